@@ -1,0 +1,80 @@
+/** Fields that name things outside the record: codes, files, web addresses, a format. */
+import { findCodes } from "../../terms/ids.ts";
+import { scalar } from "./scalar.ts";
+
+/** A code or a range of codes, spelt out: `TB-101..TB-103`. */
+export const codes = () =>
+  scalar<readonly string[]>(
+    (found) => {
+      const value = findCodes(found);
+      if (value) return { value };
+      return {
+        code: "bad-code-range",
+        message: `“${found}” is no code and no range of codes`,
+        hint: "Write a range from the lower to the higher number of one series, as in TB-101..TB-109.",
+      };
+    },
+    { type: ["string", "number"] },
+  );
+
+/** The name of a file beside the record. A path that leads elsewhere is a fault. */
+export const fileName = () =>
+  scalar<string>(
+    (found) =>
+      /[\\/]|^\.|:/u.test(found)
+        ? {
+            code: "path-outside",
+            message: `“${found}” leads away from the folder of this record`,
+            hint: "Write the bare name of a file that lies beside this one.",
+          }
+        : { value: found },
+    { type: "string" },
+  );
+
+/** The last part of an address that is hard to guess. */
+export const token = () =>
+  scalar<string>(
+    (found) =>
+      /^[a-z0-9-]{8,64}$/u.test(found)
+        ? { value: found }
+        : {
+            code: "bad-token",
+            message: `“${found}” cannot stand in a link`,
+            hint: "Write 8 to 64 small letters, digits and “-”, hard to guess.",
+          },
+    { type: "string" },
+  );
+
+/** A web address; nothing but http and https. */
+export const webAddress = () =>
+  scalar<string>(
+    (found) =>
+      isWebAddress(found)
+        ? { value: found }
+        : {
+            code: "bad-address",
+            message: `“${found}” is no web address`,
+            hint: "Write it whole, beginning with https://.",
+          },
+    { type: "string", format: "uri" },
+  );
+
+function isWebAddress(found: string): boolean {
+  if (!URL.canParse(found)) return false;
+  const url = new URL(found);
+  return /^https?:$/u.test(url.protocol) && url.username === "" && url.search === "";
+}
+
+/** The version of the archive's format, which must be the one this Tilebook reads. */
+export const formatNumber = (current: string) =>
+  scalar<string>(
+    (found) =>
+      found === current
+        ? { value: found }
+        : {
+            code: "unknown-format",
+            message: `This archive is written in format ${found}, and this Tilebook reads format ${current}`,
+            hint: "Use the Tilebook that the archive was written for, or upgrade the archive as its documentation describes.",
+          },
+    { enum: [Number(current), current] },
+  );

@@ -1,0 +1,110 @@
+/** Fields that hold numbers. */
+import * as z from "zod";
+import { list } from "./containers.ts";
+import { scalar } from "./scalar.ts";
+
+/** A number, with a point or a comma for the decimals; `expected` names it and its unit. */
+export function number(
+  expected: string,
+  allowed: { above?: number; from?: number; to?: number } = {},
+) {
+  return scalar<number>(
+    (found) => {
+      const value = Number(found.replace(",", "."));
+      const isNumber = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/u.test(found) && Number.isFinite(value);
+      if (isNumber && isAllowed(value, allowed)) return { value };
+      return {
+        code: "not-a-number",
+        message: `“${found}” is no ${expected}`,
+        hint: `Write ${describeAllowed(allowed)}, without its unit.`,
+      };
+    },
+    { type: ["number", "string"] },
+  );
+}
+
+function isAllowed(
+  value: number,
+  allowed: { above?: number; from?: number; to?: number },
+): boolean {
+  return (
+    (allowed.above === undefined || value > allowed.above) &&
+    (allowed.from === undefined || value >= allowed.from) &&
+    (allowed.to === undefined || value <= allowed.to)
+  );
+}
+
+function describeAllowed(allowed: { above?: number; from?: number; to?: number }): string {
+  if (allowed.above !== undefined) return `a number above ${allowed.above}`;
+  if (allowed.from !== undefined && allowed.to !== undefined)
+    return `a number from ${allowed.from} to ${allowed.to}`;
+  if (allowed.from !== undefined) return `a number of at least ${allowed.from}`;
+  return "a number";
+}
+
+/** Parts by weight. */
+export const parts = () =>
+  scalar<number>(
+    (found) => {
+      const value = Number(found.replace(",", "."));
+      if (/^(\d+([.,]\d*)?|[.,]\d+)$/u.test(found) && value > 0) return { value };
+      return {
+        code: "parts-not-positive",
+        message: `“${found}” is no number of parts`,
+        hint: "Parts by weight are a number above 0; take the line out where there is none of it.",
+      };
+    },
+    { type: ["number", "string"] },
+  );
+
+/** A whole number. */
+export function wholeNumber(expected: string, from: number, to: number) {
+  return scalar<number>(
+    (found) => {
+      const value = Number(found);
+      if (/^\d+$/u.test(found) && value >= from && value <= to) return { value };
+      return {
+        code: "not-a-number",
+        message: `“${found}” is no ${expected}`,
+        hint: `Write a whole number from ${from} to ${to}.`,
+      };
+    },
+    { type: ["integer", "string"] },
+  );
+}
+
+/** Two numbers, the lower first in the value whichever way they were written. */
+export const numberPair = (expected: string) =>
+  list(number(expected)).transform((found, context): readonly [number, number] => {
+    const [first, second] = found;
+    if (found.length === 2 && first !== undefined && second !== undefined && first !== second)
+      return first < second ? [first, second] : [second, first];
+    context.addIssue({
+      code: "custom",
+      message: `Two different numbers belong here, each a ${expected}\nWrite them as in [20, 500].`,
+      params: { code: "bad-pair" },
+    });
+    return z.NEVER;
+  });
+
+/** The left, top, right and bottom edge of a part of a picture, in per cent. */
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** A part of a picture: left, top, right and bottom edge, in per cent. */
+export const box = () =>
+  list(number("percentage", { from: 0, to: 100 })).transform((edges, context): Box => {
+    const [left = 0, top = 0, right = 0, bottom = 0] = edges;
+    if (edges.length === 4 && left < right && top < bottom) return { left, top, right, bottom };
+    context.addIssue({
+      code: "custom",
+      message:
+        "A part of a picture is four numbers, the right edge beyond the left and the bottom below the top\nWrite left, top, right and bottom in per cent, as in [8, 8, 92, 92].",
+      params: { code: "bad-box" },
+    });
+    return z.NEVER;
+  });

@@ -1,0 +1,96 @@
+/** From a source, as its author wrote it, to a typed record or the faults in it. */
+import type * as z from "zod";
+import type { FieldFault, FieldPath } from "./problem.ts";
+import { suggestOneOf } from "./suggest.ts";
+
+/** What YAML gives when every scalar is text and what was left empty is left out. */
+export type Source = string | readonly Source[] | SourceMap;
+export interface SourceMap {
+  readonly [key: string]: Source;
+}
+
+export type Read<T> =
+  | { readonly ok: true; readonly record: T }
+  | { readonly ok: false; readonly faults: readonly FieldFault[] };
+
+/**
+ * Reads a source by a schema of this folder.
+ *
+ * @returns the record, or every fault in it, each with its field and a hint
+ */
+export function readAs<T>(schema: z.ZodType<T>, source: SourceMap): Read<T> {
+  const result = schema.safeParse(source, { reportInput: true });
+  if (result.success) return { ok: true, record: result.data };
+  return { ok: false, faults: result.error.issues.flatMap(toFaults) };
+}
+
+function toFaults(issue: z.core.$ZodIssue): FieldFault[] {
+  const path = issue.path.filter((step) => typeof step !== "symbol") as FieldPath;
+  if (issue.code === "unrecognized_keys") return unknownFields(path, issue.keys, issue.message);
+  if (issue.code === "invalid_type") return [wrongForm(path, issue.expected, issue.input)];
+  if (issue.code === "too_small") return [emptyList(path)];
+  const [message = "", hint = ""] = issue.message.split("\n");
+  const code = issue.code === "custom" ? String(issue.params?.code ?? "invalid") : "invalid";
+  return [{ path, code, message, hint }];
+}
+
+/** A schema's message for unknown fields is the list of those it knows: see `fields`. */
+function unknownFields(path: FieldPath, keys: readonly string[], known: string): FieldFault[] {
+  return keys.map((key) => ({
+    path: [...path, key],
+    atKey: true,
+    code: "unknown-field",
+    message: `There is no field “${key}” here`,
+    hint: suggestOneOf(key, known.split(" ")),
+  }));
+}
+
+function wrongForm(path: FieldPath, expected: string, input: unknown): FieldFault {
+  const name = lastName(path);
+  if (input === undefined)
+    return {
+      path,
+      code: "missing-field",
+      message: `“${name}” is missing`,
+      hint: `Add a line “${name}:” with its value.`,
+    };
+  return {
+    path,
+    code: "wrong-form",
+    message: `“${name}” should be ${forms[expected] ?? expected}, and ${describe(input)} was found`,
+    hint: formHints[expected] ?? "Write it as the reference page shows.",
+  };
+}
+
+function emptyList(path: FieldPath): FieldFault {
+  return {
+    path,
+    code: "empty-list",
+    message: `“${lastName(path)}” is an empty list`,
+    hint: "Add at least one entry, or take the field out.",
+  };
+}
+
+function lastName(path: FieldPath): string {
+  return String(path.findLast((step) => typeof step === "string") ?? "this record");
+}
+
+const forms: Readonly<Record<string, string>> = {
+  array: "a list",
+  object: "a map of fields",
+  record: "a map",
+  string: "a single value",
+};
+
+const formHints: Readonly<Record<string, string>> = {
+  array: "Begin each entry on a line of its own with “- ”.",
+  object: "Write its fields as “name: value”, indented, or in curly brackets.",
+  record: "Write it as “name: value”, indented, or in curly brackets.",
+  string: "Write one value on the same line.",
+};
+
+function describe(input: unknown): string {
+  if (Array.isArray(input)) return "a list";
+  if (typeof input === "object") return "a map";
+  return `“${String(input)}”`;
+}

@@ -1,0 +1,33 @@
+/** A set: a class, a term, a series of tests. */
+import type * as z from "zod";
+import { kindsOfSet } from "../terms/choices.ts";
+import * as f from "./fields.ts";
+import { sharedTileFields } from "./tile.ts";
+
+const defaults = f.fields(sharedTileFields);
+
+export const setSchema = f.fields({
+  name: f.required("The name people call it by.", f.text()),
+  kind: f.optional("A class, a series of tests or a term.", f.choice(kindsOfSet)),
+  teacher: f.optional("Who leads it: a key of `makers:` in studio.yaml.", f.reference()),
+  begins: f.optional("Its first day.", f.day()),
+  ends: f.optional("Its last day.", f.day()),
+  listed: f.optional(
+    "no for a set that is reached only by its own link; yes if left out.",
+    f.yesNo(),
+  ),
+  link: f.optional("The last part of an unlisted set's link; made up if left out.", f.token()),
+  defaults: f.optional(
+    "What holds for every tile of the set that does not say otherwise.",
+    defaults,
+  ),
+  jars: f.optional("Which glaze is in which numbered jar: 7: tidewrack.", f.mapOf(f.reference())),
+  codes: f.optional(
+    "Codes reserved for the set: one or a list, or ranges such as TB-101..TB-140.",
+    f.oneOrMany(f.codes()),
+  ),
+  control: f.optional("The code of the tile whose twin goes into every load.", f.reference()),
+});
+
+export type SetRecord = z.output<typeof setSchema>;
+export type SetDefaults = z.output<typeof defaults>;

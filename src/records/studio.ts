@@ -1,0 +1,38 @@
+/** The studio: who it is, where its catalogue is published, who its makers are. */
+import type * as z from "zod";
+import { namesShown } from "../terms/choices.ts";
+import * as f from "./fields.ts";
+
+/** The version of the archive's format that this Tilebook reads. */
+export const formatVersion = "1";
+
+const maker = f.fields({
+  name: f.optional("The name to show; nobody is named without it.", f.text()),
+  shown: f.optional("yes, initials or no; no if left out.", f.choice(namesShown)),
+});
+
+export const studioSchema = f.fields({
+  format: f.required(
+    `The version of the archive's format: ${formatVersion}.`,
+    f.formatNumber(formatVersion),
+  ),
+  studio: f.required("The studio's name.", f.text()),
+  address: f.optional(
+    "The web address the catalogue is published at, with its sub-path.",
+    f.webAddress(),
+  ),
+  repository: f.optional("The web address of the archive's repository.", f.webAddress()),
+  licence: f.optional("What others may do with the records and photographs.", f.text()),
+  temperature: f.optional(
+    "Which unit is shown first; celsius if left out.",
+    f.choice(["celsius", "fahrenheit"]),
+  ),
+  "handing-in": f.optional("How a maker hands in a tile, in your own words.", f.text()),
+  makers: f.optional(
+    "The makers by their codes, such as m07: {name: Rowan K., shown: initials}.",
+    f.mapOf(maker),
+  ),
+});
+
+export type StudioRecord = z.output<typeof studioSchema>;
+export type MakerRecord = z.output<typeof maker>;

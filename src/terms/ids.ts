@@ -1,0 +1,70 @@
+/** Ids: a file's stem, compared without regard to case and Unicode form. */
+
+/** The form under which two spellings of one id meet. */
+export function idKey(id: string): string {
+  return id.normalize("NFC").toLowerCase();
+}
+
+/** An id as part of a file name in an address: lower case, other characters than letters, digits, `.`, `_` and `-` turned into `-`. */
+export function idSlug(id: string): string {
+  return idKey(id).replace(/[^\p{L}\p{N}._-]+/gu, "-");
+}
+
+const windowsDevices = /^(con|prn|aux|nul|com\d|lpt\d)$/u;
+
+/**
+ * Why an id cannot be used, in a potter's words; undefined where it can. `index` is the page of
+ * a whole list, and Windows cannot store a file named after one of its devices.
+ */
+export function findIdFault(id: string): string | undefined {
+  const key = idKey(id);
+  if (key === "index") return "“index” is the name of the page that lists them all";
+  if (windowsDevices.test(key.split(".")[0] ?? ""))
+    return `Windows cannot store a file named “${id}”`;
+  if (!/^[\p{L}\p{N}][\p{L}\p{M}\p{N}._-]*$/u.test(id.normalize("NFC")))
+    return "a name may hold letters, digits, “-”, “_” and “.”, and begins with a letter or digit";
+  if (/[.]$/u.test(id)) return "a name may not end in a full stop";
+  return undefined;
+}
+
+/** Splits a code into what stands before its last number, and that number: `TB-014` → `TB-`, `014`. */
+function splitCode(code: string): { stem: string; digits: string } | undefined {
+  const match = /^(.*?)(\d+)$/u.exec(code);
+  return match ? { stem: match[1] ?? "", digits: match[2] ?? "" } : undefined;
+}
+
+/** The most codes that one range may name: more is a slip of the pen. */
+export const longestRange = 1000;
+
+/**
+ * Spells out a range of codes: `TB-101..TB-103` → `TB-101`, `TB-102`, `TB-103`; a single code
+ * gives itself.
+ *
+ * @returns the codes, or undefined where the two ends do not belong together, run backwards or
+ * lie more than `longestRange` apart
+ */
+export function findCodes(text: string): readonly string[] | undefined {
+  const [first = "", last, ...rest] = text.split("..").map((part) => part.trim());
+  if (first === "" || rest.length > 0) return undefined;
+  if (last === undefined) return [first];
+  const from = splitCode(first);
+  const to = splitCode(last);
+  if (!from || !to || idKey(from.stem) !== idKey(to.stem)) return undefined;
+  const begin = Number(from.digits);
+  const count = Number(to.digits) - begin + 1;
+  if (!(count >= 1 && count <= longestRange)) return undefined;
+  const width = from.digits.length;
+  return Array.from(
+    { length: count },
+    (_, i) => `${from.stem}${String(begin + i).padStart(width, "0")}`,
+  );
+}
+
+/** Sorts ids as a reader would: by Unicode form and case folded, numbers by their value. */
+export function compareIds(a: string, b: string): number {
+  const [x, y] = [idKey(a), idKey(b)];
+  return collator.compare(x, y) || (x < y ? -1 : x > y ? 1 : 0);
+}
+
+/** A fixed locale, so that the same archive gives the same bytes everywhere. */
+const collator = new Intl.Collator("en", { numeric: true });
