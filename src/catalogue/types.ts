@@ -1,0 +1,259 @@
+/**
+ * The catalogue: everything that is published, linked, and frozen. It knows nothing of files,
+ * pages' markup or privacy: what may not be shown was left out before it was made. Addresses
+ * (`url`) are relative to the root of the site.
+ */
+
+import type { GlazeChemistry } from "../chemistry/unity.ts";
+import type { PictureRole, TileStep } from "../records/archive.ts";
+import type { CoatCount } from "../records/coat-stack.ts";
+import type { FiringRecord } from "../records/firing.ts";
+import type { GlazeRecord } from "../records/glaze.ts";
+import type { MaterialRecord } from "../records/material.ts";
+import type { LaterLook, Result } from "../records/tile.ts";
+import type {
+  Again,
+  Atmosphere,
+  Effect,
+  Fate,
+  Fault,
+  HeatSource,
+  KindOfFiring,
+  KindOfGlaze,
+  KindOfSet,
+  Shape,
+  Stage,
+  Surface,
+} from "../terms/choices.ts";
+import type { Cone, ConeRange } from "../terms/cones.ts";
+
+/** A link to another entry of the catalogue. */
+export interface Link {
+  readonly id: string;
+  readonly name: string;
+  readonly url: string;
+}
+
+/** A picture as published: the sizes that were made of it, smallest first. */
+export interface Picture {
+  readonly role: PictureRole;
+  readonly alt: string;
+  /** Of the largest size, in pixels. */
+  readonly width: number;
+  readonly height: number;
+  /** The picture's mean colour as `#rrggbb`, shown until it has loaded. */
+  readonly placeholder: string;
+  readonly files: readonly PictureFile[];
+}
+
+export interface PictureFile {
+  readonly url: string;
+  readonly format: "webp" | "jpeg";
+  readonly width: number;
+  readonly height: number;
+}
+
+/** What was measured on a photograph. */
+export interface MeasuredColour {
+  readonly hex: string;
+  /** CIELAB under D65, from the mean in OKLab of the accepted pixels. */
+  readonly lab: readonly [number, number, number];
+  /** How far the pixels lie from their mean: the median ΔE00. */
+  readonly spread: number;
+  readonly palette: readonly { readonly hex: string; readonly share: number }[];
+}
+
+/** A practice note or a caution, as it stands on a page. */
+export interface Note {
+  readonly code: string;
+  readonly severity: "error" | "warning";
+  readonly message: string;
+  readonly hint: string;
+}
+
+/** One firing as one tile had it. */
+export interface TileFiring {
+  readonly kind: KindOfFiring;
+  /** The firing's own page; null where only its kind is known. */
+  readonly firing: Link | null;
+  readonly on: string | null;
+  /** The cone at the tile's shelf: the witness where one was read there, else the aim. */
+  readonly cone: Cone | null;
+  readonly atmosphere: Atmosphere | null;
+  readonly heatedBy: HeatSource | null;
+  readonly kiln: string | null;
+  readonly shelf: string | null;
+}
+
+/** One glaze directly over another on a tile. */
+export interface TilePair {
+  readonly over: Link;
+  readonly under: Link;
+  readonly pair: string;
+}
+
+export interface CatalogueTile {
+  readonly id: string;
+  readonly url: string;
+  readonly set: Link | null;
+  /** The maker's name as `shown` allows; never the key. */
+  readonly maker: Link | null;
+  readonly formed: string | null;
+  readonly glazed: string | null;
+  readonly stage: Stage;
+  readonly fate: Fate | null;
+  readonly clay: Link | null;
+  readonly clayBatch: string | null;
+  readonly texture: string;
+  readonly shape: Shape;
+  readonly angle: number | null;
+  readonly steps: readonly TileStep[];
+  /** The glazes of its steps by their ids: what a step's id leads to. */
+  readonly glazes: Readonly<Record<string, Link>>;
+  /** The firings in the order of its steps. */
+  readonly firings: readonly TileFiring[];
+  /** The glaze that lies on top, where there is one. */
+  readonly top: Link | null;
+  readonly pairs: readonly TilePair[];
+  readonly coatCounts: readonly CoatCount[];
+  /** Of the hottest firing that is no bisque. */
+  readonly cone: Cone | null;
+  readonly atmosphere: Atmosphere | null;
+  readonly heatedBy: HeatSource | null;
+  readonly results: readonly Result[];
+  readonly later: readonly LaterLook[];
+  /** What the results say, taken together. */
+  readonly surface: readonly Surface[];
+  readonly effects: readonly Effect[];
+  readonly faults: readonly Fault[];
+  readonly again: Again | null;
+  readonly notes: string;
+  readonly formerly: readonly string[];
+  /** The photograph of the result first, if there is one. */
+  readonly pictures: readonly Picture[];
+  readonly colour: MeasuredColour | null;
+  readonly cautions: readonly Note[];
+}
+
+export interface CatalogueGlaze extends Link {
+  readonly kind: KindOfGlaze;
+  readonly record: GlazeRecord;
+  readonly cones: ConeRange | null;
+  readonly notes: string;
+  /** Every tile it is on, by id. */
+  readonly tiles: readonly string[];
+  /** Every tile on which it is the only glaze. */
+  readonly alone: readonly string[];
+  /** Glazes it lay over, and glazes that lay over it: the pairs' pages. */
+  readonly over: readonly GlazePair[];
+  readonly under: readonly GlazePair[];
+  /** For a mixed glaze whose materials are known; else null and `whyNoChemistry`. */
+  readonly chemistry: GlazeChemistry | null;
+  readonly whyNoChemistry: string | null;
+  /** Links of the materials or glazes that it is made of. */
+  readonly made: Readonly<Record<string, Link>>;
+  readonly cautions: readonly Note[];
+}
+
+/** From a glaze's page to a pair's. */
+export interface GlazePair {
+  readonly glaze: Link;
+  readonly pair: string;
+  readonly tiles: number;
+}
+
+/** One glaze over another: `url` of the pair's page, the tiles it is on, and the reverse. */
+export interface CataloguePair {
+  readonly url: string;
+  readonly over: Link;
+  readonly under: Link;
+  readonly tiles: readonly string[];
+  /** The other way round, where some tile has it. */
+  readonly reverse: string | null;
+}
+
+export interface CatalogueClay extends Link {
+  readonly cones: ConeRange | null;
+  readonly colour: string | null;
+  readonly expansion: {
+    readonly mean: number;
+    readonly between: readonly [number, number] | null;
+  } | null;
+  readonly absorption: number | null;
+  readonly reclaim: boolean;
+  readonly notes: string;
+  readonly tiles: readonly string[];
+}
+
+export interface CatalogueFiring {
+  readonly id: string;
+  readonly url: string;
+  readonly record: FiringRecord;
+  readonly notes: string;
+  /** Its tiles by shelf, top first; `null` where a tile does not say. */
+  readonly shelves: readonly { readonly shelf: string | null; readonly tiles: readonly string[] }[];
+}
+
+export interface CatalogueSet extends Link {
+  readonly kind: KindOfSet | null;
+  readonly teacher: string | null;
+  readonly begins: string | null;
+  readonly ends: string | null;
+  readonly notes: string;
+  readonly tiles: readonly string[];
+  readonly control: string | null;
+}
+
+export interface CatalogueMaker extends Link {
+  readonly tiles: readonly string[];
+}
+
+export interface CatalogueMaterial extends Link {
+  readonly record: MaterialRecord;
+  /** True where the studio has no record of its own and the theoretical mineral is used. */
+  readonly builtIn: boolean;
+  readonly notes: string;
+  /** Glazes that hold it. */
+  readonly glazes: readonly Link[];
+}
+
+/** All that was fired at one cone. */
+export interface CatalogueCone {
+  readonly cone: Cone;
+  readonly url: string;
+  readonly tiles: readonly string[];
+  readonly surfaces: readonly {
+    readonly surface: Surface;
+    readonly url: string;
+    readonly tiles: readonly string[];
+  }[];
+}
+
+export interface CatalogueStudio {
+  readonly name: string;
+  readonly address: string | null;
+  readonly repository: string | null;
+  readonly licence: string | null;
+  readonly temperature: "celsius" | "fahrenheit";
+  readonly handingIn: string | null;
+}
+
+export interface Catalogue {
+  readonly studio: CatalogueStudio;
+  /** In the order of their codes. */
+  readonly tiles: readonly CatalogueTile[];
+  readonly glazes: readonly CatalogueGlaze[];
+  readonly pairs: readonly CataloguePair[];
+  readonly clays: readonly CatalogueClay[];
+  readonly firings: readonly CatalogueFiring[];
+  readonly sets: readonly CatalogueSet[];
+  readonly makers: readonly CatalogueMaker[];
+  readonly materials: readonly CatalogueMaterial[];
+  /** From cool to hot. */
+  readonly cones: readonly CatalogueCone[];
+  /** Tiles by `idKey`. */
+  readonly tileById: ReadonlyMap<string, CatalogueTile>;
+  readonly glazeById: ReadonlyMap<string, CatalogueGlaze>;
+  /** Old codes, each leading on to the tile that has them now. */
+  readonly moved: readonly { readonly from: string; readonly url: string; readonly to: Link }[];
+}

@@ -1,0 +1,22 @@
+/** A page of the site, before it is rendered. */
+import type { VNode } from "preact";
+
+/** What a search for words should find on a page, and how it is told in the list of hits. */
+export interface SearchEntry {
+  readonly title: string;
+  /** `Tile`, `Glaze`, `Firing`: what kind of entry it is. */
+  readonly kind: string;
+  /** Codes, names, oxides with and without subscripts, notes: the words to be found. */
+  readonly words: string;
+  /** Address of a small picture, relative to the root. */
+  readonly picture: string | null;
+}
+
+export interface Page {
+  /** The file, relative to the root of the site: `tiles/tb-014.html`. */
+  readonly path: string;
+  /** Makes the page's markup; pure, so that equal props give equal bytes. */
+  readonly render: () => VNode;
+  /** Left out of search, feed and sitemap where null. */
+  readonly search: SearchEntry | null;
+}
