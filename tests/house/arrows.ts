@@ -1,0 +1,63 @@
+/**
+ * The plan of the house: what each room may import. A room is a folder of src/, or templates/; its own
+ * files it may always import. The files that stand in src/ itself and src/commands/ put the rooms
+ * together, so to them every room is open, but not every package.
+ */
+
+/** Room by room, the rooms it may import from; "types of" a room: only its types. */
+export const arrows: Readonly<Record<string, readonly string[] | "every room">> = {
+  terms: [],
+  records: ["terms"],
+  chemistry: ["terms", "records"],
+  firing: ["terms", "records"],
+  colour: ["terms", "records"],
+  checks: ["terms", "records", "chemistry", "firing", "colour"],
+  archive: ["terms", "records"],
+  photos: ["colour"],
+  catalogue: ["terms", "records", "chemistry", "firing", "colour"],
+  templates: ["terms", "types of records", "catalogue"],
+  publish: ["terms", "records", "catalogue", "templates", "photos"],
+  browser: ["terms", "records"],
+  demo: [],
+  commands: "every room",
+  src: "every room",
+};
+
+/** The rooms that may use Node's own modules; all others are pure, or run in a browser. */
+export const roomsThatUseNode: readonly string[] = [
+  "archive",
+  "photos",
+  "publish",
+  "commands",
+  "src",
+];
+
+/** Package by package, the rooms that may import it. */
+export const packages: Readonly<Record<string, readonly string[]>> = {
+  "@11ty/eleventy": ["publish"],
+  commander: ["commands", "src"],
+  "csv-parse": ["archive", "firing"],
+  "csv-stringify": ["publish"],
+  culori: ["colour"],
+  "d3-scale": ["templates"],
+  "d3-shape": ["templates"],
+  esbuild: ["publish"],
+  exifr: ["photos"],
+  "fastest-levenshtein": ["records"],
+  "gray-matter": ["archive"],
+  "heic-decode": ["photos"],
+  "markdown-it": ["publish", "templates"],
+  pagefind: ["publish"],
+  picocolors: ["commands", "src"],
+  preact: ["publish", "templates"],
+  "preact-render-to-string": ["publish", "templates"],
+  sharp: ["photos"],
+  tsx: ["src"],
+  yaml: ["archive"],
+  zod: ["archive", "publish", "records"],
+};
+
+/** Files that only one other file may import. */
+export const doors: Readonly<Record<string, string>> = {
+  "src/cli.ts": "src/tilebook.mjs",
+};

@@ -1,0 +1,96 @@
+import { readFileSync, statSync } from "node:fs";
+import { extname, join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { listFiles, listSources, project } from "./files.ts";
+
+const read = (path: string): string => readFileSync(join(project, path), "utf8");
+
+type Lock = {
+  readonly packages: Readonly<
+    Record<
+      string,
+      {
+        readonly os?: readonly string[];
+        readonly cpu?: readonly string[];
+        readonly optionalDependencies?: Readonly<Record<string, string>>;
+      }
+    >
+  >;
+};
+type Manifest = {
+  readonly dependencies: Readonly<Record<string, string>>;
+  readonly devDependencies: Readonly<Record<string, string>>;
+};
+
+describe("the files", () => {
+  test("no source file has more than 300 lines", () => {
+    const long = listSources().filter((path) => read(path).trimEnd().split("\n").length > 300);
+    expect(long).toEqual([]);
+  });
+
+  test("none names a folder of one machine or the host of a package registry", () => {
+    const texts = /^(\.(css|csv|html|js|json|md|mjs|sh|svg|ts|tsx|txt|ya?ml))?$/;
+    const machine = /(^|[^\w./-])\/(home|root|tmp|Users|work)\/\w/m;
+    const registry = /\bregistry\.[a-z0-9-]+\.[a-z]{2,}/;
+    const found = listFiles()
+      .filter((path) => texts.test(extname(path)))
+      .filter((path) => machine.test(read(path)) || registry.test(read(path)));
+    expect(found).toEqual([]);
+  });
+
+  test.runIf(process.platform !== "win32")("the command may be run as a program", () => {
+    expect(statSync(join(project, "src/tilebook.mjs")).mode & 0o111).toBe(0o111);
+  });
+});
+
+describe("the lock file", () => {
+  const nativePackages = [
+    "@biomejs/biome",
+    "esbuild",
+    "lightningcss",
+    "oxc-parser",
+    "pagefind",
+    "rolldown",
+    "sharp",
+    "typescript",
+  ];
+  const { packages } = JSON.parse(read("package-lock.json")) as Lock;
+
+  test("carries no address of a registry", () => {
+    expect(read("package-lock.json")).not.toContain('"resolved"');
+  });
+
+  test.each(nativePackages)("names the builds of %s for Linux, macOS and Windows", (name) => {
+    const builds = Object.keys(packages[`node_modules/${name}`]?.optionalDependencies ?? {});
+    const systems = builds.flatMap((build) => {
+      const { os = [], cpu = [] } = packages[`node_modules/${build}`] ?? {};
+      return os.flatMap((system) => cpu.map((processor) => `${system} ${processor}`));
+    });
+    expect(systems).toEqual(
+      expect.arrayContaining([
+        "linux x64",
+        "linux arm64",
+        "darwin x64",
+        "darwin arm64",
+        "win32 x64",
+      ]),
+    );
+  });
+});
+
+describe("the dependencies", () => {
+  const { dependencies, devDependencies } = JSON.parse(read("package.json")) as Manifest;
+  const all = { ...dependencies, ...devDependencies };
+
+  test("each is pinned to one version", () => {
+    const loose = Object.entries(all).filter(([, version]) => !/^\d+\.\d+\.\d+$/.test(version));
+    expect(loose).toEqual([]);
+  });
+
+  test("docs/dependencies.md names each at its version, and no other", () => {
+    const rows = [
+      ...read("docs/dependencies.md").matchAll(/^\| `([^`]+)` \| ([\d.]+) \| .+ \|$/gm),
+    ];
+    expect(Object.fromEntries(rows.map(([, name, version]) => [name, version]))).toEqual(all);
+  });
+});
