@@ -4,7 +4,7 @@
  * (`url`) are relative to the root of the site.
  */
 
-import type { GlazeChemistry } from "../chemistry/unity.ts";
+import type { GlazeChemistry } from "../chemistry/glazes.ts";
 import type { PictureRole, TileStep } from "../records/archive.ts";
 import type { CoatCount } from "../records/coat-stack.ts";
 import type { FiringRecord } from "../records/firing.ts";
@@ -32,6 +32,12 @@ export interface Link {
   readonly id: string;
   readonly name: string;
   readonly url: string;
+}
+
+/** A maker's name or initials, and the page of those who let their name be shown. */
+export interface MakerName {
+  readonly name: string;
+  readonly url: string | null;
 }
 
 /** A picture as published: the sizes that were made of it, smallest first. */
@@ -96,8 +102,8 @@ export interface CatalogueTile {
   readonly id: string;
   readonly url: string;
   readonly set: Link | null;
-  /** The maker's name as `shown` allows; never the key. */
-  readonly maker: Link | null;
+  /** The maker as `shown` allows; never the key. */
+  readonly maker: MakerName | null;
   readonly formed: string | null;
   readonly glazed: string | null;
   readonly stage: Stage;
@@ -147,8 +153,9 @@ export interface CatalogueGlaze extends Link {
   /** Glazes it lay over, and glazes that lay over it: the pairs' pages. */
   readonly over: readonly GlazePair[];
   readonly under: readonly GlazePair[];
-  /** For a mixed glaze whose materials are known; else null and `whyNoChemistry`. */
+  /** For a mixed glaze whose materials are known. */
   readonly chemistry: GlazeChemistry | null;
+  /** Why a mixed glaze has none; null for a bought one, of which nobody expects it. */
   readonly whyNoChemistry: string | null;
   /** Links of the materials or glazes that it is made of. */
   readonly made: Readonly<Record<string, Link>>;
@@ -196,7 +203,7 @@ export interface CatalogueFiring {
 
 export interface CatalogueSet extends Link {
   readonly kind: KindOfSet | null;
-  readonly teacher: string | null;
+  readonly teacher: MakerName | null;
   readonly begins: string | null;
   readonly ends: string | null;
   readonly notes: string;
@@ -204,7 +211,10 @@ export interface CatalogueSet extends Link {
   readonly control: string | null;
 }
 
-export interface CatalogueMaker extends Link {
+/** A maker who lets the whole name be shown. */
+export interface CatalogueMaker {
+  readonly name: string;
+  readonly url: string;
   readonly tiles: readonly string[];
 }
 
@@ -236,6 +246,8 @@ export interface CatalogueStudio {
   readonly licence: string | null;
   readonly temperature: "celsius" | "fahrenheit";
   readonly handingIn: string | null;
+  /** True for a site that is reached only by its link: no search engine may list it. */
+  readonly unlisted: boolean;
 }
 
 export interface Catalogue {

@@ -1,0 +1,29 @@
+/** What other rooms found out about an archive, handed to the catalogue as plain data. */
+import type { GlazeChemistryResult } from "../chemistry/glazes.ts";
+import type { MeasuredColour, Note, PictureFile } from "./types.ts";
+
+/** A photograph made ready for the site. */
+export interface PreparedPicture {
+  readonly width: number;
+  readonly height: number;
+  readonly placeholder: string;
+  readonly files: readonly PictureFile[];
+  readonly colour: MeasuredColour | null;
+}
+
+/** A raw material that the engine carries. */
+export interface BuiltInMaterial {
+  readonly id: string;
+  readonly name: string;
+  readonly formula: string;
+}
+
+export interface Findings {
+  /** By the picture's file, relative to the archive. */
+  readonly pictures: ReadonlyMap<string, PreparedPicture>;
+  /** By `idKey` of the glaze: its chemistry, or why there is none. */
+  readonly chemistry: ReadonlyMap<string, GlazeChemistryResult>;
+  /** Practice notes and cautions by the record's file. */
+  readonly notes: ReadonlyMap<string, readonly Note[]>;
+  readonly builtInMaterials: readonly BuiltInMaterial[];
+}

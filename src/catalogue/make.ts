@@ -1,0 +1,126 @@
+/** Makes the catalogue of an archive: linked, in its orders, and frozen. */
+import type { Archive } from "../records/archive.ts";
+import { findById } from "../records/archive.ts";
+import { surfaces } from "../terms/choices.ts";
+import { type Cone, compareCones } from "../terms/cones.ts";
+import { compareIds, idKey } from "../terms/ids.ts";
+import { clayUrl, coneSurfaceUrl, coneUrl, setUrl, tileUrl } from "./addresses.ts";
+import type { Findings } from "./findings.ts";
+import { listFirings } from "./firings.ts";
+import { freezeAll } from "./freeze.ts";
+import { listGlazes, listMaterials, listPairs } from "./glazes.ts";
+import { listMakers, namesThatMayBeShown } from "./makers.ts";
+import { catalogueTile } from "./tiles.ts";
+import type {
+  Catalogue,
+  CatalogueClay,
+  CatalogueCone,
+  CatalogueSet,
+  CatalogueTile,
+  MakerName,
+} from "./types.ts";
+
+/**
+ * The whole catalogue.
+ *
+ * @param archive what may be shown: see `select.ts`
+ * @param unlisted true for the site of a set that is reached only by its link
+ */
+export function makeCatalogue(archive: Archive, findings: Findings, unlisted = false): Catalogue {
+  const names = namesThatMayBeShown(archive.studio);
+  const inOrder = [...archive.tiles.values()].sort((a, b) => compareIds(a.id, b.id));
+  const tiles = inOrder.map((tile) => catalogueTile(tile, archive, findings, names));
+  const codesOf = (key: string) => inOrder.filter((t) => t.maker === key).map((t) => t.id);
+  const pairs = listPairs(tiles);
+  const glazes = listGlazes(archive, findings, tiles, pairs);
+  return freezeAll({
+    studio: describeStudio(archive, unlisted),
+    tiles,
+    glazes,
+    pairs,
+    clays: listClays(archive, tiles),
+    firings: listFirings(archive),
+    sets: listSets(archive, tiles, names),
+    makers: listMakers(names, codesOf),
+    materials: listMaterials(archive, findings.builtInMaterials, glazes),
+    cones: listCones(tiles),
+    tileById: new Map(tiles.map((tile) => [idKey(tile.id), tile])),
+    glazeById: new Map(glazes.map((glaze) => [idKey(glaze.id), glaze])),
+    moved: tiles.flatMap(({ id, url, formerly }) =>
+      formerly.map((from) => ({ from, url: tileUrl(from), to: { id, name: id, url } })),
+    ),
+  });
+}
+
+function describeStudio({ studio }: Archive, unlisted: boolean): Catalogue["studio"] {
+  return {
+    name: studio.studio,
+    address: studio.address ?? null,
+    repository: studio.repository ?? null,
+    licence: studio.licence ?? null,
+    temperature: studio.temperature ?? "celsius",
+    handingIn: studio.handingIn ?? null,
+    unlisted,
+  };
+}
+
+function listClays(archive: Archive, tiles: readonly CatalogueTile[]): readonly CatalogueClay[] {
+  return [...archive.clays.values()]
+    .map(({ id, record, notes }) => ({
+      id,
+      name: record.name,
+      url: clayUrl(id),
+      cones: record.cones ?? null,
+      colour: record.colour ?? null,
+      expansion: record.expansion
+        ? { mean: record.expansion.mean, between: record.expansion.between ?? null }
+        : null,
+      absorption: record.absorption ?? null,
+      reclaim: record.reclaim ?? false,
+      notes,
+      tiles: tiles.filter((tile) => tile.clay?.id === id).map((tile) => tile.id),
+    }))
+    .sort((a, b) => compareIds(a.name, b.name));
+}
+
+function listSets(
+  archive: Archive,
+  tiles: readonly CatalogueTile[],
+  names: ReadonlyMap<string, MakerName>,
+): readonly CatalogueSet[] {
+  return [...archive.sets.values()]
+    .map(({ id, record, notes }) => ({
+      id,
+      name: record.name,
+      url: setUrl(id),
+      kind: record.kind ?? null,
+      teacher: names.get(record.teacher ?? "") ?? null,
+      begins: record.begins ?? null,
+      ends: record.ends ?? null,
+      notes,
+      tiles: tiles.filter((tile) => tile.set?.id === id).map((tile) => tile.id),
+      control: findById(archive.tiles, record.control ?? null)?.id ?? null,
+    }))
+    .sort((a, b) => compareIds(b.begins ?? "", a.begins ?? "") || compareIds(a.name, b.name));
+}
+
+function listCones(tiles: readonly CatalogueTile[]): readonly CatalogueCone[] {
+  const byCone = new Map<Cone, CatalogueTile[]>();
+  for (const tile of tiles) {
+    if (tile.cone) byCone.set(tile.cone, [...(byCone.get(tile.cone) ?? []), tile]);
+  }
+  return [...byCone]
+    .sort(([a], [b]) => compareCones(a, b))
+    .map(([cone, fired]) => ({
+      cone,
+      url: coneUrl(cone),
+      tiles: fired.map((tile) => tile.id),
+      surfaces: surfaces
+        .map((surface) => ({
+          surface,
+          url: coneSurfaceUrl(cone, surface),
+          tiles: fired.filter((tile) => tile.surface.includes(surface)).map((tile) => tile.id),
+        }))
+        .filter((entry) => entry.tiles.length > 0),
+    }));
+}

@@ -1,0 +1,55 @@
+/** Makers' names, no further than `shown` in studio.yaml allows. */
+import type { MakerRecord, StudioRecord } from "../records/studio.ts";
+import { compareIds, idSlug } from "../terms/ids.ts";
+import { makerUrl } from "./addresses.ts";
+import type { CatalogueMaker, MakerName } from "./types.ts";
+
+/**
+ * The names that may be shown, by the makers' keys. A maker without a name, or with `shown: no`
+ * or nothing said, is left out. Initials lead to no page, which would gather what the maker did.
+ */
+export function namesThatMayBeShown(studio: StudioRecord): ReadonlyMap<string, MakerName> {
+  const names = new Map<string, MakerName>();
+  const taken = new Set<string>();
+  for (const [key, maker] of Object.entries(studio.makers ?? {})) {
+    const name = findShownName(maker);
+    if (name === undefined) continue;
+    names.set(key, { name, url: maker.shown === "yes" ? makerUrl(freeSlug(name, taken)) : null });
+  }
+  return names;
+}
+
+function findShownName(maker: MakerRecord): string | undefined {
+  if (maker.shown === "yes") return maker.name;
+  if (maker.shown === "initials" && maker.name) return initialsOf(maker.name);
+  return undefined;
+}
+
+/** `Rowan K.` → `R. K.` */
+export function initialsOf(name: string): string {
+  return name
+    .split(/\s+/u)
+    .map((word) => Array.from(word)[0])
+    .filter((letter) => letter !== undefined)
+    .map((letter) => `${letter.toUpperCase()}.`)
+    .join(" ");
+}
+
+function freeSlug(name: string, taken: Set<string>): string {
+  const slug = idSlug(name).replace(/[.-]+$/u, "") || "maker";
+  let free = slug;
+  for (let n = 2; taken.has(free); n += 1) free = `${slug}-${n}`;
+  taken.add(free);
+  return free;
+}
+
+/** The makers who have a page, in the order of their names, with the tiles they made. */
+export function listMakers(
+  names: ReadonlyMap<string, MakerName>,
+  tilesOf: (key: string) => readonly string[],
+): readonly CatalogueMaker[] {
+  return [...names]
+    .flatMap(([key, { name, url }]) => (url === null ? [] : [{ name, url, tiles: tilesOf(key) }]))
+    .filter((maker) => maker.tiles.length > 0)
+    .sort((a, b) => compareIds(a.name, b.name));
+}

@@ -1,0 +1,163 @@
+/** A tile as it is published. */
+import { type Archive, type Filed, findById, type Tile } from "../records/archive.ts";
+import { coatsThatCount, countCoats, findLaps } from "../records/coat-stack.ts";
+import type { GlazeRecord } from "../records/glaze.ts";
+import type { TileRecord } from "../records/tile.ts";
+import { effects, faults, surfaces } from "../terms/choices.ts";
+import { clayUrl, glazeUrl, pairUrl, setUrl, tileUrl } from "./addresses.ts";
+import { describeTile } from "./describe.ts";
+import type { Findings } from "./findings.ts";
+import { findDecidingFiring, firingsOf } from "./firings.ts";
+import type { CatalogueTile, Link, MakerName, Picture, TileFiring, TilePair } from "./types.ts";
+
+/**
+ * One tile, with links to everything it names.
+ *
+ * @param names the makers' names that may be shown, by key
+ */
+export function catalogueTile(
+  tile: Tile,
+  archive: Archive,
+  findings: Findings,
+  names: ReadonlyMap<string, MakerName>,
+): CatalogueTile {
+  const firings = firingsOf(tile, archive);
+  const glazes = glazesOf(tile, archive.glazes);
+  return {
+    id: tile.id,
+    url: tileUrl(tile.id),
+    set: linkTo(findById(archive.sets, tile.set), setUrl),
+    maker: (tile.maker !== null && names.get(tile.maker)) || null,
+    stage: tile.stage,
+    clay: linkTo(findById(archive.clays, tile.clay), clayUrl),
+    ...asWritten(tile),
+    steps: tile.steps,
+    glazes,
+    top: topGlaze(tile, glazes),
+    pairs: pairsOf(tile, glazes),
+    coatCounts: countCoats(tile.steps),
+    firings,
+    ...decidedBy(findDecidingFiring(firings)),
+    ...outcome(tile.record),
+    pictures: picturesOf(tile, archive, findings),
+    colour: colourOf(tile, findings),
+    cautions: findings.notes.get(tile.file) ?? [],
+  };
+}
+
+function asWritten({ record, notes }: Tile) {
+  return {
+    formed: record.formed ?? null,
+    glazed: record.glazed ?? null,
+    fate: record.fate ?? null,
+    clayBatch: record.clayBatch ?? null,
+    texture: record.texture ?? "smooth",
+    shape: record.shape ?? "flat",
+    angle: record.angle ?? null,
+    formerly: record.formerly ?? [],
+    notes,
+  };
+}
+
+function decidedBy(firing: TileFiring | undefined) {
+  return {
+    cone: firing?.cone ?? null,
+    atmosphere: firing?.atmosphere ?? null,
+    heatedBy: firing?.heatedBy ?? null,
+  };
+}
+
+/** What came out: the last result's surface, and every effect and fault ever seen. */
+function outcome({ result: results = [], later = [] }: TileRecord) {
+  const looks = [...results, ...later];
+  return {
+    results,
+    later,
+    surface: inOrder(surfaces, results.at(-1)?.surface ?? []),
+    effects: inOrder(
+      effects,
+      looks.flatMap((look) => look.effects ?? []),
+    ),
+    faults: inOrder(
+      faults,
+      looks.flatMap((look) => look.faults ?? []),
+    ),
+    again: results.findLast((result) => result.again !== undefined)?.again ?? null,
+  };
+}
+
+/** A link to a record that has a name; null where there is no such record. */
+export function linkTo(
+  filed: Filed<{ readonly name: string }> | undefined,
+  url: (id: string) => string,
+): Link | null {
+  return filed ? { id: filed.id, name: filed.record.name, url: url(filed.id) } : null;
+}
+
+function glazesOf(
+  tile: Tile,
+  glazes: ReadonlyMap<string, Filed<GlazeRecord>>,
+): Readonly<Record<string, Link>> {
+  const ids = tile.steps.flatMap((step) => (step.step === "coat" ? step.glazes : []));
+  const links: Record<string, Link> = {};
+  for (const id of ids) {
+    const link = linkTo(findById(glazes, id), glazeUrl);
+    if (link) links[link.id] = link;
+  }
+  return links;
+}
+
+function topGlaze(tile: Tile, glazes: Readonly<Record<string, Link>>): Link | null {
+  const id = coatsThatCount(tile.steps).at(-1)?.glazes.at(-1);
+  return (id !== undefined && glazes[id]) || null;
+}
+
+function pairsOf(tile: Tile, glazes: Readonly<Record<string, Link>>): readonly TilePair[] {
+  const pairs = new Map<string, TilePair>();
+  for (const lap of findLaps(tile.steps)) {
+    const over = glazes[lap.over];
+    const under = glazes[lap.under];
+    if (over && under) {
+      const pair = pairUrl(over.id, under.id);
+      pairs.set(pair, { over, under, pair });
+    }
+  }
+  return [...pairs.values()];
+}
+
+function inOrder<T extends string>(
+  order: readonly T[],
+  found: readonly (T | "none")[],
+): readonly T[] {
+  return order.filter((word) => found.includes(word));
+}
+
+const roleOrder = ["result", "detail", "back", "before"] as const;
+
+function picturesOf(tile: Tile, archive: Archive, findings: Findings): readonly Picture[] {
+  const described = describeTile(tile, archive);
+  return tile.pictures
+    .flatMap(({ role, file }) => {
+      const prepared = findings.pictures.get(file);
+      if (!prepared) return [];
+      const { width, height, placeholder, files } = prepared;
+      const alt =
+        role === "result"
+          ? (tile.record.photo?.alt ?? described)
+          : `${roleWords[role]} ${described}`;
+      return [{ role, alt, width, height, placeholder, files }];
+    })
+    .sort((a, b) => roleOrder.indexOf(a.role) - roleOrder.indexOf(b.role));
+}
+
+const roleWords = {
+  result: "",
+  before: "Before the firing:",
+  detail: "A detail:",
+  back: "The back:",
+} as const;
+
+function colourOf(tile: Tile, findings: Findings): CatalogueTile["colour"] {
+  const result = tile.pictures.find((picture) => picture.role === "result");
+  return (result && findings.pictures.get(result.file)?.colour) ?? null;
+}

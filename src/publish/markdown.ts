@@ -1,0 +1,27 @@
+/**
+ * Contributors' notes as HTML. Their words are data: raw HTML is shown as text, no template in
+ * them is run, pictures are not loaded, and only links of the web and of mail are links.
+ */
+import MarkdownIt from "markdown-it";
+
+const notes = new MarkdownIt("default", { html: false, linkify: false, typographer: false });
+notes.disable("image");
+notes.validateLink = isLinkOfTheWeb;
+notes.renderer.rules.link_open = (tokens, index, options, _env, renderer) => {
+  tokens[index]?.attrSet("rel", "nofollow noopener");
+  return renderer.renderToken(tokens, index, options);
+};
+
+/** Whether an address in a note may be a link: whole, and of the web or of mail. */
+export function isLinkOfTheWeb(address: string): boolean {
+  return /^(https?:\/\/|mailto:)[^\s]/iu.test(address.trim());
+}
+
+/**
+ * Renders what stands below a record's front matter.
+ *
+ * @returns HTML that is safe to put on a page as it is
+ */
+export function renderNotes(markdown: string): string {
+  return notes.render(markdown);
+}
