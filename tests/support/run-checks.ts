@@ -38,9 +38,14 @@ const all = addTallies(outcomes.map(({ tally }) => tally));
 writeFileSync(tallyFile, `${formatTally(all)}\n`);
 console.log("");
 for (const { name, tally } of [...outcomes, { name: "all", tally: all }]) {
-  console.log(`${name.padEnd(8)}${tally.failed > 0 ? "FAILED" : "ok"}  ${formatTally(tally)}`);
+  console.log(`${name.padEnd(9)}${verdictOn(tally).padEnd(9)}${formatTally(tally)}`);
 }
 process.exitCode = all.failed > 0 ? 1 : 0;
+
+function verdictOn({ passed, failed }: Tally): string {
+  if (failed > 0) return "FAILED";
+  return passed > 0 ? "ok" : "not run";
+}
 
 /** Finds the browser once for all test processes and hands it to them as CHROME_PATH. */
 function settleBrowser(): boolean {
@@ -65,7 +70,7 @@ function runTests(vitestArguments: readonly string[]): readonly Outcome[] {
   // vitest also fails where no test does: on an error outside of any, or where it found no tests.
   const unseen = !succeeded && house.failed + others.failed === 0;
   return [
-    { name: "arrows", tally: house },
+    { name: "house", tally: house },
     { name: "tests", tally: unseen ? addTallies([others, tallyOf(false)]) : others },
   ];
 }
