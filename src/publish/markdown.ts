@@ -12,6 +12,15 @@ notes.renderer.rules.link_open = (tokens, index, options, _env, renderer) => {
   return renderer.renderToken(tokens, index, options);
 };
 
+/** A page has its own headings: those of a note stand below them. */
+notes.core.ruler.push("lower-headings", ({ tokens }) => {
+  for (const token of tokens) {
+    if (token.type === "heading_open" || token.type === "heading_close") {
+      token.tag = `h${Math.min(6, Number(token.tag.slice(1)) + 2)}`;
+    }
+  }
+});
+
 /** Whether an address in a note may be a link: whole, and of the web or of mail. */
 export function isLinkOfTheWeb(address: string): boolean {
   return /^(https?:\/\/|mailto:)[^\s]/iu.test(address.trim());

@@ -1,0 +1,36 @@
+/** JSON Schemas of the records, for editors that check YAML while it is written. */
+import * as z from "zod";
+import { type EditorHint, editorHints } from "./fields.ts";
+
+export type JsonSchema = { [key: string]: unknown };
+
+/**
+ * The JSON Schema (2020-12) of a record as its author writes it. Where YAML tools may take a
+ * scalar for a number or a truth value, both forms are allowed.
+ */
+export function jsonSchemaOf(schema: z.ZodType): JsonSchema {
+  return z.toJSONSchema(schema, {
+    io: "input",
+    unrepresentable: "any",
+    override: ({ zodSchema, jsonSchema }) => {
+      const hint = editorHints.get(zodSchema as unknown as z.ZodType);
+      if (hint) Object.assign(jsonSchema, { type: undefined }, fromHint(hint));
+    },
+  }) as JsonSchema;
+}
+
+function fromHint(hint: EditorHint): JsonSchema {
+  if (hint.kind === "scalar") return { ...hint.schema };
+  if (hint.kind === "one-or-many") {
+    const one = partOf(hint.of);
+    return { anyOf: [one, { type: "array", items: one, minItems: 1 }] };
+  }
+  const forms = hint.of.map(partOf);
+  const [only] = forms;
+  return forms.length === 1 && only ? only : { anyOf: forms };
+}
+
+function partOf(schema: object): JsonSchema {
+  const { $schema: _, ...part } = jsonSchemaOf(schema as z.ZodType);
+  return part;
+}
