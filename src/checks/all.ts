@@ -1,0 +1,99 @@
+/** Every rule an archive is checked by. */
+import type { Archive } from "../records/archive.ts";
+import type { Problem } from "../records/problem.ts";
+import { type Check, type Extra, type Finding, type Rule, toProblem } from "./check.ts";
+import { longWaiting } from "./long-waiting.ts";
+import { blendInACircle } from "./rules/blend-in-a-circle.ts";
+import { codeOfAnotherSet } from "./rules/code-of-another-set.ts";
+import { codeReservedTwice } from "./rules/code-reserved-twice.ts";
+import { controlMissing } from "./rules/control-missing.ts";
+import { coolerThanRange } from "./rules/cooler-than-range.ts";
+import { datesBackwards } from "./rules/dates-backwards.ts";
+import { firedFarOverRange } from "./rules/fired-far-over-range.ts";
+import { formerCodeTaken } from "./rules/former-code-taken.ts";
+import { glazeWithoutChemistry } from "./rules/glaze-without-chemistry.ts";
+import { hotterThanRange } from "./rules/hotter-than-range.ts";
+import { lightOverDark } from "./rules/light-over-dark.ts";
+import { materialUnknownInside } from "./rules/material-unknown-inside.ts";
+import { mayMelt } from "./rules/may-melt.ts";
+import { onglazeTooEarly } from "./rules/onglaze-too-early.ts";
+import { overNotBeneath } from "./rules/over-not-beneath.ts";
+import { pictureWithPlace } from "./rules/picture-with-place.ts";
+import { reclaimTooHot } from "./rules/reclaim-too-hot.ts";
+import { resistNotPeeled } from "./rules/resist-not-peeled.ts";
+import { resultAfterNothing } from "./rules/result-after-nothing.ts";
+import { resultOfWhichFiring } from "./rules/result-of-which-firing.ts";
+import { resultWithoutPhotograph } from "./rules/result-without-photograph.ts";
+import { runsOff } from "./rules/runs-off.ts";
+import { setEndsEarly } from "./rules/set-ends-early.ts";
+import { unusablePicture } from "./rules/unusable-picture.ts";
+import { wetOnWet } from "./rules/wet-on-wet.ts";
+
+/** Errors first, what can hurt someone before all; then warnings, practice notes last. */
+export const rules: readonly Rule[] = [
+  mayMelt,
+  pictureWithPlace,
+  datesBackwards,
+  setEndsEarly,
+  overNotBeneath,
+  resultWithoutPhotograph,
+  resultAfterNothing,
+  resultOfWhichFiring,
+  unusablePicture,
+  blendInACircle,
+  formerCodeTaken,
+  codeReservedTwice,
+
+  codeOfAnotherSet,
+  controlMissing,
+  materialUnknownInside,
+  glazeWithoutChemistry,
+
+  firedFarOverRange,
+  hotterThanRange,
+  coolerThanRange,
+  reclaimTooHot,
+  lightOverDark,
+  onglazeTooEarly,
+  resistNotPeeled,
+  runsOff,
+  wetOnWet,
+];
+
+/** Every check, that of the day included: what the reference lists. */
+export const checks: readonly Check[] = [...rules, longWaiting];
+
+/**
+ * Checks a whole archive.
+ *
+ * @param extra what other rooms found out about it
+ * @returns every problem, in the order of `rules`
+ */
+export function runChecks(archive: Archive, extra: Extra): readonly Problem[] {
+  return rules.flatMap((rule) => runRule(rule, archive, extra));
+}
+
+function runRule(rule: Rule, archive: Archive, extra: Extra): readonly Problem[] {
+  switch (rule.of) {
+    case "archive":
+      return rule.find(archive, extra).map((finding) => toProblem(rule, finding, finding.file));
+    case "tile":
+      return runOnEach(rule, archive.tiles, (tile) => rule.find(archive, tile, extra));
+    case "glaze":
+      return runOnEach(rule, archive.glazes, (glaze) => rule.find(archive, glaze, extra));
+    case "material":
+      return runOnEach(rule, archive.materials, (material) => rule.find(archive, material, extra));
+    case "set":
+      return runOnEach(rule, archive.sets, (set) => rule.find(archive, set, extra));
+  }
+}
+
+function runOnEach<R extends { readonly file: string }>(
+  check: Check,
+  records: ReadonlyMap<string, R>,
+  find: (record: R) => readonly Finding[],
+): readonly Problem[] {
+  return [...records.values()].flatMap((record) =>
+    find(record).map((finding) => toProblem(check, finding, record.file)),
+  );
+}

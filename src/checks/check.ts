@@ -1,0 +1,93 @@
+/**
+ * What a check is. A rule finds what breaks it and says where; whoever runs it adds its name and
+ * severity and makes problems of it.
+ */
+import type { Archive, Filed, Tile } from "../records/archive.ts";
+import type { GlazeRecord } from "../records/glaze.ts";
+import type { MaterialRecord } from "../records/material.ts";
+import type { FieldPath, Problem, Severity } from "../records/problem.ts";
+import type { SetRecord } from "../records/set.ts";
+
+/** What practice notes rest on. */
+export const commonPractice = "common practice, no published source";
+
+export interface Check {
+  /** The code of its problems, in kebab-case. */
+  readonly name: string;
+  /** One sentence that explains it to a potter. */
+  readonly explains: string;
+  readonly severity: Severity;
+  /** What it rests on where potters' practice is all there is: then it is a practice note. */
+  readonly source?: typeof commonPractice;
+}
+
+/** One place that breaks a rule. */
+export interface Finding {
+  /** The file, where it is not that of the record looked at. */
+  readonly file?: string;
+  readonly path: FieldPath;
+  readonly message: string;
+  readonly hint: string;
+}
+
+/** What is wrong with a photograph, in words for whoever took it. */
+export interface PictureFault {
+  readonly message: string;
+  readonly hint: string;
+}
+
+/** What was found by looking at a photograph's bytes: a fault, or what it gives away. */
+export type PictureInspection =
+  | { readonly fault: PictureFault }
+  | { readonly facts: { readonly traces: readonly string[] } };
+
+/** What other rooms found out about an archive. */
+export interface Extra {
+  /** By the picture's file, relative to the archive; `place` among the traces is a GPS place. */
+  readonly pictures: ReadonlyMap<string, PictureInspection>;
+  /** By `idKey` of the glaze: why it has no chemistry. */
+  readonly withoutChemistry: ReadonlyMap<string, string>;
+}
+
+/** A rule about each record of one kind. */
+interface RuleOf<Kind extends string, R> extends Check {
+  readonly of: Kind;
+  readonly find: (archive: Archive, record: R, extra: Extra) => readonly Finding[];
+}
+
+export type TileRule = RuleOf<"tile", Tile>;
+export type GlazeRule = RuleOf<"glaze", Filed<GlazeRecord>>;
+export type MaterialRule = RuleOf<"material", Filed<MaterialRecord>>;
+export type SetRule = RuleOf<"set", Filed<SetRecord>>;
+
+/** A rule about the archive as a whole. */
+export interface ArchiveRule extends Check {
+  readonly of: "archive";
+  readonly find: (
+    archive: Archive,
+    extra: Extra,
+  ) => readonly (Finding & { readonly file: string })[];
+}
+
+export type Rule = TileRule | GlazeRule | MaterialRule | SetRule | ArchiveRule;
+
+/**
+ * A finding as a problem; one that rests on practice alone says so.
+ *
+ * @param file the file of the record looked at
+ */
+export function toProblem(check: Check, finding: Finding, file: string): Problem {
+  const { message, hint, path } = finding;
+  return {
+    file: finding.file ?? file,
+    path,
+    severity: check.severity,
+    code: check.name,
+    message,
+    hint: check.source === undefined ? hint : `${hint} (${sentence(check.source)})`,
+  };
+}
+
+function sentence(words: string): string {
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+}

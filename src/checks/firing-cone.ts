@@ -1,0 +1,32 @@
+/** How hot a firing was, as far as its record tells. */
+import type { FiringRecord, Witness } from "../records/firing.ts";
+import { type Cone, compareCones, findHottest } from "../terms/cones.ts";
+
+export interface FiringCone {
+  readonly cone: Cone;
+  /** Whether it was aimed at, or is the hottest that the witness cones showed. */
+  readonly told: "aim" | "witness";
+}
+
+/**
+ * The cone that a firing is judged by: what was aimed at, or the hottest witness of any shelf
+ * where that is hotter. Undefined where neither was written down.
+ */
+export function findFiringCone(firing: FiringRecord): FiringCone | undefined {
+  const witnessed = findHottest(Object.values(firing.witness ?? {}).flatMap(conesReached));
+  const aim = firing.cone;
+  if (witnessed && (!aim || compareCones(witnessed, aim) > 0))
+    return { cone: witnessed, told: "witness" };
+  return aim && { cone: aim, told: "aim" };
+}
+
+/**
+ * A cone is reached when it has bent. Where none has, one that was bending is the nearest there
+ * is, and counts: a kiln that began to bend cone 6 was no cone 06.
+ */
+function conesReached(witness: Witness): readonly Cone[] {
+  if (witness.read === "cone") return [witness.cone];
+  const cones = [...witness.bends.keys()];
+  const bent = cones.filter((cone) => ["bent", "down"].includes(witness.bends.get(cone) ?? ""));
+  return bent.length > 0 ? bent : cones.filter((cone) => witness.bends.get(cone) === "bending");
+}

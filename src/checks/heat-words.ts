@@ -1,0 +1,34 @@
+/** How heat beyond a range is put into words. */
+import { formatConeRange } from "../terms/cones.ts";
+import type { Heat, HotFiring, Subject } from "./heat.ts";
+
+/** `1 cone`, `8 cones`, `2½ cones`, `half a cone`: how far apart two cones lie, without sign. */
+export function coneSteps(distance: number): string {
+  const whole = Math.floor(Math.abs(distance));
+  const half = Math.abs(distance) > whole;
+  if (whole === 0 && half) return "half a cone";
+  const count = `${whole}${half ? "½" : ""}`;
+  return count === "1" ? "1 cone" : `${count} cones`;
+}
+
+/** `glaze Soot is for cone 5–6`; a reclaimed clay says what it counts as. */
+export function rangeInWords(subject: Subject): string {
+  const range = `cone ${formatConeRange(subject.range)}`;
+  const { kind, name, countsAs } = subject;
+  if (countsAs === null || countsAs === name)
+    return `${countsAs === null ? "" : "reclaimed "}${kind} ${name} is for ${range}`;
+  return `reclaimed ${kind} ${name} counts as ${countsAs}, which is for ${range}`;
+}
+
+/** `firing g-1020 is aimed at cone 6`, or what its witness cones show. */
+export function heatInWords(hot: HotFiring): string {
+  return hot.told === "aim"
+    ? `firing ${hot.firing.id} is aimed at cone ${hot.cone}`
+    : `the witness cones of firing ${hot.firing.id} show cone ${hot.cone}`;
+}
+
+/** The range, the firing and how far they lie apart, to stand after “its” or a full stop. */
+export function outsideInWords(heat: Heat): string {
+  const side = heat.outside > 0 ? "hotter" : "cooler";
+  return `${rangeInWords(heat.subject)}, and ${heatInWords(heat)}: ${coneSteps(heat.outside)} ${side}`;
+}

@@ -1,0 +1,104 @@
+/** What heat the clay and the glazes of a tile met, against the cones they are for. */
+import {
+  type Archive,
+  type CoatStep,
+  type FiredStep,
+  type Firing,
+  findById,
+  type Tile,
+  type TileStep,
+} from "../records/archive.ts";
+import type { FieldPath } from "../records/problem.ts";
+import { type ConeRange, conesOutside } from "../terms/cones.ts";
+import { findClayRange } from "./clay-range.ts";
+import { type FiringCone, findFiringCone } from "./firing-cone.ts";
+import { glazePath } from "./places.ts";
+import { coatsOn } from "./steps.ts";
+
+/** The clay, or a glaze, that has cones to keep to. */
+export interface Subject {
+  readonly kind: "clay" | "glaze";
+  readonly name: string;
+  /** The file that states its range. */
+  readonly file: string;
+  readonly range: ConeRange;
+  /** The field of the tile that names it. */
+  readonly path: FieldPath;
+  /** For a reclaimed clay: the name of the clay it counts as. */
+  readonly countsAs: string | null;
+}
+
+/** A firing of a tile whose cone is known. */
+export interface HotFiring extends FiringCone {
+  readonly firing: Firing;
+  readonly step: FiredStep;
+  /** Which of the tile's steps it is. */
+  readonly index: number;
+}
+
+/** A firing that one subject went through, or is to go through. */
+export interface Heat extends HotFiring {
+  readonly subject: Subject;
+  /** How many cones hotter than its range (positive) or cooler (negative). */
+  readonly outside: number;
+}
+
+/** The firing of a step, where it names one whose cone is known. */
+export function findHotFiring(archive: Archive, tile: Tile, index: number): HotFiring | undefined {
+  const step = tile.steps[index];
+  if (step?.step !== "fired") return undefined;
+  const firing = findById(archive.firings, step.firing);
+  const found = firing && findFiringCone(firing.record);
+  return firing && found && { ...found, firing, step, index };
+}
+
+/**
+ * Every firing of known cone, with the clay and with each glaze that lay on the tile by then. A
+ * touch-up meets the heat like any layer; what `remove: all` took off before the firing does not.
+ */
+export function findHeats(archive: Archive, tile: Tile): readonly Heat[] {
+  return tile.steps.flatMap((_, index) => {
+    const hot = findHotFiring(archive, tile, index);
+    if (!hot) return [];
+    const subjects = [findClay(archive, tile), ...glazesOn(archive, tile.steps.slice(0, index))];
+    return subjects.flatMap((subject) =>
+      subject ? [{ ...hot, subject, outside: conesOutside(hot.cone, subject.range) }] : [],
+    );
+  });
+}
+
+/** The tile's clay, where its cones are known. */
+export function findClay(archive: Archive, tile: Tile): Subject | undefined {
+  const clay = findById(archive.clays, tile.clay);
+  const found = clay && findClayRange(archive, clay);
+  if (!found) return undefined;
+  return {
+    kind: "clay",
+    name: clay.record.name,
+    file: found.from.file,
+    range: found.range,
+    path: ["clay"],
+    countsAs: clay.record.reclaim === true ? found.from.record.name : null,
+  };
+}
+
+/** The glazes of a layer whose cones are known. */
+export function glazesOf(archive: Archive, coat: CoatStep): readonly Subject[] {
+  return coat.glazes.flatMap((id) => {
+    const glaze = findById(archive.glazes, id);
+    if (!glaze?.record.cones) return [];
+    const { name, cones: range } = glaze.record;
+    const path = glazePath(coat, id);
+    return [{ kind: "glaze" as const, name, file: glaze.file, range, path, countsAs: null }];
+  });
+}
+
+/** Each glaze on a tile after some steps, where it first went on. */
+function glazesOn(archive: Archive, steps: readonly TileStep[]): readonly Subject[] {
+  return firstOfEach(coatsOn(steps).flatMap((coat) => glazesOf(archive, coat)));
+}
+
+/** Subjects without those that another of the same file comes before. */
+export function firstOfEach<T extends { readonly file: string }>(all: readonly T[]): readonly T[] {
+  return all.filter(({ file }, i) => all.findIndex((other) => other.file === file) === i);
+}

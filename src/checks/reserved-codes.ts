@@ -1,0 +1,26 @@
+/** Which codes are reserved by which sets. */
+import type { Archive, Filed } from "../records/archive.ts";
+import type { SetRecord } from "../records/set.ts";
+import { idKey } from "../terms/ids.ts";
+
+/** A code that a set reserves, at its place in `codes`. */
+export interface ReservedCode {
+  readonly code: string;
+  readonly set: Filed<SetRecord>;
+  /** Which entry of `codes` reserves it. */
+  readonly index: number;
+}
+
+/** Every reserved code, in the order of the sets and of their entries. */
+export function listReservedCodes(archive: Archive): readonly ReservedCode[] {
+  return [...archive.sets.values()].flatMap((set) =>
+    (set.record.codes ?? []).flatMap((codes, index) => codes.map((code) => ({ code, set, index }))),
+  );
+}
+
+/** By `idKey` of the code: the set that reserved it first. */
+export function firstToReserve(
+  reserved: readonly ReservedCode[],
+): ReadonlyMap<string, Filed<SetRecord>> {
+  return new Map(reserved.toReversed().map(({ code, set }) => [idKey(code), set]));
+}

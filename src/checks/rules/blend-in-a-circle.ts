@@ -1,0 +1,49 @@
+import { type Archive, type Filed, findById } from "../../records/archive.ts";
+import type { GlazeRecord } from "../../records/glaze.ts";
+import { compareIds, idKey } from "../../terms/ids.ts";
+import type { GlazeRule } from "../check.ts";
+
+type Glaze = Filed<GlazeRecord>;
+
+export const blendInACircle: GlazeRule = {
+  of: "glaze",
+  name: "blend-in-a-circle",
+  severity: "error",
+  explains: "A blend is not made of itself, however many blends lie between.",
+  find: (archive, glaze) => {
+    const circle = findCircle(archive, glaze);
+    if (!circle || circle.some((other) => compareIds(other.id, glaze.id) < 0)) return [];
+    const next = circle[1] ?? glaze;
+    const part = glaze.record.blend?.findIndex(({ glaze: id }) => idKey(id) === idKey(next.id));
+    const way = [...circle, glaze].map(({ id }) => id).join(" → ");
+    return [
+      {
+        path: ["blend", part ?? 0, "glaze"],
+        message: `${glaze.id} is blended out of itself: ${way}`,
+        hint: "Follow the blends and put right the one that names the wrong glaze.",
+      },
+    ];
+  },
+};
+
+/** The shortest way from a glaze through blends back to it, without the return; breadth first. */
+function findCircle(archive: Archive, start: Glaze): readonly Glaze[] | undefined {
+  const seen = new Set<Glaze>();
+  let ways: readonly (readonly Glaze[])[] = [[start]];
+  while (ways.length > 0) {
+    const longer: (readonly Glaze[])[] = [];
+    for (const way of ways) {
+      for (const part of partsOf(archive, way.at(-1) ?? start)) {
+        if (part === start) return way;
+        if (!seen.has(part)) longer.push([...way, part]);
+        seen.add(part);
+      }
+    }
+    ways = longer;
+  }
+  return undefined;
+}
+
+function partsOf(archive: Archive, glaze: Glaze): readonly Glaze[] {
+  return (glaze.record.blend ?? []).flatMap(({ glaze: id }) => findById(archive.glazes, id) ?? []);
+}

@@ -1,0 +1,67 @@
+import type { Archive, Tile } from "../../records/archive.ts";
+import { compareCones, conesOutside } from "../../terms/cones.ts";
+import { commonPractice, type Finding, type TileRule } from "../check.ts";
+import {
+  findClay,
+  findHotFiring,
+  firstOfEach,
+  glazesOf,
+  type Heat,
+  type HotFiring,
+  type Subject,
+} from "../heat.ts";
+import { outsideInWords } from "../heat-words.ts";
+import { coatsOn, isGlazeFiring } from "../steps.ts";
+
+export const coolerThanRange: TileRule = {
+  of: "tile",
+  name: "cooler-than-range",
+  severity: "warning",
+  source: commonPractice,
+  explains:
+    "The hottest firing after a layer went on was cooler than the range of that glaze, or the hottest of all cooler than that of the clay.",
+  find: (archive, tile) =>
+    findTooCool(archive, tile).map(
+      (heat): Finding => ({
+        path: heat.subject.path,
+        message: `The ${outsideInWords(heat)}`,
+        hint:
+          heat.subject.kind === "glaze"
+            ? "Expect it dry, rough or not melted; fire the next one to its range."
+            : "Expect the clay softer and thirstier than it can be, and glazes that craze on it.",
+      }),
+    ),
+};
+
+function findTooCool(archive: Archive, tile: Tile): readonly Heat[] {
+  const clay = findClay(archive, tile);
+  const ofClay = clay?.countsAs === null ? tooCool(archive, tile, clay, 0) : [];
+  const ofGlazes = coatsOn(tile.steps).flatMap((coat) =>
+    glazesOf(archive, coat).flatMap((glaze) =>
+      tooCool(archive, tile, glaze, tile.steps.indexOf(coat)),
+    ),
+  );
+  const files = [...ofClay, ...ofGlazes].map((heat) => ({ ...heat, file: heat.subject.file }));
+  return firstOfEach(files);
+}
+
+function tooCool(archive: Archive, tile: Tile, subject: Subject, since: number): Heat[] {
+  const hottest = findHottestFiring(archive, tile, since);
+  const outside = hottest ? conesOutside(hottest.cone, subject.range) : 0;
+  return hottest && outside < 0 ? [{ ...hottest, subject, outside }] : [];
+}
+
+/**
+ * The hottest firing since a step. Undefined while it may still come: where the cone of one is not
+ * known, or where there were only bisques and no result says that this was all.
+ */
+function findHottestFiring(archive: Archive, tile: Tile, since: number): HotFiring | undefined {
+  const indices = tile.steps.flatMap((step, i) => (i >= since && step.step === "fired" ? [i] : []));
+  const done = tile.record.result !== undefined || tile.steps.slice(since).some(isGlazeFiring);
+  const known = indices.flatMap((i) => findHotFiring(archive, tile, i) ?? []);
+  if (!done || known.length < indices.length) return undefined;
+  return known.reduce<HotFiring | undefined>(
+    (best, next) => (best && compareCones(best.cone, next.cone) >= 0 ? best : next),
+    undefined,
+  );
+}

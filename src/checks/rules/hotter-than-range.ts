@@ -1,0 +1,26 @@
+import { commonPractice, type Finding, type TileRule } from "../check.ts";
+import { isDangerous } from "../danger.ts";
+import { findHeats } from "../heat.ts";
+import { outsideInWords } from "../heat-words.ts";
+
+export const hotterThanRange: TileRule = {
+  of: "tile",
+  name: "hotter-than-range",
+  severity: "warning",
+  source: commonPractice,
+  explains:
+    "A firing after a layer went on, bisque or other, was hotter than the range of that glaze or of the clay.",
+  find: (archive, tile) =>
+    findHeats(archive, tile)
+      .filter((heat) => heat.outside > 0 && !isDangerous(heat) && heat.subject.countsAs === null)
+      .map(
+        (heat): Finding => ({
+          path: heat.subject.path,
+          message: `The ${outsideInWords(heat)}`,
+          hint:
+            heat.subject.kind === "glaze"
+              ? "Watch for running, and for colours and textures that fire out; stand it on something that catches drips."
+              : "Watch for slumping, bloating and sticking; stand it on something that may be lost.",
+        }),
+      ),
+};

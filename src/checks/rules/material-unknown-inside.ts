@@ -1,0 +1,18 @@
+import type { MaterialRule } from "../check.ts";
+
+export const materialUnknownInside: MaterialRule = {
+  of: "material",
+  name: "material-unknown-inside",
+  severity: "warning",
+  explains: "A material has a formula or an analysis, or no glaze made of it can be worked out.",
+  find: (_, { record }) =>
+    record.formula !== undefined || record.analysis !== undefined
+      ? []
+      : [
+          {
+            path: [],
+            message: `${record.name} has neither a formula nor an analysis`,
+            hint: "Add “analysis:” from its supplier's sheet, or “formula:”; until then glazes made of it have no chemistry.",
+          },
+        ],
+};

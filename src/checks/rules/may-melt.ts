@@ -1,0 +1,20 @@
+import type { Finding, TileRule } from "../check.ts";
+import { findDangersToCome } from "../danger.ts";
+import { outsideInWords } from "../heat-words.ts";
+import { firedPlace } from "../places.ts";
+
+export const mayMelt: TileRule = {
+  of: "tile",
+  name: "may-melt",
+  severity: "error",
+  explains:
+    "A tile without result or fate whose clay or glaze would be fired three or more cones over its range may melt onto the shelf.",
+  find: (archive, tile) =>
+    findDangersToCome(archive, tile).map(
+      (heat): Finding => ({
+        ...firedPlace(tile, heat.step, heat.firing),
+        message: `${tile.id} may melt onto the shelf: its ${outsideInWords(heat)}`,
+        hint: `Keep it out of firing ${heat.firing.id}; if it has been through it, write down its result or fate. If a cone was mistyped (06 is far cooler than 6), mend ${heat.subject.file} or ${heat.firing.file}.`,
+      }),
+    ),
+};

@@ -1,0 +1,20 @@
+import type { ArchiveRule } from "../check.ts";
+
+export const pictureWithPlace: ArchiveRule = {
+  of: "archive",
+  name: "picture-with-place",
+  severity: "error",
+  explains: "No photograph in the archive carries the place where it was taken.",
+  find: (_, { pictures }) =>
+    [...pictures].flatMap(([file, inspection]) =>
+      "facts" in inspection && inspection.facts.traces.includes("place")
+        ? {
+            file,
+            path: [],
+            message:
+              "This photograph carries the place where it was taken, and everyone who gets the archive could read it",
+            hint: "Remove the place from the picture's metadata, for example by exporting it again without location, and put that in its place. If the archive was shared already, the old picture is still in its history.",
+          }
+        : [],
+    ),
+};
