@@ -7,6 +7,7 @@ import { makeUpOf, type Oxide, type OxideAmounts, oxideAmounts, oxides } from ".
 import { parseFormula } from "./formula.ts";
 import type { ElementCounts } from "./formula-groups.ts";
 import { type FormulaProblem, formulaProblem } from "./formula-problem.ts";
+import { sumOfOxides } from "./oxide-sums.ts";
 
 /**
  * What 100 parts by weight of something raw come to in the fire: oxides, which stay, and the
@@ -67,11 +68,6 @@ function analyseElements(elements: ElementCounts, molarMass: number): Analysis {
   const fluorine = perCent((elements.F ?? 0) * atomicWeights.F.weight);
   const kept = sumOfOxides(fired) + fluorine - oxygenReplacedBy(fluorine);
   return { oxides: fired, loss: 100 - kept, fluorine };
-}
-
-/** The sum of all oxides in the unit they are given in. */
-export function sumOfOxides(amounts: OxideAmounts): number {
-  return oxides.reduce((sum, oxide) => sum + (amounts[oxide] ?? 0), 0);
 }
 
 function findElementWithoutOxide(elements: ElementCounts): Element | undefined {

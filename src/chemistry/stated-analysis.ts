@@ -7,10 +7,10 @@ import {
   burnsOff,
   firedOxides,
   oxygenReplacedBy,
-  sumOfOxides,
 } from "./analysis.ts";
 import { parseFormula } from "./formula.ts";
 import { formatAmount, type Note } from "./notes.ts";
+import { sumOfOxides } from "./oxide-sums.ts";
 
 /** Weight per cent by oxide as somebody wrote it; what is lost in the fire stands under `loss`. */
 export type StatedAnalysis = Readonly<Record<string, number>>;

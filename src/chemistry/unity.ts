@@ -1,13 +1,7 @@
 /** What an analysis says of the fired glaze: weight and mole per cent, unity formula, ratios. */
-import {
-  alkalis,
-  fluxes,
-  makeUpOf,
-  type Oxide,
-  type OxideAmounts,
-  oxideAmounts,
-} from "../terms/oxides.ts";
-import { type Analysis, sumOfOxides } from "./analysis.ts";
+import { alkalis, fluxes, makeUpOf, type OxideAmounts, oxideAmounts } from "../terms/oxides.ts";
+import type { Analysis } from "./analysis.ts";
+import { sumOf, sumOfOxides } from "./oxide-sums.ts";
 
 export interface FiredChemistry {
   /** Fired oxides by weight, adding to 100. */
@@ -70,9 +64,4 @@ export function molesToUnity(moles: OxideAmounts): OxideAmounts | null {
   const fluxMoles = sumOf(moles, fluxes);
   if (!(fluxMoles > 0)) return null;
   return oxideAmounts((oxide) => (moles[oxide] ?? 0) / fluxMoles);
-}
-
-/** The sum of some of the oxides. */
-export function sumOf(amounts: OxideAmounts, some: readonly Oxide[]): number {
-  return some.reduce((sum, oxide) => sum + (amounts[oxide] ?? 0), 0);
 }

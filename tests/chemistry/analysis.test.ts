@@ -1,12 +1,8 @@
 import { fc, test as propertyTest } from "@fast-check/vitest";
 import { describe, expect, test } from "vitest";
-import {
-  type Analysis,
-  analyseFormula,
-  oxygenReplacedBy,
-  sumOfOxides,
-} from "../../src/chemistry/analysis.ts";
+import { type Analysis, analyseFormula, oxygenReplacedBy } from "../../src/chemistry/analysis.ts";
 import { theoreticalMaterials } from "../../src/chemistry/minerals/minerals.ts";
+import { sumOfOxides } from "../../src/chemistry/oxide-sums.ts";
 import { makeUpOf, type OxideAmounts } from "../../src/terms/oxides.ts";
 import { cell, largestDifference, oxidesOf, type Row, readReference } from "./reference.ts";
 

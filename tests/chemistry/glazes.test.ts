@@ -1,7 +1,7 @@
 import { fc, test as propertyTest } from "@fast-check/vitest";
 import { describe, expect, test } from "vitest";
-import { sumOfOxides } from "../../src/chemistry/analysis.ts";
 import { chemistryOfGlazes, type GlazeChemistryResult } from "../../src/chemistry/glazes.ts";
+import { sumOfOxides } from "../../src/chemistry/oxide-sums.ts";
 import { tellReasons } from "../../src/chemistry/reasons.ts";
 import type { Filed } from "../../src/records/archive.ts";
 import { type GlazeRecord, glazeSchema } from "../../src/records/glaze.ts";

@@ -1,0 +1,40 @@
+import { type ExpansionSet, recalled } from "./expansion-set.ts";
+
+/** Mayer and Havas's factors of 1909 and 1911, with those of opacifiers and colouring oxides. */
+export const mayerHavas: ExpansionSet = {
+  model: "mayer-havas",
+  name: "Mayer & Havas",
+  basis: "weight per cent",
+  published: "cubical",
+  between: [0, 100],
+  limits: "enamels on sheet iron; glasses rich in silica come out far too high",
+  source:
+    "M. Mayer & B. Havas, Sprechsaal 42 (1909) and 44 (1911), as reprinted in Andrews, Enamels, and Parmelee, Ceramic Glazes",
+  rmsError: 13.3e-7,
+  factors: recalled({
+    SiO2: 0.8,
+    B2O3: 0.1,
+    Al2O3: 5,
+    Na2O: 10,
+    K2O: 8.5,
+    Li2O: 2,
+    MgO: 0.1,
+    CaO: 5,
+    BaO: 3,
+    ZnO: 2.1,
+    PbO: 4.2,
+    TiO2: 4.1,
+    ZrO2: 2.1,
+    SnO2: 2,
+    Sb2O3: 3.6,
+    P2O5: 2,
+    Fe2O3: 4,
+    Cr2O3: 5.1,
+    CoO: 4.4,
+    NiO: 4,
+    MnO: 2.2,
+    CuO: 2.2,
+    CeO2: 4.2,
+  }),
+  outsideLimits: () => [],
+};

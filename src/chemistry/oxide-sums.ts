@@ -1,0 +1,11 @@
+import { type Oxide, type OxideAmounts, oxides } from "../terms/oxides.ts";
+
+/** The sum of all oxides, in the unit they are given in. */
+export function sumOfOxides(amounts: OxideAmounts): number {
+  return sumOf(amounts, oxides);
+}
+
+/** The sum of some of the oxides. */
+export function sumOf(amounts: OxideAmounts, some: readonly Oxide[]): number {
+  return some.reduce((sum, oxide) => sum + (amounts[oxide] ?? 0), 0);
+}
