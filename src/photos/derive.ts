@@ -1,0 +1,49 @@
+import { decodeLargest, openPixels, shrinkStepwise } from "./decode.ts";
+import type { PictureFault } from "./fault.ts";
+import type { PictureFormat } from "./format.ts";
+import type { Pixels } from "./pixels.ts";
+import { OUTPUTS, type OutputFormat, SAMPLE_WIDTH } from "./recipe.ts";
+
+/** A picture made for the pages. It carries no metadata of its source. */
+export interface DerivedFile {
+  format: OutputFormat;
+  extension: string;
+  width: number;
+  height: number;
+  bytes: Uint8Array;
+}
+
+export interface Derived {
+  files: DerivedFile[];
+  /** The decoded size that is judged and measured. */
+  sample: Pixels;
+}
+
+/**
+ * Makes every size and format of a photograph. It is decoded once, and each smaller size is made
+ * from the one above, which costs half of decoding for each and looks no worse.
+ */
+export async function derivePictures(
+  bytes: Uint8Array,
+  format: PictureFormat,
+): Promise<Derived | { fault: PictureFault }> {
+  const decoded = await decodeLargest(bytes, format);
+  if ("fault" in decoded) return decoded;
+  const files: DerivedFile[] = [];
+  let sample = decoded.pixels;
+  for await (const pixels of shrinkStepwise(decoded.pixels)) {
+    if (pixels.width >= SAMPLE_WIDTH) sample = pixels;
+    files.push(...(await encode(pixels)));
+  }
+  return { files, sample };
+}
+
+/** Encoding starts from bare pixels, so nothing of the source's metadata can come along. */
+async function encode(pixels: Pixels): Promise<DerivedFile[]> {
+  const files: DerivedFile[] = [];
+  for (const { format, extension, options } of OUTPUTS) {
+    const bytes = await openPixels(pixels).toFormat(format, options).toBuffer();
+    files.push({ format, extension, width: pixels.width, height: pixels.height, bytes });
+  }
+  return files;
+}

@@ -1,0 +1,180 @@
+import { readFile } from "node:fs/promises";
+import { availableParallelism } from "node:os";
+import { decodeLargest, takeSample } from "./decode.ts";
+import { derivePictures } from "./derive.ts";
+import type { PictureFault } from "./fault.ts";
+import type { PictureFacts } from "./inspect.ts";
+import { inParallel } from "./parallel.ts";
+import { averageColour, type Pixels } from "./pixels.ts";
+import { judgePicture, type PictureWarning } from "./quality.ts";
+import { hashOf, nameResult } from "./recipe.ts";
+import { openSeen, type SeenPictures } from "./seen.ts";
+import {
+  readEntry,
+  readReading,
+  type StoredEntry,
+  type StoredFile,
+  writeEntry,
+  writeFaultEntry,
+  writeReading,
+} from "./store.ts";
+
+/** A photograph to make ready, under a key of the caller's. */
+export interface PictureSource<Value> {
+  key: string;
+  path: string;
+  /** What to measure on its decoded pixels. Left out, nothing is. */
+  reading?: Reading<Value>;
+}
+
+/** A measurement on pixels. Its value is remembered as JSON under `id`. */
+export interface Reading<Value> {
+  /** Names what is measured and how: another crop or another method is another id. */
+  id: string;
+  /** Pure: the same pixels give the same value. */
+  read(pixels: Pixels): Value;
+}
+
+/** A photograph made ready: what pages show of it. */
+export interface Picture<Value> extends PictureFacts {
+  /** Of the source's content and the recipe, in hexadecimal digits. */
+  name: string;
+  /** The average colour, `#rrggbb`, to stand in while the picture loads. */
+  placeholder: string;
+  warnings: PictureWarning[];
+  /** Widest first, each size in every format. `file` is a name within the pictures' folder. */
+  files: PictureFile[];
+  reading?: Value;
+}
+
+export type PictureFile = Pick<StoredFile, "file" | "format" | "height" | "width">;
+
+export type Prepared<Value> = { key: string } & (
+  | { picture: Picture<Value> }
+  | { fault: PictureFault }
+);
+
+export interface PrepareOptions {
+  /** Where pictures, measurements and inspections are remembered between builds. */
+  cacheDir: string;
+  onProgress?: (progress: { key: string; done: number; total: number }) => void;
+}
+
+/** On two cores two pictures in flight are best; more only take memory. */
+const IN_FLIGHT = Math.max(2, Math.min(availableParallelism(), 4));
+
+/**
+ * Makes photographs ready for the pages: inspects each, makes its sizes, judges and measures it.
+ * What is remembered from an earlier build, undamaged, is not made again. Results come in the order
+ * of the sources; a photograph that cannot be used gives a fault. Throws where the machine fails.
+ */
+export async function preparePictures<Value = never>(
+  sources: readonly PictureSource<Value>[],
+  { cacheDir, onProgress }: PrepareOptions,
+): Promise<Prepared<Value>[]> {
+  const seen = await openSeen(cacheDir);
+  const work: Work = { cacheDir, seen, underWay: new Map() };
+  let done = 0;
+  try {
+    return await inParallel(sources, IN_FLIGHT, async (source) => {
+      const prepared = await prepareOne(source, work);
+      done += 1;
+      onProgress?.({ key: source.key, done, total: sources.length });
+      return prepared;
+    });
+  } finally {
+    await seen.save();
+  }
+}
+
+interface Work {
+  cacheDir: string;
+  seen: SeenPictures;
+  /** By name: the same photograph under two keys is made once. */
+  underWay: Map<string, Promise<StoredEntry>>;
+}
+
+/** A source that has been looked at and can be decoded, as far as its header tells. */
+interface Found<Value> extends PictureSource<Value> {
+  name: string;
+  hash: string;
+  facts: PictureFacts;
+  bytes?: Uint8Array;
+}
+
+async function prepareOne<Value>(
+  source: PictureSource<Value>,
+  work: Work,
+): Promise<Prepared<Value>> {
+  const { key } = source;
+  const { hash, inspection, bytes } = await work.seen.look(source.path);
+  if ("fault" in inspection) return { key, fault: inspection.fault };
+  const { facts } = inspection;
+  const found = { ...source, name: nameResult(hash), hash, facts, ...(bytes && { bytes }) };
+  const entry = await findOrMake(found, work);
+  if ("fault" in entry) return { key, fault: entry.fault };
+  const { placeholder, warnings } = entry;
+  const files = entry.files.map(({ file, format, height, width }) => ({
+    file,
+    format,
+    height,
+    width,
+  }));
+  const picture = { ...facts, name: found.name, placeholder, warnings, files };
+  if (!source.reading) return { key, picture };
+  return {
+    key,
+    picture: { ...picture, reading: await findOrTakeReading(found, source.reading, work) },
+  };
+}
+
+function findOrMake<Value>(found: Found<Value>, work: Work): Promise<StoredEntry> {
+  const started = work.underWay.get(found.name);
+  if (started) return started;
+  const entry = readEntry(work.cacheDir, found.name).then((known) => known ?? make(found, work));
+  work.underWay.set(found.name, entry);
+  return entry;
+}
+
+async function make<Value>(found: Found<Value>, { cacheDir }: Work): Promise<StoredEntry> {
+  const { name, facts, reading } = found;
+  const derived = await derivePictures(await readBytes(found), facts.format);
+  if ("fault" in derived) {
+    await writeFaultEntry(cacheDir, name, derived.fault);
+    return derived;
+  }
+  const { files, sample } = derived;
+  const entry = await writeEntry(cacheDir, name, {
+    files,
+    placeholder: averageColour(sample),
+    warnings: judgePicture(facts, sample),
+  });
+  if (reading) await writeReading(cacheDir, name, reading.id, reading.read(sample));
+  return entry;
+}
+
+/** A photograph whose pictures are there but not this measurement is decoded once more. */
+async function findOrTakeReading<Value>(
+  found: Found<Value>,
+  reading: Reading<Value>,
+  { cacheDir }: Work,
+): Promise<Value> {
+  const known = await readReading(cacheDir, found.name, reading.id);
+  if (known !== undefined) return known as Value;
+  const decoded = await decodeLargest(await readBytes(found), found.facts.format);
+  if ("fault" in decoded) throw changedError(found.path);
+  const value = reading.read(await takeSample(decoded.pixels));
+  await writeReading(cacheDir, found.name, reading.id, value);
+  return value;
+}
+
+/** Nothing may be remembered under the hash of other content than it was made from. */
+async function readBytes<Value>(found: Found<Value>): Promise<Uint8Array> {
+  const bytes = found.bytes ?? (await readFile(found.path));
+  if (!found.bytes && hashOf(bytes) !== found.hash) throw changedError(found.path);
+  return bytes;
+}
+
+function changedError(path: string): Error {
+  return new Error(`${path} changed while it was being read. Run the command again.`);
+}

@@ -1,0 +1,46 @@
+import { readdir, rm, stat } from "node:fs/promises";
+import { join } from "node:path";
+import { hasCode } from "./files.ts";
+import { forgetMissing } from "./seen.ts";
+import { entriesFolder, temporaryFolder } from "./store.ts";
+
+/**
+ * Removes from the cache what no build has used since `unusedSince`, and what killed builds left
+ * behind. Use is noted once a day, so the time should lie at least some days back. Gives the number
+ * of photographs forgotten. They are made again should they return.
+ */
+export async function prunePictures(cacheDir: string, unusedSince: Date): Promise<number> {
+  let forgotten = 0;
+  for (const shard of await listFolder(entriesFolder(cacheDir))) {
+    for (const entry of await listFolder(shard)) {
+      if (await isOlder(join(entry, "record.json"), unusedSince)) {
+        await rm(entry, { recursive: true, force: true });
+        forgotten += 1;
+      }
+    }
+  }
+  for (const left of await listFolder(temporaryFolder(cacheDir))) {
+    if (await isOlder(left, unusedSince)) await rm(left, { recursive: true, force: true });
+  }
+  await forgetMissing(cacheDir);
+  return forgotten;
+}
+
+async function listFolder(folder: string): Promise<string[]> {
+  try {
+    return (await readdir(folder)).map((name) => join(folder, name));
+  } catch (error) {
+    if (hasCode(error, "ENOENT", "ENOTDIR")) return [];
+    throw error;
+  }
+}
+
+/** What is not there counts as older. */
+async function isOlder(path: string, time: Date): Promise<boolean> {
+  try {
+    return (await stat(path)).mtimeMs < time.getTime();
+  } catch (error) {
+    if (hasCode(error, "ENOENT")) return true;
+    throw error;
+  }
+}

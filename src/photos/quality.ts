@@ -1,0 +1,97 @@
+import type { Pixels } from "./pixels.ts";
+import { type Grey, isBlurred } from "./sharpness.ts";
+
+/** Something about a photograph that its maker can do better next time. */
+export interface PictureWarning {
+  code: "picture-blurred" | "picture-burnt-out" | "picture-dark" | "picture-small";
+  message: string;
+  hint: string;
+}
+
+/** Under this many pixels on its long side a picture looks soft on most screens. */
+const LEAST_LONG_SIDE = 1000;
+
+/**
+ * Judges a photograph by its size and by a sample of its pixels. The bounds are rules of our own,
+ * set so that a usable photograph draws no warning.
+ */
+export function judgePicture(
+  size: { width: number; height: number },
+  sample: Pixels,
+): PictureWarning[] {
+  const grey = toGrey(sample);
+  const warnings: PictureWarning[] = [];
+  if (Math.max(size.width, size.height) < LEAST_LONG_SIDE) warnings.push(smallWarning(size));
+  if (isDark(grey)) warnings.push(DARK);
+  if (isBurntOut(grey)) warnings.push(BURNT_OUT);
+  if (isBlurred(grey)) warnings.push(BLURRED);
+  return warnings;
+}
+
+function smallWarning({ width, height }: { width: number; height: number }): PictureWarning {
+  return {
+    code: "picture-small",
+    message: `The photograph is small: ${width} by ${height} pixels.`,
+    hint: `Send the original, with at least ${LEAST_LONG_SIDE} pixels on its long side; messengers shrink pictures.`,
+  };
+}
+
+const DARK: PictureWarning = {
+  code: "picture-dark",
+  message: "The photograph is too dark to judge a glaze by.",
+  hint: "Take it again in more light, or with the exposure turned up.",
+};
+
+const BURNT_OUT: PictureWarning = {
+  code: "picture-burnt-out",
+  message: "The middle of the photograph is burnt out: pure white, without any detail.",
+  hint: "Take it again with the exposure turned down, away from direct light and flash.",
+};
+
+const BLURRED: PictureWarning = {
+  code: "picture-blurred",
+  message: "The photograph is blurred: no edge in it is sharp.",
+  hint: "Take it again with the phone held still or propped up, and tap on the tile to focus.",
+};
+
+/** Luma by the weights of ITU-R BT.709, in 256ths. */
+function toGrey({ data, width, height }: Pixels): Grey {
+  const grey = new Uint8Array(width * height);
+  for (let at = 0, from = 0; at < grey.length; at++, from += 3) {
+    grey[at] =
+      (54 * (data[from] ?? 0) + 183 * (data[from + 1] ?? 0) + 19 * (data[from + 2] ?? 0)) >> 8;
+  }
+  return { data: grey, width, height };
+}
+
+/** Dark: nineteen in twenty pixels are darker than code 56 (some 4 per cent of white's light). */
+const DARK_CODE = 56;
+const DARK_SHARE = 0.95;
+
+function isDark({ data }: Grey): boolean {
+  return countWhere(data, (value) => value < DARK_CODE) >= DARK_SHARE * data.length;
+}
+
+/** Burnt out: over a fifth of the middle half is white. A white ground around a tile may be. */
+const WHITE_CODE = 252;
+const WHITE_SHARE = 0.2;
+
+function isBurntOut(grey: Grey): boolean {
+  const middle = takeMiddle(grey);
+  return countWhere(middle, (value) => value >= WHITE_CODE) > WHITE_SHARE * middle.length;
+}
+
+function takeMiddle({ data, width, height }: Grey): Uint8Array {
+  const [left, right] = [Math.floor(width / 4), Math.ceil((width * 3) / 4)];
+  const rows: number[] = [];
+  for (let y = Math.floor(height / 4); y < Math.ceil((height * 3) / 4); y++) {
+    for (let x = left; x < right; x++) rows.push(data[y * width + x] ?? 0);
+  }
+  return Uint8Array.from(rows);
+}
+
+function countWhere(data: Uint8Array, holds: (value: number) => boolean): number {
+  let count = 0;
+  for (const value of data) if (holds(value)) count += 1;
+  return count;
+}

@@ -1,0 +1,77 @@
+/** A picture in shades of grey, eight bits each, row by row. */
+export interface Grey {
+  data: Uint8Array;
+  width: number;
+  height: number;
+}
+
+/*
+ * The variance of the Laplacian tells sharp from blurred (J.L. Pech-Pacheco and others, Diatom
+ * autofocusing in brightfield microscopy, ICPR 2000). Two cares are ours: it is taken in blocks and
+ * relative to the block's own contrast, since a glossy tile is smooth for the most part and only
+ * its edges can be sharp; and what the blocks without contrast have of it counts as noise.
+ */
+const BLOCK = 24;
+/** Standard deviation, in codes, from which a block holds something that could be sharp. */
+const LEAST_CONTRAST = 10;
+const SHARP_RATIO = 0.02;
+/** Noise differs between blocks; so much of its middle value is taken off. */
+const NOISE_MARGIN = 1.5;
+/** With fewer blocks of any contrast there is nothing to judge by. */
+const LEAST_BLOCKS = 4;
+
+/** Whether no edge in the picture is sharp. A picture without any edge is not called blurred. */
+export function isBlurred(grey: Grey): boolean {
+  const blocks = measureBlocks(grey);
+  const hasContrast = (block: Block) => block.variance >= LEAST_CONTRAST ** 2;
+  const quiet = blocks.filter((block) => !hasContrast(block)).map((block) => block.laplacian);
+  const noise = NOISE_MARGIN * quantile(quiet, 0.5);
+  const ratios = blocks
+    .filter(hasContrast)
+    .map((block) => (block.laplacian - noise) / block.variance);
+  return ratios.length >= LEAST_BLOCKS && quantile(ratios, 0.9) < SHARP_RATIO;
+}
+
+interface Block {
+  variance: number;
+  laplacian: number;
+}
+
+function measureBlocks(grey: Grey): Block[] {
+  const blocks: Block[] = [];
+  for (let top = 1; top + BLOCK < grey.height; top += BLOCK) {
+    for (let left = 1; left + BLOCK < grey.width; left += BLOCK) {
+      blocks.push(measureBlock(grey, left, top));
+    }
+  }
+  return blocks;
+}
+
+function measureBlock({ data, width }: Grey, left: number, top: number): Block {
+  let [sum, squares, laplacians, laplacianSquares] = [0, 0, 0, 0];
+  for (let y = top; y < top + BLOCK; y++) {
+    for (let at = y * width + left; at < y * width + left + BLOCK; at++) {
+      const value = data[at] ?? 0;
+      const around =
+        (data[at - 1] ?? 0) +
+        (data[at + 1] ?? 0) +
+        (data[at - width] ?? 0) +
+        (data[at + width] ?? 0);
+      const laplacian = around - 4 * value;
+      sum += value;
+      squares += value * value;
+      laplacians += laplacian;
+      laplacianSquares += laplacian * laplacian;
+    }
+  }
+  const count = BLOCK * BLOCK;
+  return {
+    variance: squares / count - (sum / count) ** 2,
+    laplacian: laplacianSquares / count - (laplacians / count) ** 2,
+  };
+}
+
+function quantile(values: number[], share: number): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor(share * (sorted.length - 1))] ?? 0;
+}
