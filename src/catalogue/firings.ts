@@ -56,8 +56,15 @@ export function listFirings(archive: Archive): readonly CatalogueFiring[] {
     url: firingUrl(firing.id),
     record: firing.record,
     notes: firing.notes,
+    witness: witnessByShelf(firing.record),
     shelves: shelvesOf(firing, tiles),
   }));
+}
+
+function witnessByShelf({ witness = {} }: FiringRecord): CatalogueFiring["witness"] {
+  return Object.fromEntries(
+    Object.entries(witness).map(([shelf, seen]) => [shelf, witnessCone(seen) ?? null]),
+  );
 }
 
 function newestFirst(a: Firing, b: Firing): number {

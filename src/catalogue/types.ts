@@ -197,6 +197,8 @@ export interface CatalogueFiring {
   readonly url: string;
   readonly record: FiringRecord;
   readonly notes: string;
+  /** The cone that was reached, by shelf; null where the bends tell of none. */
+  readonly witness: Readonly<Record<string, Cone | null>>;
   /** Its tiles by shelf, top first; `null` where a tile does not say. */
   readonly shelves: readonly { readonly shelf: string | null; readonly tiles: readonly string[] }[];
 }

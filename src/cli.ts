@@ -1,0 +1,99 @@
+/** The command line: words in, an exit code out. */
+import { Command, CommanderError, InvalidArgumentError } from "commander";
+import { build } from "./commands/build.ts";
+import { check, type ReportFormat, reportFormats } from "./commands/check.ts";
+import { exitCodes, tellFailure } from "./commands/failure.ts";
+import { serve } from "./commands/serve.ts";
+
+/**
+ * Runs one command.
+ *
+ * @param args what was written after `tilebook`
+ * @returns 0 done, 1 the archive has errors, 2 wrong usage, 3 the machine failed
+ */
+export async function main(args: readonly string[]): Promise<number> {
+  let code: number = exitCodes.done;
+  const program = describeProgram((result) => {
+    code = result;
+  });
+  try {
+    await program.parseAsync(args, { from: "user" });
+    return code;
+  } catch (error) {
+    if (error instanceof CommanderError)
+      return error.exitCode === 0 ? exitCodes.done : exitCodes.usage;
+    return tellFailure(error);
+  }
+}
+
+type Finish = (code: number) => void;
+
+function describeProgram(finish: Finish): Command {
+  const program = new Command("tilebook")
+    .description(
+      "Checks a pottery studio's archive of glaze tests and publishes it as a catalogue.",
+    )
+    .exitOverride()
+    .configureHelp({ showGlobalOptions: true })
+    .showHelpAfterError("(tilebook --help tells what there is)")
+    .option("--quiet", "say nothing but faults", false);
+  const isQuiet = () => program.opts<{ quiet: boolean }>().quiet;
+  addCheck(program, finish);
+  addBuild(program, isQuiet, finish);
+  addServe(program, isQuiet, finish);
+  return program;
+}
+
+function addCheck(program: Command, finish: Finish): void {
+  program
+    .command("check")
+    .description("find every fault of the archive")
+    .option("--archive <folder>", "the archive", ".")
+    .option("--cache <folder>", "where work is remembered between runs")
+    .option("--format <form>", `${reportFormats.join(", ")}`, readFormat, "text" as const)
+    .action(async (options) => finish(await check(options)));
+}
+
+function addBuild(program: Command, isQuiet: () => boolean, finish: Finish): void {
+  program
+    .command("build")
+    .description("check the archive and write its site")
+    .option("--archive <folder>", "the archive", ".")
+    .option("--out <folder>", "where the site is written; site in the archive if left out")
+    .option("--cache <folder>", "where work is remembered between runs")
+    .option(
+      "--address <url>",
+      "where the site will be published, if not as studio.yaml says",
+      readAddress,
+    )
+    .option("--set <id>", "the site of this set alone")
+    .action(async (options) => finish(await build({ ...options, quiet: isQuiet() })));
+}
+
+function addServe(program: Command, isQuiet: () => boolean, finish: Finish): void {
+  program
+    .command("serve")
+    .description("build the site, show it on this computer, and build it again when a file changes")
+    .option("--archive <folder>", "the archive", ".")
+    .option("--out <folder>", "where the site is written; site in the archive if left out")
+    .option("--cache <folder>", "where work is remembered between runs")
+    .option("--port <number>", "the port to show it on", readPort, 8080)
+    .action(async (options) => finish(await serve({ ...options, quiet: isQuiet() })));
+}
+
+function readFormat(found: string): ReportFormat {
+  const format = reportFormats.find((known) => known === found);
+  if (format) return format;
+  throw new InvalidArgumentError(`Choose from: ${reportFormats.join(", ")}.`);
+}
+
+function readPort(found: string): number {
+  const port = Number(found);
+  if (/^\d+$/u.test(found) && port > 0 && port < 65_536) return port;
+  throw new InvalidArgumentError("A port is a whole number from 1 to 65535.");
+}
+
+function readAddress(found: string): string {
+  if (URL.canParse(found) && /^https?:/u.test(found)) return found;
+  throw new InvalidArgumentError("Write the whole address, beginning with https://.");
+}

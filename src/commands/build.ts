@@ -1,0 +1,123 @@
+/** `tilebook build`: checks the archive and, where it has no error, writes its site. */
+import { createHash } from "node:crypto";
+import type { Findings } from "../catalogue/findings.ts";
+import { makeCatalogue } from "../catalogue/make.ts";
+import { onlySet, unlistedSets, withoutUnlistedSets } from "../catalogue/select.ts";
+import type { Catalogue } from "../catalogue/types.ts";
+import { theoreticalMaterials } from "../chemistry/minerals/minerals.ts";
+import { type Published, publishSites, type SiteRequest } from "../publish/publish.ts";
+import { checkSiteFolder } from "../publish/site-folder.ts";
+import { type Archive, findById } from "../records/archive.ts";
+import { reportAs } from "../reporting/report.ts";
+import { type Examined, examineArchive, notesByFile } from "./examine.ts";
+import { exitCodes, WrongUsage } from "./failure.ts";
+import { cacheFolderOf, type Folders, siteFolderOf } from "./folders.ts";
+import { type Photographs, preparePhotographs } from "./photographs.ts";
+import { formatDuration, type Progress, startProgress } from "./progress.ts";
+
+export interface BuildOptions extends Folders {
+  readonly address?: string;
+  /** The site of this set alone. */
+  readonly set?: string;
+  readonly quiet: boolean;
+}
+
+/**
+ * Builds the site of an archive. An archive with errors writes nothing and leaves the last good
+ * site as it was.
+ */
+export async function build(options: BuildOptions): Promise<number> {
+  const progress = startProgress(options.quiet);
+  const siteFolder = await checkSiteFolder(siteFolderOf(options), options.archive);
+  const cacheDir = cacheFolderOf(options);
+  const examined = await examineArchive(options.archive, cacheDir, progress);
+  const { archive } = examined.read;
+  if (!archive || examined.problems.some(({ severity }) => severity === "error")) {
+    progress.finish();
+    tellProblems(examined);
+    return exitCodes.faulty;
+  }
+  progress.stage("prepare the pictures");
+  const photographs = await preparePhotographs(options.archive, archive, cacheDir, progress);
+  progress.stage("link everything");
+  const findings = gatherFindings(examined, photographs);
+  const sites = chooseSites(withAddress(archive, options.address), findings, options.set);
+  const published = await publishSites(sites, siteFolder, {
+    stage: progress.stage,
+    pictureFile: photographs.fileOf,
+  });
+  progress.finish();
+  if (!options.quiet) tellSummary(sites, published, examined, progress);
+  return exitCodes.done;
+}
+
+function gatherFindings({ problems, chemistry }: Examined, { prepared }: Photographs): Findings {
+  return {
+    pictures: prepared,
+    chemistry,
+    notes: notesByFile(problems),
+    builtInMaterials: theoreticalMaterials,
+  };
+}
+
+function withAddress(archive: Archive, address: string | undefined): Archive {
+  return address === undefined ? archive : { ...archive, studio: { ...archive.studio, address } };
+}
+
+/** The site of the whole archive with those of its unlisted sets, or of one set alone. */
+function chooseSites(archive: Archive, findings: Findings, set: string | undefined): SiteRequest[] {
+  if (set !== undefined) {
+    const chosen = findById(archive.sets, set);
+    if (!chosen) throw new WrongUsage(`There is no set “${set}” in this archive.`);
+    const unlisted = chosen.record.listed === false;
+    return [{ catalogue: makeCatalogue(onlySet(archive, set), findings, unlisted), under: "" }];
+  }
+  const whole = makeCatalogue(withoutUnlistedSets(archive), findings);
+  const hidden = unlistedSets(archive).map((id) => ({
+    catalogue: makeCatalogue(onlySet(archive, id), findings, true),
+    under: `s/${linkToken(archive, id)}`,
+  }));
+  return [{ catalogue: whole, under: "" }, ...hidden];
+}
+
+/** The last part of an unlisted set's link: its `link:`, or one made of the studio's and its own name. */
+function linkToken(archive: Archive, set: string): string {
+  const written = findById(archive.sets, set)?.record.link;
+  const seed = `${archive.studio.studio}\n${set.normalize("NFC").toLowerCase()}`;
+  return written ?? createHash("sha256").update(seed).digest("hex").slice(0, 20);
+}
+
+function tellProblems({ read, problems }: Examined): void {
+  console.log(
+    reportAs(
+      "text",
+      problems.map((problem) => read.locate(problem)),
+      read.counts,
+    ),
+  );
+  console.error("Nothing was written: mend the errors first. The last good site stands as it was.");
+}
+
+function tellSummary(
+  sites: readonly SiteRequest[],
+  { written, carriedOver, searchMade }: Published,
+  { problems }: Examined,
+  progress: Progress,
+): void {
+  const [whole] = sites.map((site) => site.catalogue);
+  const lines = [
+    `${whole ? tellCounts(whole) : ""}: ${written} pages written, ${carriedOver} carried over, search index ${searchMade ? "made" : "carried over"}.`,
+    ...(problems.length > 0
+      ? [`${problems.length} practice notes and warnings: tilebook check tells them.`]
+      : []),
+    progress
+      .times()
+      .map(({ name, ms }) => `${name} ${formatDuration(ms)}`)
+      .join(", "),
+  ];
+  console.error(lines.join("\n"));
+}
+
+function tellCounts({ tiles, glazes, firings }: Catalogue): string {
+  return `${tiles.length} tiles, ${glazes.length} glazes, ${firings.length} firings`;
+}

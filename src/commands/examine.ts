@@ -1,0 +1,89 @@
+/** Reads an archive and finds everything that is wrong with it: what `check` and `build` share. */
+import { join } from "node:path";
+import { type ReadArchive, readArchive } from "../archive/read-archive.ts";
+import type { Note } from "../catalogue/types.ts";
+import { runChecks } from "../checks/all.ts";
+import type { PictureInspection } from "../checks/check.ts";
+import { chemistryOfGlazes, type GlazeChemistryResult } from "../chemistry/glazes.ts";
+import { theoreticalMaterials } from "../chemistry/minerals/minerals.ts";
+import { tellReasons } from "../chemistry/reasons.ts";
+import { openSeen } from "../photos/seen.ts";
+import type { Archive } from "../records/archive.ts";
+import type { Problem } from "../records/problem.ts";
+import { idKey } from "../terms/ids.ts";
+import type { Progress } from "./progress.ts";
+
+export interface Examined {
+  readonly read: ReadArchive;
+  readonly problems: readonly Problem[];
+  /** By `idKey` of the glaze. */
+  readonly chemistry: ReadonlyMap<string, GlazeChemistryResult>;
+}
+
+/**
+ * Examines a whole archive.
+ *
+ * @param cacheDir where parsed files and pictures are remembered
+ * @throws where the machine fails; what is wrong with the archive is among the problems
+ */
+export async function examineArchive(
+  dir: string,
+  cacheDir: string,
+  progress: Progress,
+): Promise<Examined> {
+  progress.stage("read the archive");
+  const read = await readArchive(dir, {
+    cacheDir,
+    builtInMaterials: new Set(theoreticalMaterials.map((material) => idKey(material.id))),
+  });
+  const { archive } = read;
+  if (!archive) return { read, problems: read.problems, chemistry: new Map() };
+  progress.stage("look at the pictures");
+  const pictures = await inspectPictures(dir, archive, cacheDir, progress);
+  progress.stage("check every record");
+  const chemistry = chemistryOfGlazes(archive);
+  const checked = runChecks(archive, { pictures, withoutChemistry: withoutChemistry(chemistry) });
+  return { read, problems: [...read.problems, ...checked], chemistry };
+}
+
+async function inspectPictures(
+  dir: string,
+  archive: Archive,
+  cacheDir: string,
+  progress: Progress,
+): Promise<ReadonlyMap<string, PictureInspection>> {
+  const files = [...archive.tiles.values()].flatMap((tile) =>
+    tile.pictures.map(({ file }) => file),
+  );
+  const seen = await openSeen(cacheDir);
+  const inspections = new Map<string, PictureInspection>();
+  for (const file of files) {
+    inspections.set(file, (await seen.look(join(dir, file))).inspection);
+    progress.count(inspections.size, files.length);
+  }
+  await seen.save();
+  return inspections;
+}
+
+/** Why glazes that were mixed here have no chemistry; of a bought one nobody expects it. */
+function withoutChemistry(
+  chemistry: ReadonlyMap<string, GlazeChemistryResult>,
+): ReadonlyMap<string, string> {
+  return new Map(
+    [...chemistry].flatMap(([key, result]) =>
+      result.ok ||
+      result.reasons.some(({ code }) => code === "bought" || code === "blended-by-volume")
+        ? []
+        : [[key, tellReasons(result.reasons)] as const],
+    ),
+  );
+}
+
+/** Problems as notes for the pages, by the file of the record they are about. */
+export function notesByFile(problems: readonly Problem[]): ReadonlyMap<string, readonly Note[]> {
+  const notes = new Map<string, Note[]>();
+  for (const { file, code, severity, message, hint } of problems) {
+    notes.set(file, [...(notes.get(file) ?? []), { code, severity, message, hint }]);
+  }
+  return notes;
+}

@@ -1,0 +1,45 @@
+/** How a command ends, and what is said when it fails for another reason than the archive. */
+import { RefusedFolder } from "../publish/site-folder.ts";
+
+export const exitCodes = {
+  done: 0,
+  /** The archive has errors. */
+  faulty: 1,
+  /** Wrong usage. */
+  usage: 2,
+  /** The machine failed: disk, permission, a bug. */
+  machine: 3,
+} as const;
+
+/** A command was given something that it cannot work with. */
+export class WrongUsage extends Error {
+  override readonly name = "WrongUsage";
+}
+
+/** Says on standard error what went wrong, and gives the exit code for it. */
+export function tellFailure(error: unknown): number {
+  if (error instanceof RefusedFolder || error instanceof WrongUsage) {
+    console.error(error.message);
+    return exitCodes.usage;
+  }
+  console.error(describeFailure(error));
+  return exitCodes.machine;
+}
+
+const advice: Readonly<Record<string, string>> = {
+  ENOSPC: "The disk is full. Make room and run the command again; the last good site stands.",
+  EDQUOT:
+    "Your share of the disk is full. Make room and run the command again; the last good site stands.",
+  EACCES: "This computer does not allow it. Give yourself the permission to read and write there.",
+  EPERM: "This computer does not allow it. Give yourself the permission to read and write there.",
+  EROFS: "That disk can only be read. Name another folder with --out or --cache.",
+  EMFILE: "Too many files are open at once. Close other programs and run the command again.",
+};
+
+function describeFailure(error: unknown): string {
+  if (!(error instanceof Error)) return `Something failed: ${String(error)}`;
+  const { code, path } = error as NodeJS.ErrnoException;
+  const known = code === undefined ? undefined : advice[code];
+  if (known) return [path && `${path}:`, known].filter(Boolean).join(" ");
+  return `Something in Tilebook itself failed. Please report it with these lines:\n${error.stack ?? error.message}`;
+}

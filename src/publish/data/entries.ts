@@ -1,0 +1,98 @@
+/** The data files of everything but tiles. */
+import type {
+  CatalogueClay,
+  CatalogueFiring,
+  CatalogueGlaze,
+  CatalogueMaterial,
+  CataloguePair,
+  CatalogueSet,
+} from "../../catalogue/types.ts";
+import { rounded } from "./numbers.ts";
+import type { ClayRow, FiringRow, GlazeRow, MaterialRow, PairRow, SetRow } from "./rows.ts";
+
+export function toGlazeRow(glaze: CatalogueGlaze): GlazeRow {
+  const { id, url, name, kind, chemistry } = glaze;
+  return {
+    id,
+    url,
+    name,
+    kind,
+    tiles: [...glaze.tiles],
+    over: glaze.over.map((pair) => pair.glaze.id),
+    under: glaze.under.map((pair) => pair.glaze.id),
+    chemistry: chemistry && {
+      weightPercent: roundedAmounts(chemistry.weightPercent),
+      molePercent: roundedAmounts(chemistry.molePercent),
+      unity: chemistry.unity && roundedAmounts(chemistry.unity),
+      lossOnIgnition: rounded(chemistry.lossOnIgnition, 6),
+      silicaToAlumina: orNull(chemistry.silicaToAlumina),
+      alkaliShare: orNull(chemistry.alkaliShare),
+      expansion: [],
+    },
+  };
+}
+
+function roundedAmounts(amounts: Readonly<Record<string, number>>): Record<string, number> {
+  return Object.fromEntries(
+    Object.entries(amounts).map(([oxide, amount]) => [oxide, rounded(amount, 6)]),
+  );
+}
+
+function orNull(value: number | null): number | null {
+  return value === null ? null : rounded(value, 6);
+}
+
+export function toFiringRow(firing: CatalogueFiring): FiringRow {
+  const { id, url, record } = firing;
+  return {
+    id,
+    url,
+    on: record.on ?? null,
+    kind: record.kind,
+    kiln: record.kiln ?? null,
+    cone: record.cone ?? null,
+    atmosphere: record.atmosphere ?? null,
+    witness: { ...firing.witness },
+    tiles: firing.shelves.flatMap((shelf) => shelf.tiles),
+    heat: null,
+  };
+}
+
+export function toClayRow({ expansion, ...clay }: CatalogueClay): ClayRow {
+  const { id, url, name, cones, colour, absorption, reclaim, tiles } = clay;
+  return {
+    id,
+    url,
+    name,
+    cones: cones && { from: cones.from, to: cones.to },
+    colour,
+    expansion: expansion && Number(`${expansion.mean}e-6`),
+    between: expansion?.between ? [...expansion.between] : null,
+    absorption,
+    reclaim,
+    tiles: [...tiles],
+  };
+}
+
+export function toMaterialRow({ record, ...material }: CatalogueMaterial): MaterialRow {
+  return {
+    id: material.id,
+    url: material.url,
+    name: material.name,
+    formula: record.formula ?? null,
+    analysis: record.analysis ?? null,
+    builtIn: material.builtIn,
+    glazes: material.glazes.map((glaze) => glaze.id),
+    cautions: [...(record.cautions ?? [])],
+  };
+}
+
+export function toSetRow(set: CatalogueSet): SetRow {
+  const { id, url, name, kind, begins, ends, control, tiles } = set;
+  return { id, url, name, kind, begins, ends, control, tiles: [...tiles] };
+}
+
+export function toPairRow({ url, over, under, tiles }: CataloguePair): PairRow {
+  const id = `${over.id}--over--${under.id}`;
+  return { id, url, over: over.id, under: under.id, tiles: [...tiles] };
+}

@@ -1,0 +1,195 @@
+/**
+ * The rows of the data files. Every field is always there, null or an empty list where there is
+ * nothing to say, and each is explained where it is declared: the JSON Schemas are written from
+ * these words.
+ */
+import * as z from "zod";
+
+const id = z.string().describe("The id, as published.");
+const url = z.string().describe("The page, relative to the root of the site.");
+const name = z.string().describe("The name people call it by.");
+const ids = (of: string) => z.array(z.string()).describe(`Ids of ${of}.`);
+const words = (what: string) => z.array(z.string()).describe(what);
+const maybe = (what: string) => z.string().nullable().describe(what);
+const amount = (what: string) => z.number().nullable().describe(what);
+const cones = z
+  .strictObject({ from: z.string(), to: z.string() })
+  .nullable()
+  .describe("The range of cones, the cooler first.");
+
+const layer = z.strictObject({
+  step: z.enum(["coat", "resist", "remove", "fired"]).describe("What kind of step it is."),
+  glazes: ids("the glaze, or of the two that fade into each other"),
+  along: maybe("Which way a fade runs."),
+  coats: amount("How many coats; null where nobody wrote it down."),
+  cover: maybe("sparse, medium or dense, instead of coats."),
+  by: maybe("How it was put on."),
+  where: words("The parts of the tile."),
+  detail: maybe("Which part or how, in the maker's words."),
+  thickness: maybe("thin, usual or thick."),
+  seconds: amount("Seconds of dipping."),
+  gravity: amount("Specific gravity of the slop."),
+  dried: maybe("How dry the layer beneath was."),
+  over: ids("glazes that it laps over although their areas differ"),
+  touchUp: z.boolean().describe("A repair, no part of pairs and coat counts."),
+  resist: maybe("What kept the next coats off."),
+  remove: maybe("What was taken off, or how."),
+  kind: maybe("Of a firing: its kind."),
+  firing: maybe("Of a firing: its id, where known."),
+  shelf: maybe("Of a firing: where the tile stood."),
+});
+
+const colour = z
+  .strictObject({
+    hex: z.string().describe("sRGB."),
+    lab: z.tuple([z.number(), z.number(), z.number()]).describe("CIELAB under D65."),
+    spread: z.number().describe("How far the pixels lie from their mean: the median ΔE00."),
+    palette: z.array(z.strictObject({ hex: z.string(), share: z.number() })),
+  })
+  .nullable()
+  .describe("What was measured on the photograph.");
+
+const oneChange = z.strictObject({
+  tile: z.string(),
+  difference: z.string(),
+  deltaE00: z.number().nullable(),
+  uncontrolled: z.array(z.string()),
+});
+
+export const tileRow = z.strictObject({
+  id,
+  url,
+  set: maybe("The id of its set."),
+  maker: maybe("The maker's name, as far as it may be shown."),
+  glazed: maybe("The day the first layer went on."),
+  stage: z.enum(["waiting", "fired", "recorded", "lost"]),
+  clay: maybe("The id of its clay."),
+  texture: z.string(),
+  shape: z.string(),
+  cone: maybe("Of the hottest firing that is no bisque."),
+  atmosphere: maybe("Of the same firing."),
+  surface: words("How the surface came out."),
+  effects: words("What the glaze does."),
+  faults: words("What went wrong."),
+  again: maybe("yes, changed or no."),
+  layers: z.array(layer).describe("The coat stack, bottom first."),
+  colour,
+  oneChange: z.array(oneChange).describe("Tiles that differ in one thing."),
+  cautions: words("Practice notes and cautions."),
+});
+
+const amounts = (what: string) => z.record(z.string(), z.number()).describe(what);
+
+const expansion = z.strictObject({
+  model: z.enum(["appen", "english-turner", "winkelmann-schott", "mayer-havas"]),
+  perKelvin: z.number().describe("Mean linear expansion, as in 6.1e-6."),
+  between: z.tuple([z.number(), z.number()]).nullable().describe("In °C."),
+  outside: words("Oxides outside the set's limits or without a factor."),
+});
+
+const chemistry = z
+  .strictObject({
+    weightPercent: amounts("Fired oxides by weight, adding to 100."),
+    molePercent: amounts("Fired oxides by moles, adding to 100."),
+    unity: amounts("Moles for one mole of fluxes.").nullable(),
+    lossOnIgnition: z.number().describe("Per cent of the raw weight, additions included."),
+    silicaToAlumina: amount("Moles for moles; null without alumina."),
+    alkaliShare: amount("The share of Li2O, Na2O and K2O among the fluxes, by moles."),
+    expansion: z.array(expansion),
+  })
+  .nullable()
+  .describe("Null for a bought glaze and where a material is unknown.");
+
+export const glazeRow = z.strictObject({
+  id,
+  url,
+  name,
+  kind: z.string(),
+  tiles: ids("the tiles it is on"),
+  over: ids("glazes it lay over"),
+  under: ids("glazes that lay over it"),
+  chemistry,
+});
+
+const heat = z
+  .strictObject({
+    equivalentCone: z
+      .strictObject({
+        cone: z.string().nullable(),
+        next: z.string().nullable(),
+        fraction: z.number(),
+      })
+      .nullable()
+      .describe("The cone reached, the next hotter one, and how far towards it, from 0 to 1."),
+    peak: amount("The highest temperature, in °C."),
+    lastRate: amount("Degrees Celsius an hour over the last 100 °C."),
+    hold: amount("Minutes at the top."),
+    coolingRate: amount("Degrees Celsius an hour from 1100 to 900 °C."),
+    agreement: maybe("Whether aim, witness cones and heat work tell one story."),
+  })
+  .nullable()
+  .describe("Null without schedule or log.");
+
+export const firingRow = z.strictObject({
+  id,
+  url,
+  on: maybe("The day the kiln was lit."),
+  kind: z.string(),
+  kiln: maybe("The kiln's name."),
+  cone: maybe("The cone that was aimed at."),
+  atmosphere: maybe("The air in the kiln."),
+  witness: z.record(z.string(), z.string().nullable()).describe("The cone reached, by shelf."),
+  tiles: ids("the tiles in it"),
+  heat,
+});
+
+export const clayRow = z.strictObject({
+  id,
+  url,
+  name,
+  cones,
+  colour: maybe("Its colour when fired."),
+  expansion: amount("Mean linear expansion per kelvin, as in 6.1e-6."),
+  between: z.tuple([z.number(), z.number()]).nullable().describe("Measured between, in °C."),
+  absorption: amount("Per cent of its weight."),
+  reclaim: z.boolean(),
+  tiles: ids("the tiles made of it"),
+});
+
+export const materialRow = z.strictObject({
+  id,
+  url,
+  name,
+  formula: maybe("Its formula."),
+  analysis: amounts("Weight per cent of oxides, with loss.").nullable(),
+  builtIn: z.boolean().describe("True for a theoretical mineral that Tilebook carries."),
+  glazes: ids("glazes that hold it"),
+  cautions: words("What its label and safety sheet warn of."),
+});
+
+export const setRow = z.strictObject({
+  id,
+  url,
+  name,
+  kind: maybe("class, series or term."),
+  begins: maybe("Its first day."),
+  ends: maybe("Its last day."),
+  control: maybe("The code of its control tile."),
+  tiles: ids("its tiles"),
+});
+
+export const pairRow = z.strictObject({
+  id,
+  url,
+  over: z.string().describe("The id of the glaze on top."),
+  under: z.string().describe("The id of the glaze beneath."),
+  tiles: ids("tiles with this pair"),
+});
+
+export type TileRow = z.infer<typeof tileRow>;
+export type GlazeRow = z.infer<typeof glazeRow>;
+export type FiringRow = z.infer<typeof firingRow>;
+export type ClayRow = z.infer<typeof clayRow>;
+export type MaterialRow = z.infer<typeof materialRow>;
+export type SetRow = z.infer<typeof setRow>;
+export type PairRow = z.infer<typeof pairRow>;

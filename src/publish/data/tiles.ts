@@ -1,0 +1,70 @@
+/** `data/tiles.json`: the tiles, as numbers and words. */
+import type { CatalogueTile } from "../../catalogue/types.ts";
+import type { TileStep } from "../../records/archive.ts";
+import { rounded } from "./numbers.ts";
+import type { TileRow } from "./rows.ts";
+
+export function toTileRow(tile: CatalogueTile): TileRow {
+  const { id, url, glazed, stage, texture, shape, cone, atmosphere, again, colour } = tile;
+  return {
+    id,
+    url,
+    set: tile.set?.id ?? null,
+    maker: tile.maker?.name ?? null,
+    glazed,
+    stage,
+    clay: tile.clay?.id ?? null,
+    texture,
+    shape,
+    cone,
+    atmosphere,
+    surface: [...tile.surface],
+    effects: [...tile.effects],
+    faults: [...tile.faults],
+    again,
+    layers: tile.steps.map(toLayerRow),
+    colour: colour && toColourRow(colour),
+    oneChange: [],
+    cautions: tile.cautions.map((note) => note.message),
+  };
+}
+
+function toColourRow({ hex, lab, spread, palette }: NonNullable<CatalogueTile["colour"]>) {
+  const [l, a, b] = lab;
+  return {
+    hex,
+    lab: [rounded(l, 2), rounded(a, 2), rounded(b, 2)] as [number, number, number],
+    spread: rounded(spread, 2),
+    palette: palette.map((entry) => ({ hex: entry.hex, share: rounded(entry.share, 3) })),
+  };
+}
+
+type LayerRow = TileRow["layers"][number];
+
+const nothing: Omit<LayerRow, "step"> = {
+  glazes: [],
+  along: null,
+  coats: null,
+  cover: null,
+  by: null,
+  where: [],
+  detail: null,
+  thickness: null,
+  seconds: null,
+  gravity: null,
+  dried: null,
+  over: [],
+  touchUp: false,
+  resist: null,
+  remove: null,
+  kind: null,
+  firing: null,
+  shelf: null,
+};
+
+function toLayerRow({ at: _, ...step }: TileStep): LayerRow {
+  if (step.step === "fired") return { ...nothing, ...step };
+  const where = [...step.where];
+  if (step.step !== "coat") return { ...nothing, ...step, where };
+  return { ...nothing, ...step, where, glazes: [...step.glazes], over: [...step.over] };
+}

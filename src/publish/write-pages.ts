@@ -1,0 +1,82 @@
+/** Pages to disk, by way of Eleventy: only those that changed since the last site. */
+import { mkdir, mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import Eleventy from "@11ty/eleventy";
+import { renderToString } from "preact-render-to-string";
+import { carryOver } from "./carry.ts";
+import type { Page } from "./page.ts";
+import type { Target } from "./site-folder.ts";
+
+/** A page as HTML, the whole document. */
+export function renderPage(page: Page): string {
+  return `<!doctype html>\n${renderToString(page.render())}\n`;
+}
+
+export interface PageCounts {
+  readonly written: number;
+  readonly carriedOver: number;
+}
+
+/**
+ * Writes all pages of a site into a folder of it.
+ *
+ * @throws what Eleventy throws, and where two pages have one address
+ */
+export async function writePages(pages: readonly Page[], target: Target): Promise<PageCounts> {
+  refuseSameAddress(pages);
+  const changed: Page[] = [];
+  for (const page of pages) {
+    if (!(await carryOver(target, page.path, renderPage(page)))) changed.push(page);
+  }
+  if (changed.length > 0) await writeWithEleventy(changed, target.folder);
+  return { written: changed.length, carriedOver: pages.length - changed.length };
+}
+
+function refuseSameAddress(pages: readonly Page[]): void {
+  const seen = new Set<string>();
+  for (const { path } of pages) {
+    if (seen.has(path)) throw new Error(`Two pages have the address ${path}`);
+    seen.add(path);
+  }
+}
+
+/**
+ * Eleventy is given finished pages as data and an input folder that is empty: nothing that a
+ * contributor wrote is ever a template to it.
+ */
+async function writeWithEleventy(pages: readonly Page[], output: string): Promise<void> {
+  const input = await mkdtemp(join(tmpdir(), "tilebook-pages-"));
+  try {
+    await mkdir(output, { recursive: true });
+    const eleventy = new Eleventy(input, output, {
+      configPath: null,
+      quietMode: true,
+      config: (config) => {
+        config.setUseGitIgnore(false);
+        config.addTemplate("pages.11ty.js", pageTemplate(pages));
+      },
+    });
+    eleventy.disableLogger();
+    await eleventy.init();
+    await eleventy.write();
+  } finally {
+    await rm(input, { recursive: true, force: true });
+  }
+}
+
+function pageTemplate(pages: readonly Page[]) {
+  return class {
+    data() {
+      return {
+        pages,
+        pagination: { data: "pages", size: 1, alias: "sheet" },
+        permalink: ({ sheet }: { sheet: Page }) => sheet.path,
+        eleventyExcludeFromCollections: true,
+      };
+    }
+    render({ sheet }: { sheet: Page }) {
+      return renderPage(sheet);
+    }
+  };
+}

@@ -1,0 +1,125 @@
+import { existsSync } from "node:fs";
+import {
+  mkdir,
+  mkdtemp,
+  readdir,
+  readFile,
+  rename,
+  rm,
+  symlink,
+  writeFile,
+} from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import {
+  checkSiteFolder,
+  openStaging,
+  RefusedFolder,
+  siteMark,
+} from "../../src/publish/site-folder.ts";
+
+let base: string;
+let archive: string;
+
+beforeEach(async () => {
+  base = await mkdtemp(join(tmpdir(), "tilebook-test-"));
+  archive = join(base, "archive");
+  await mkdir(join(archive, "tiles", "set"), { recursive: true });
+  await mkdir(join(archive, "recipes"));
+});
+
+afterEach(() => rm(base, { recursive: true, force: true }));
+
+async function publish(out: string, words: string): Promise<void> {
+  const folder = await checkSiteFolder(out, archive);
+  const staging = await openStaging(folder);
+  await writeFile(join(staging.folder, "index.html"), words);
+  await staging.publish();
+}
+
+describe("a folder for the site", () => {
+  test("may be absent, and its parents too", async () => {
+    await publish(join(base, "a", "b", "site"), "first");
+    expect(await readFile(join(base, "a", "b", "site", "index.html"), "utf8")).toBe("first");
+  });
+
+  test("may hold a .gitignore, which stays", async () => {
+    const out = join(archive, "site");
+    await mkdir(out);
+    await writeFile(join(out, ".gitignore"), "*\n");
+    await publish(out, "first");
+    await publish(out, "second");
+    expect((await readdir(out)).sort()).toEqual([".gitignore", siteMark, "index.html"]);
+    expect(await readFile(join(out, "index.html"), "utf8")).toBe("second");
+  });
+
+  test("is refused where it holds files of somebody else's, and those stay", async () => {
+    const out = join(base, "photos");
+    await mkdir(out);
+    await writeFile(join(out, "holiday.jpg"), "x");
+    await expect(checkSiteFolder(out, archive)).rejects.toThrow(
+      /holds files that Tilebook did not write \(holiday.jpg\)/u,
+    );
+    expect(await readdir(out)).toEqual(["holiday.jpg"]);
+  });
+
+  test.each([
+    ["the archive itself", ""],
+    ["a folder that contains the archive", ".."],
+    ["tiles/", "tiles"],
+    ["a folder in tiles/", "tiles/set/site"],
+    ["a folder in recipes/", "recipes/site"],
+  ])("is refused where it is %s", async (_, way) => {
+    await expect(checkSiteFolder(join(archive, way), archive)).rejects.toThrow(RefusedFolder);
+  });
+
+  test("is refused where a link leads into tiles/", async () => {
+    await symlink(join(archive, "tiles"), join(base, "innocent"));
+    await expect(checkSiteFolder(join(base, "innocent", "site"), archive)).rejects.toThrow(
+      RefusedFolder,
+    );
+  });
+
+  test("is refused where it is a file", async () => {
+    await writeFile(join(base, "file"), "x");
+    await expect(checkSiteFolder(join(base, "file"), archive)).rejects.toThrow(/that is a file/u);
+  });
+});
+
+describe("a build that was cut short", () => {
+  const out = () => join(base, "site");
+
+  test("between the two renames leaves a site that the next command brings back", async () => {
+    await publish(out(), "good");
+    await rename(out(), `${out()}.tilebook-old`);
+    await checkSiteFolder(out(), archive);
+    expect(await readFile(join(out(), "index.html"), "utf8")).toBe("good");
+  });
+
+  test("after the second rename leaves nothing of the old site behind", async () => {
+    await publish(out(), "good");
+    await mkdir(`${out()}.tilebook-old`);
+    await checkSiteFolder(out(), archive);
+    expect(existsSync(`${out()}.tilebook-old`)).toBe(false);
+    expect(await readFile(join(out(), "index.html"), "utf8")).toBe("good");
+  });
+
+  test("while it was written leaves the last good site, and its own beginnings are cleared away", async () => {
+    await publish(out(), "good");
+    const neverRan = `${out()}.tilebook-new-4194999`;
+    await mkdir(neverRan);
+    await checkSiteFolder(out(), archive);
+    expect(existsSync(neverRan)).toBe(false);
+    expect(await readFile(join(out(), "index.html"), "utf8")).toBe("good");
+  });
+
+  test("and thrown away leaves the last good site", async () => {
+    await publish(out(), "good");
+    const staging = await openStaging(out());
+    await writeFile(join(staging.folder, "index.html"), "bad");
+    await staging.discard();
+    expect(await readdir(base)).toEqual(["archive", "site"]);
+    expect(await readFile(join(out(), "index.html"), "utf8")).toBe("good");
+  });
+});
