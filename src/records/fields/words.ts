@@ -51,7 +51,7 @@ export const yesNo = () =>
 export function choice<const T extends string>(known: readonly T[]) {
   return scalar<T>(
     (found) => {
-      const value = known.find((word) => word === found.toLowerCase());
+      const value = known.find((word) => word.toLowerCase() === found.toLowerCase());
       if (value !== undefined) return { value };
       return {
         code: "unknown-choice",

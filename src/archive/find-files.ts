@@ -1,0 +1,101 @@
+/**
+ * Which files an archive holds and what each of them is, told by its folder and its name alone.
+ * Names are compared without regard to case and Unicode form, as some file systems do, so that
+ * an archive means the same everywhere.
+ */
+import fs from "node:fs";
+import path from "node:path";
+import { idKey } from "../terms/ids.ts";
+import { findInTiles } from "./find-tiles.ts";
+import { Finds, type FoundFiles, isMarkdown, type KindOfRecord, tooDeep } from "./finds.ts";
+import { type ArchiveOnDisk, findRealPath, listFolder } from "./list-folder.ts";
+import { problemOfFile } from "./problem-of-file.ts";
+
+const recipeKinds: ReadonlyMap<string, KindOfRecord> = new Map([
+  ["glazes", "glaze"],
+  ["clays", "clay"],
+  ["materials", "material"],
+]);
+
+/**
+ * Finds the files of an archive.
+ *
+ * @param dir the archive's folder
+ * @throws MachineError where a folder cannot be read
+ */
+export function findFiles(dir: string): FoundFiles {
+  const finds = new Finds();
+  if (!isFolder(dir)) {
+    finds.add(
+      problemOfFile("studio.yaml", {
+        code: "no-archive",
+        message: "There is no folder of that name, so there is no archive to read",
+        hint: "Name the folder that holds studio.yaml.",
+      }),
+    );
+    return finds.found();
+  }
+  const disk = lookAtDisk(dir);
+  const root = listFolder(disk, "");
+  for (const problem of root.problems) if (isOfArchive(problem.file)) finds.add(problem);
+  for (const name of root.folders) {
+    if (idKey(name) === "tiles") findInTiles(disk, name, finds);
+    if (idKey(name) === "recipes") findInRecipes(disk, name, finds);
+  }
+  finds.studio = findStudio(root.files, finds);
+  return finds.found();
+}
+
+/** The rest of the root is no concern of the archive's: it may be a checkout of anything. */
+function isOfArchive(name: string): boolean {
+  return ["studio.yaml", "tiles", "recipes"].includes(idKey(name));
+}
+
+function isFolder(dir: string): boolean {
+  const real = findRealPath(dir);
+  return real !== undefined && fs.statSync(real).isDirectory();
+}
+
+function lookAtDisk(dir: string): ArchiveOnDisk {
+  const real = findRealPath(dir) ?? dir;
+  return { dir, inside: [path.join(real, "tiles"), path.join(real, "recipes")] };
+}
+
+function findStudio(names: readonly string[], finds: Finds): string | undefined {
+  const studio = names.find((name) => idKey(name) === "studio.yaml");
+  if (studio !== undefined) return studio;
+  const near = names.find((name) => /^studio\.(yml|md|txt|yaml\.txt)$/iu.test(name));
+  finds.add(
+    problemOfFile("studio.yaml", {
+      code: "no-studio",
+      message: "There is no studio.yaml, which says whose archive this is",
+      hint: near
+        ? `Rename “${near}” to “studio.yaml”.`
+        : "Write studio.yaml with two lines: “format: 1” and “studio:” with the studio's name.",
+    }),
+  );
+  return undefined;
+}
+
+function findInRecipes(disk: ArchiveOnDisk, recipes: string, finds: Finds): void {
+  const { files, folders, problems } = listFolder(disk, recipes);
+  finds.add(...problems);
+  const expected = "In recipes/ lie the folders glazes, clays and materials";
+  for (const name of files) finds.addUnexpected(recipes, name, expected);
+  for (const name of folders) {
+    const kind = recipeKinds.get(idKey(name));
+    if (kind) findRecipes(disk, `${recipes}/${name}`, kind, finds);
+    else finds.addUnexpected(recipes, name, expected);
+  }
+}
+
+function findRecipes(disk: ArchiveOnDisk, folder: string, kind: KindOfRecord, finds: Finds): void {
+  const { files, folders, problems } = listFolder(disk, folder);
+  finds.add(...problems);
+  for (const name of files) {
+    if (isMarkdown(name)) finds.addRecord(kind, folder, name);
+    else finds.addUnexpected(folder, name, `In ${folder}/ lie records (.md)`);
+  }
+  for (const name of folders)
+    finds.add(tooDeep(`${folder}/${name}`, `Put its records into ${folder}/ itself.`));
+}

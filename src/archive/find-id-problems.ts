@@ -1,0 +1,98 @@
+/** What is wrong with the names of records: two that meet, and such as nobody can use. */
+import type { Problem } from "../records/problem.ts";
+import { kindsOfFiring } from "../terms/choices.ts";
+import { findIdFault, idKey } from "../terms/ids.ts";
+import type { FoundFiles, KindOfRecord, RecordFile } from "./finds.ts";
+import type { ParsedText } from "./parse-cache.ts";
+import { problemOfFile, problemOfKey } from "./problem-of-file.ts";
+
+/**
+ * Finds ids that cannot be used and ids that meet: within a kind of record, and among the keys
+ * of the makers.
+ */
+export function findIdProblems(
+  files: FoundFiles,
+  parsed: ReadonlyMap<string, ParsedText>,
+): readonly Problem[] {
+  return [
+    ...files.records.flatMap(faultsOfId),
+    ...findDuplicates(files.records),
+    ...findDuplicateMakers(files.studio, parsed),
+  ];
+}
+
+function faultsOfId({ kind, id, file }: RecordFile): Problem[] {
+  const why = findIdFault(id) ?? (kind === "firing" ? findKindOfFiring(id) : undefined);
+  if (why === undefined) return [];
+  return [
+    problemOfFile(file, {
+      code: "unusable-id",
+      message: `“${id}” cannot be the name of a ${kind}: ${why}`,
+      hint: kind === "set" ? "Give the set's folder another name." : "Give the file another name.",
+    }),
+  ];
+}
+
+function findKindOfFiring(id: string): string | undefined {
+  if (!kindsOfFiring.some((kind) => kind === idKey(id))) return undefined;
+  return "a layer “fired:” with that word tells only the kind of a firing";
+}
+
+function findDuplicates(records: readonly RecordFile[]): Problem[] {
+  const first = new Map<string, RecordFile>();
+  const problems: Problem[] = [];
+  for (const record of records) {
+    const key = `${record.kind} ${idKey(record.id)}`;
+    const earlier = first.get(key);
+    if (earlier) problems.push(duplicate(record, earlier));
+    else first.set(key, record);
+  }
+  return problems;
+}
+
+const namedBy: Readonly<Record<KindOfRecord, string>> = {
+  set: "Two sets",
+  tile: "Two tiles",
+  firing: "Two firings",
+  glaze: "Two glazes",
+  clay: "Two clays",
+  material: "Two materials",
+};
+
+function duplicate({ kind, id, file }: RecordFile, earlier: RecordFile): Problem {
+  const spelt =
+    earlier.id === id ? "" : `, which differs from “${earlier.id}” only in how it is spelt`;
+  return problemOfFile(file, {
+    code: "duplicate-id",
+    message: `${namedBy[kind]} are called “${id}”${spelt}: ${earlier.file} and ${file}`,
+    hint: `Rename one of the two${kind === "tile" ? ", together with its photographs" : ""}.`,
+  });
+}
+
+function findDuplicateMakers(
+  studio: string | undefined,
+  parsed: ReadonlyMap<string, ParsedText>,
+): Problem[] {
+  const makers = studio === undefined ? undefined : parsed.get(studio)?.source?.makers;
+  if (studio === undefined || typeof makers !== "object" || Array.isArray(makers)) return [];
+  const first = new Map<string, string>();
+  const problems: Problem[] = [];
+  for (const key of Object.keys(makers)) {
+    const earlier = first.get(idKey(key));
+    if (earlier !== undefined) problems.push(duplicateMaker(studio, key, earlier));
+    else first.set(idKey(key), key);
+  }
+  return problems;
+}
+
+function duplicateMaker(studio: string, key: string, earlier: string): Problem {
+  return problemOfKey(
+    studio,
+    {
+      code: "duplicate-maker",
+      message: `The makers “${earlier}” and “${key}” differ only in how they are spelt`,
+      hint: "Give one of the two another code.",
+    },
+    ["makers", key],
+  );
+}

@@ -1,0 +1,82 @@
+/** What lies in `tiles/`: tiles and their pictures, sets, and the folder of the firings. */
+import type { Problem } from "../records/problem.ts";
+import { idKey } from "../terms/ids.ts";
+import { type Finds, isMarkdown, isPicture, tooDeep } from "./finds.ts";
+import { type ArchiveOnDisk, listFolder } from "./list-folder.ts";
+import { problemOfFile } from "./problem-of-file.ts";
+
+/** The folder of the firings; no set can have its name. */
+const firingsFolder = "firings";
+
+/** Finds the tiles, the sets and their tiles, and the firings. */
+export function findInTiles(disk: ArchiveOnDisk, folder: string, finds: Finds): void {
+  const { files, folders, problems } = listFolder(disk, folder);
+  finds.add(...problems);
+  for (const name of files) {
+    if (idKey(name) === "set.md") finds.add(setOutsideFolder(`${folder}/${name}`));
+    else findTileFile(folder, name, finds);
+  }
+  for (const name of folders) {
+    if (idKey(name) === firingsFolder) findInFirings(disk, `${folder}/${name}`, finds);
+    else findInSet(disk, folder, name, finds);
+  }
+}
+
+function setOutsideFolder(file: string): Problem {
+  return problemOfFile(file, {
+    code: "set-outside-folder",
+    message: "A set.md lies in tiles/ itself, where it belongs to no set",
+    hint: "Make a folder for the set and put set.md into it, with the set's tiles.",
+  });
+}
+
+function findTileFile(folder: string, name: string, finds: Finds): void {
+  if (isMarkdown(name)) finds.addRecord("tile", folder, name);
+  else if (isPicture(name)) finds.addPicture(folder, name);
+  else finds.addUnexpected(folder, name, "In tiles/ lie records (.md) and their photographs");
+}
+
+function findInSet(disk: ArchiveOnDisk, tiles: string, id: string, finds: Finds): void {
+  const folder = `${tiles}/${id}`;
+  const { files, folders, problems } = listFolder(disk, folder);
+  finds.add(...problems);
+  const set = files.find((name) => idKey(name) === "set.md");
+  if (set === undefined) finds.add(folderWithoutSet(folder));
+  else finds.addSet(folder, set, id);
+  for (const name of files) if (name !== set) findTileFile(folder, name, finds);
+  for (const name of folders)
+    finds.add(
+      tooDeep(
+        `${folder}/${name}`,
+        `Tiles lie in tiles/ or one folder deeper: put them into ${folder}/, or make “${name}” a set of its own in tiles/.`,
+      ),
+    );
+}
+
+function folderWithoutSet(folder: string): Problem {
+  return problemOfFile(folder, {
+    code: "folder-without-set",
+    message: `The folder ${folder}/ has no set.md, so nothing says what its tiles have in common`,
+    hint: `Write ${folder}/set.md with a line “name:” between two lines of “---”, or move the tiles to tiles/.`,
+  });
+}
+
+function findInFirings(disk: ArchiveOnDisk, folder: string, finds: Finds): void {
+  const { files, folders, problems } = listFolder(disk, folder);
+  finds.add(...problems);
+  for (const name of files) {
+    if (idKey(name) === "set.md") finds.add(setNamedFirings(`${folder}/${name}`));
+    else if (isMarkdown(name)) finds.addRecord("firing", folder, name);
+    else finds.addLog(folder, name);
+  }
+  for (const name of folders)
+    finds.add(tooDeep(`${folder}/${name}`, `Put firings and their logs into ${folder}/ itself.`));
+}
+
+function setNamedFirings(file: string): Problem {
+  return problemOfFile(file, {
+    code: "reserved-set",
+    message: "A set cannot be named “firings”: that folder holds the kiln loads",
+    hint: "Give the set's folder another name.",
+  });
+}

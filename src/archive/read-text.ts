@@ -1,0 +1,105 @@
+/** Reads a file of the archive as text. */
+import { isUtf8 } from "node:buffer";
+import fs from "node:fs";
+import path from "node:path";
+import { onMachine } from "./machine-error.ts";
+import type { TextFault } from "./problem-of-file.ts";
+
+/** The largest record that is read, in bytes: a thousand pages of writing. */
+export const largestRecord = 1_000_000;
+
+/** The largest log that is read, in bytes: a week of one reading a second. */
+export const largestLog = 20_000_000;
+
+export type TextReading =
+  | { readonly ok: true; readonly text: string }
+  | { readonly ok: false; readonly fault: TextFault };
+
+/**
+ * Reads a text file in UTF-8. A byte-order mark is dropped and every line ends in `\n`, so that
+ * lines and columns are those an editor shows.
+ *
+ * @param file relative to the archive
+ * @param largest more bytes than this are not read
+ * @throws MachineError where the file cannot be read
+ */
+export function readText(dir: string, file: string, largest: number): TextReading {
+  const absolute = path.join(dir, file);
+  const size = onMachine(`read ${file}`, () => fs.statSync(absolute).size);
+  if (size > largest) return { ok: false, fault: tooLarge(size, largest) };
+  const bytes = onMachine(`read ${file}`, () => fs.readFileSync(absolute));
+  return decodeText(bytes);
+}
+
+/** Reads bytes as text in UTF-8: see `readText`. */
+export function decodeText(bytes: Buffer): TextReading {
+  if (!isUtf8(bytes)) return { ok: false, fault: notUtf8(bytes) };
+  const text = new TextDecoder().decode(bytes).replace(/\r\n?/gu, "\n");
+  const unseen = findUnseen(text);
+  return unseen ? { ok: false, fault: unseen } : { ok: true, text };
+}
+
+function tooLarge(size: number, largest: number): TextFault {
+  return {
+    severity: "error",
+    code: "file-too-large",
+    message: `The file is ${megabytes(size)} long, and no more than ${megabytes(largest)} is read`,
+    hint: "Check that it is the right file; keep pictures and other large things out of it.",
+    line: 1,
+    column: 1,
+  };
+}
+
+function megabytes(bytes: number): string {
+  return `${Math.ceil(bytes / 100_000) / 10} MB`;
+}
+
+function notUtf8(bytes: Buffer): TextFault {
+  const isUtf16 = /^(fffe|feff)/u.test(bytes.subarray(0, 2).toString("hex"));
+  return {
+    severity: "error",
+    code: "not-utf-8",
+    message: isUtf16
+      ? "The file is written in UTF-16, and Tilebook reads UTF-8"
+      : "The file is not written in UTF-8: a letter in this line cannot be read",
+    hint: "Save it again as UTF-8: most editors ask for the encoding when you choose “Save as”.",
+    ...(isUtf16 ? { line: 1, column: 1 } : placeOfBadByte(bytes)),
+  };
+}
+
+/** A newline is never part of a longer character of UTF-8, so lines can be looked at one by one. */
+function placeOfBadByte(bytes: Buffer): { line: number; column: number } {
+  let start = 0;
+  for (let line = 1; start <= bytes.length; line += 1) {
+    const newline = bytes.indexOf(0x0a, start);
+    const end = newline < 0 ? bytes.length : newline;
+    const found = bytes.subarray(start, end);
+    if (!isUtf8(found)) return { line, column: found.toString("utf8").indexOf("\uFFFD") + 1 };
+    start = end + 1;
+  }
+  return { line: 1, column: 1 };
+}
+
+/** What YAML, XML and a terminal all refuse: control characters, but for tab and newline. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
+const unseenCharacter = /[\0-\x08\x0b-\x1f\x7f-\x84\x86-\x9f\uFFFE\uFFFF]/u;
+
+function findUnseen(text: string): TextFault | undefined {
+  const offset = text.search(unseenCharacter);
+  if (offset < 0) return undefined;
+  const code = (text.charCodeAt(offset).toString(16) ?? "").toUpperCase().padStart(4, "0");
+  return {
+    severity: "error",
+    code: "control-character",
+    message: `Here stands a character that nobody can see (U+${code})`,
+    hint: "Delete what stands around it and type it again.",
+    ...placeOfOffset(text, offset),
+  };
+}
+
+/** Line and column of an offset into a text, both from 1. */
+export function placeOfOffset(text: string, offset: number): { line: number; column: number } {
+  const before = text.slice(0, offset);
+  const line = before.split("\n").length;
+  return { line, column: offset - before.lastIndexOf("\n") };
+}

@@ -1,0 +1,138 @@
+/** Firings with their load lists spelt out, and which loads each tile was in. */
+import type { Filed, Firing } from "../../records/archive.ts";
+import type { FiringRecord } from "../../records/firing.ts";
+import type { Problem } from "../../records/problem.ts";
+import { compareIds, idKey } from "../../terms/ids.ts";
+import { problemOfFile } from "../problem-of-file.ts";
+import { type Known, lookUp, type Mention, unknownName } from "./look-up.ts";
+import { soughtTile } from "./sought.ts";
+
+/** Firings that may be named, and those that could be read. */
+export interface KnownFirings {
+  readonly ids: Known;
+  readonly read: ReadonlyMap<string, Filed<FiringRecord>>;
+}
+
+/** What a load list may name. */
+export interface TileCodes {
+  readonly ids: Known;
+  /** Keys of the codes that sets reserve: their tiles may be yet to come. */
+  readonly reserved: ReadonlySet<string>;
+  /** True where a set could not be read: any code may be one that it reserves. */
+  readonly reservedUnknown: boolean;
+  /** The present code of tiles that were published under another one, by that one's key. */
+  readonly formerly: Known;
+}
+
+/** A tile's place in a load, as the load list tells it. */
+export interface Loading {
+  readonly firing: Filed<FiringRecord>;
+  readonly shelf: string;
+  readonly mention: Mention;
+}
+
+export interface Loads {
+  /** The loads of each tile in the order of their days, by the tile's key. */
+  readonly byTile: ReadonlyMap<string, readonly Loading[]>;
+  readonly problems: readonly Problem[];
+}
+
+/** Reads every load list. A load without a day is still to come, so it is the last. */
+export function followLoads(firings: KnownFirings, codes: TileCodes): Loads {
+  const byTile = new Map<string, Loading[]>();
+  const problems: Problem[] = [];
+  for (const firing of [...firings.read.values()].toSorted(byDay)) {
+    for (const loading of loadingsOf(firing)) {
+      const { mention } = loading;
+      if (lookUp(codes.ids, mention.written) === undefined) {
+        problems.push(...unknownCode(mention, codes));
+        continue;
+      }
+      const key = idKey(mention.written);
+      const earlier = byTile.get(key) ?? [];
+      const clash = findClash(loading, earlier);
+      if (clash) problems.push(clash);
+      else byTile.set(key, [...earlier, loading]);
+    }
+  }
+  return { byTile, problems };
+}
+
+function byDay(a: Filed<FiringRecord>, b: Filed<FiringRecord>): number {
+  const [x, y] = [a.record.on ?? "9999", b.record.on ?? "9999"];
+  return x === y ? compareIds(a.id, b.id) : x < y ? -1 : 1;
+}
+
+function loadingsOf(firing: Filed<FiringRecord>): Loading[] {
+  return Object.entries(firing.record.tiles ?? {}).flatMap(([shelf, entries]) =>
+    entries.flatMap((codes, i) =>
+      codes.map((written) => ({
+        firing,
+        shelf,
+        mention: { file: firing.file, path: ["tiles", shelf, i], written },
+      })),
+    ),
+  );
+}
+
+function unknownCode(mention: Mention, codes: TileCodes): Problem[] {
+  const key = idKey(mention.written);
+  if (codes.reserved.has(key) || codes.reservedUnknown) return [];
+  const now = codes.formerly.get(key);
+  const sought =
+    now === undefined
+      ? soughtTile
+      : { ...soughtTile, otherwise: `That tile is now called “${now}”.` };
+  return [unknownName(mention, now === undefined ? codes.ids : new Map(), sought)];
+}
+
+/** A tile stands in one place of one kiln on one day. */
+function findClash(loading: Loading, earlier: readonly Loading[]): Problem | undefined {
+  const { firing, shelf, mention } = loading;
+  const other = earlier.find(
+    (known) =>
+      known.firing === firing ||
+      (firing.record.on !== undefined && known.firing.record.on === firing.record.on),
+  );
+  if (!other) return undefined;
+  const twice =
+    other.firing === firing
+      ? `stands in this load twice: on “${other.shelf}” and on “${shelf}”`
+      : `is in two loads on ${firing.record.on}: in “${other.firing.id}” and in “${firing.id}”`;
+  return problemOfFile(
+    mention.file,
+    {
+      code: other.firing === firing ? "tile-twice-in-load" : "two-loads-on-one-day",
+      message: `“${mention.written}” ${twice}`,
+      hint: "Take the code out where it does not belong.",
+    },
+    mention.path,
+  );
+}
+
+/**
+ * The firings as the rest of the program sees them.
+ *
+ * @param tiles those that a load may list; codes that are only reserved are left out
+ * @param logs what each firing's log holds, by the firing's file
+ */
+export function makeFirings(
+  firings: KnownFirings,
+  loads: Loads,
+  tiles: ReadonlyMap<string, { readonly id: string }>,
+  logs: ReadonlyMap<string, string>,
+): Map<string, Firing> {
+  const lists = new Map<string, { tile: string; shelf: string }[]>();
+  for (const [key, tile] of tiles) {
+    for (const { firing, shelf } of loads.byTile.get(key) ?? []) {
+      const list = lists.get(firing.file) ?? [];
+      lists.set(firing.file, [...list, { tile: tile.id, shelf }]);
+    }
+  }
+  return new Map(
+    [...firings.read].map(([key, firing]) => [
+      key,
+      { ...firing, load: lists.get(firing.file) ?? [], log: logs.get(firing.file) ?? null },
+    ]),
+  );
+}

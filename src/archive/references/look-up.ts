@@ -1,0 +1,70 @@
+/** Looks up what a record names, and says what was probably meant where there is no such thing. */
+import type { FieldPath, Problem } from "../../records/problem.ts";
+import { findNearest } from "../../records/suggest.ts";
+import { idKey } from "../../terms/ids.ts";
+import { problemOfFile } from "../problem-of-file.ts";
+
+/** What may be named: ids as published by their keys. */
+export type Known = ReadonlyMap<string, string>;
+
+/** A value, and what is wrong with the way to it. */
+export interface Followed<T> {
+  readonly value: T;
+  readonly problems: readonly Problem[];
+}
+
+/** Where a name was written. */
+export interface Mention {
+  readonly file: string;
+  readonly path: FieldPath;
+  readonly written: string;
+}
+
+/** The id that is meant, as published, whatever the case or Unicode form it was written in. */
+export function lookUp(known: Known, written: string): string | undefined {
+  return known.get(idKey(written));
+}
+
+/** Ids by their keys. */
+export function knownIds(ids: Iterable<string>): Known {
+  return new Map([...ids].map((id) => [idKey(id), id]));
+}
+
+/** How to speak of a kind of thing that was not found. */
+export interface Sought {
+  readonly code: string;
+  /** `glaze`, `clay`, as in “There is no glaze …”. */
+  readonly what: string;
+  /** What to do where nothing known comes near. */
+  readonly otherwise: string;
+  /** Other words for known ids, such as a glaze's name: word to id. */
+  readonly alsoCalled?: ReadonlyMap<string, string>;
+}
+
+/** The problem of a name that leads nowhere. */
+export function unknownName(mention: Mention, known: Known, sought: Sought): Problem {
+  return problemOfFile(
+    mention.file,
+    {
+      code: sought.code,
+      message: `There is no ${sought.what} “${mention.written}”`,
+      hint: suggest(mention.written, known, sought) ?? sought.otherwise,
+    },
+    mention.path,
+  );
+}
+
+function suggest(written: string, known: Known, sought: Sought): string | undefined {
+  const names = sought.alsoCalled ?? new Map<string, string>();
+  const near = findNearest(written, [...known.values(), ...names.keys()]);
+  if (near === undefined) return undefined;
+  const id = known.has(idKey(near)) ? near : names.get(near);
+  return id === near ? `Did you mean “${near}”?` : `Did you mean “${id}”, the id of “${near}”?`;
+}
+
+/** Follows a name; what leads nowhere is null, with the problem. */
+export function follow(mention: Mention, known: Known, sought: Sought): Followed<string | null> {
+  const id = lookUp(known, mention.written);
+  if (id !== undefined) return { value: id, problems: [] };
+  return { value: null, problems: [unknownName(mention, known, sought)] };
+}

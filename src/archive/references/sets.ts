@@ -1,0 +1,44 @@
+/** What a set names: its teacher, its control tile, the clay and maker of its defaults. */
+import type { Filed } from "../../records/archive.ts";
+import type { Problem } from "../../records/problem.ts";
+import type { SetRecord } from "../../records/set.ts";
+import { idKey } from "../../terms/ids.ts";
+import type { TileCodes } from "./firings.ts";
+import { follow, type Known, type Sought } from "./look-up.ts";
+import { soughtClay, soughtMaker, soughtTile } from "./sought.ts";
+
+/** What a set may name. */
+export interface SetNames {
+  /** Null where the studio's makers are unknown. */
+  readonly makers: Known | null;
+  readonly clays: Known;
+  readonly codes: TileCodes;
+}
+
+/** Finds what a set names and nobody knows; its jars are followed by `followJars`. */
+export function findUnknownInSet(set: Filed<SetRecord>, names: SetNames): readonly Problem[] {
+  const { teacher, defaults = {}, control } = set.record;
+  const find = (
+    written: string | undefined,
+    path: readonly string[],
+    known: Known | null,
+    sought: Sought,
+  ) =>
+    written === undefined || known === null
+      ? []
+      : follow({ file: set.file, path, written }, known, sought).problems;
+  const isReserved =
+    names.codes.reservedUnknown ||
+    (control !== undefined && names.codes.reserved.has(idKey(control)));
+  return [
+    ...find(teacher, ["teacher"], names.makers, soughtMaker),
+    ...find(defaults.maker, ["defaults", "maker"], names.makers, soughtMaker),
+    ...find(defaults.clay, ["defaults", "clay"], names.clays, soughtClay),
+    ...(isReserved ? [] : find(control, ["control"], names.codes.ids, soughtTile)),
+  ];
+}
+
+/** The keys of every code that a set reserves. */
+export function reservedCodes(sets: Iterable<Filed<SetRecord>>): ReadonlySet<string> {
+  return new Set([...sets].flatMap(({ record }) => (record.codes ?? []).flat().map(idKey)));
+}

@@ -1,0 +1,68 @@
+/** How to speak of each kind of thing that a record may name. */
+import { kindsOfFiring } from "../../terms/choices.ts";
+import type { Known, Sought } from "./look-up.ts";
+
+/** Glazes by id, and what people call them. */
+export interface GlazeNames {
+  readonly ids: Known;
+  /** The id by the glaze's name. */
+  readonly called: ReadonlyMap<string, string>;
+}
+
+export function soughtGlaze(glazes: GlazeNames): Sought {
+  return {
+    code: "unknown-glaze",
+    what: "glaze",
+    otherwise: "Write a record of it in recipes/glazes, or correct the id.",
+    alsoCalled: glazes.called,
+  };
+}
+
+/** A glaze in a layer, where the number of a jar would do as well. */
+export function soughtLayer(glazes: GlazeNames, set: string | null, written: string): Sought {
+  if (!/^\d+$/u.test(written)) return soughtGlaze(glazes);
+  return {
+    ...soughtGlaze(glazes),
+    what: "glaze or jar",
+    otherwise:
+      set === null
+        ? "Jars are numbered by a set, and this tile is in none: write the id of the glaze."
+        : `Add the number to “jars:” in the set.md of “${set}”, or write the id of the glaze.`,
+  };
+}
+
+export const soughtClay: Sought = {
+  code: "unknown-clay",
+  what: "clay",
+  otherwise: "Write a record of it in recipes/clays, or correct the id.",
+};
+
+export const soughtMaterial: Sought = {
+  code: "unknown-material",
+  what: "material",
+  otherwise: "Write a record of it in recipes/materials, with its formula or analysis.",
+};
+
+export const soughtMaker: Sought = {
+  code: "unknown-maker",
+  what: "maker",
+  otherwise: "Add the code under “makers:” in studio.yaml, as in “m07: {}”.",
+};
+
+export const soughtFiring: Sought = {
+  code: "unknown-firing",
+  what: "firing",
+  otherwise: "Write a record of it in tiles/firings, or correct the id.",
+};
+
+export const soughtFiringOrKind: Sought = {
+  ...soughtFiring,
+  otherwise: `Write a record of it in tiles/firings, or only its kind: ${kindsOfFiring.join(", ")}.`,
+};
+
+export const soughtTile: Sought = {
+  code: "unknown-tile",
+  what: "tile",
+  otherwise:
+    "Correct the code, write the tile's record, or reserve the code with “codes:” in a set.md.",
+};

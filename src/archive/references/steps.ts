@@ -1,0 +1,153 @@
+/** The steps of a tile, with the glazes and firings they name found. */
+import type { Areas, CoatStep, FiredStep, TileStep } from "../../records/archive.ts";
+import type { FieldPath } from "../../records/problem.ts";
+import type { FadeStep, GlazeStep, Step, FiredStep as WrittenFiring } from "../../records/steps.ts";
+import { type Area, kindsOfFiring } from "../../terms/choices.ts";
+import { idKey } from "../../terms/ids.ts";
+import type { KnownFirings } from "./firings.ts";
+import type { Jars } from "./jars.ts";
+import { type Followed, follow, lookUp, type Mention, unknownName } from "./look-up.ts";
+import { type GlazeNames, soughtFiringOrKind, soughtLayer } from "./sought.ts";
+
+/** What the steps of one tile may name. */
+export interface StepNames {
+  readonly glazes: GlazeNames;
+  readonly jars: Jars;
+  readonly firings: KnownFirings;
+  /** The id of the tile's set, for the hints. */
+  readonly set: string | null;
+  /** True where the set's jars could not be read, so that a number may well be one of them. */
+  readonly jarsUnknown: boolean;
+}
+
+/**
+ * Follows the steps of a tile. A step whose glaze or firing was not found is left out.
+ *
+ * @param file the tile's file
+ */
+export function followSteps(
+  file: string,
+  steps: readonly Step[],
+  names: StepNames,
+): Followed<readonly TileStep[]> {
+  const followed = steps.map((step, at) => followStep(file, step, at, names));
+  return {
+    value: followed.map(({ value }) => value).filter((step) => step !== null),
+    problems: followed.flatMap(({ problems }) => problems),
+  };
+}
+
+function followStep(
+  file: string,
+  step: Step,
+  at: number,
+  names: StepNames,
+): Followed<TileStep | null> {
+  switch (step.step) {
+    case "glaze":
+      return followCoat(file, step, at, names);
+    case "fade":
+      return followCoat(file, step, at, names);
+    case "fired":
+      return followFiring(file, step, at, names);
+    case "resist":
+    case "remove":
+      return { value: { ...step, ...placeOf(step), at }, problems: [] };
+  }
+}
+
+function placeOf(step: { where?: readonly Area[] | undefined; detail?: string | undefined }) {
+  return { where: areasOf(step.where), detail: step.detail ?? null };
+}
+
+/** `all` takes in every other area. */
+function areasOf(where: readonly Area[] | undefined): Areas {
+  const [first, ...rest] = new Set(where);
+  if (first === undefined || first === "all" || rest.includes("all")) return ["all"];
+  return [first, ...rest];
+}
+
+type Coating = GlazeStep | FadeStep;
+
+function followCoat(
+  file: string,
+  step: Coating,
+  at: number,
+  names: StepNames,
+): Followed<CoatStep | null> {
+  const glazes = glazesOf(step).map(({ path, written }) =>
+    followGlaze({ file, path: ["layers", at, ...path], written }, names),
+  );
+  const over = (step.over ?? []).map((written, i) =>
+    followGlaze({ file, path: ["layers", at, "over", i], written }, names),
+  );
+  const problems = [...glazes, ...over].flatMap((found) => found.problems);
+  const [first, second] = glazes.map(({ value }) => value);
+  if (typeof first !== "string" || second === null) return { value: null, problems };
+  const value: CoatStep = {
+    ...coatingOf(step),
+    step: "coat",
+    at,
+    glazes: second === undefined ? [first] : [first, second],
+    over: over.map(({ value: id }) => id).filter((id) => id !== null),
+  };
+  return { value, problems };
+}
+
+function glazesOf(step: Coating): readonly { path: FieldPath; written: string }[] {
+  if (step.step === "glaze") return [{ path: ["glaze"], written: step.glaze }];
+  return [
+    { path: ["fade", "from"], written: step.fade.from },
+    { path: ["fade", "to"], written: step.fade.to },
+  ];
+}
+
+function coatingOf(step: Coating) {
+  return {
+    along: step.step === "fade" ? (step.fade.along ?? null) : null,
+    coats: step.coats ?? null,
+    cover: step.cover ?? null,
+    by: step.by ?? null,
+    ...placeOf(step),
+    thickness: step.thickness ?? ("usual" as const),
+    seconds: step.seconds ?? null,
+    gravity: step.gravity ?? null,
+    dried: step.dried ?? ("touch-dry" as const),
+    touchUp: step.touchUp ?? false,
+  };
+}
+
+function followGlaze(mention: Mention, names: StepNames): Followed<string | null> {
+  const inJar = lookUp(names.jars, mention.written);
+  if (inJar !== undefined) return { value: inJar, problems: [] };
+  const id = lookUp(names.glazes.ids, mention.written);
+  if (id !== undefined) return { value: id, problems: [] };
+  if (names.jarsUnknown && /^\d+$/u.test(mention.written)) return { value: null, problems: [] };
+  const known = new Map([...names.glazes.ids, ...jarNumbers(names.jars)]);
+  const sought = soughtLayer(names.glazes, names.set, mention.written);
+  return { value: null, problems: [unknownName(mention, known, sought)] };
+}
+
+function jarNumbers(jars: Jars): [string, string][] {
+  return [...jars.keys()].map((number) => [number, number]);
+}
+
+function followFiring(
+  file: string,
+  step: WrittenFiring,
+  at: number,
+  names: StepNames,
+): Followed<FiredStep | null> {
+  const shelf = step.shelf ?? null;
+  const kind = kindsOfFiring.find((known) => known === idKey(step.fired));
+  if (kind) return { value: { step: "fired", at, kind, firing: null, shelf }, problems: [] };
+  const mention = { file, path: ["layers", at, "fired"], written: step.fired };
+  const known = new Map([
+    ...names.firings.ids,
+    ...kindsOfFiring.map((name) => [name, name] as const),
+  ]);
+  const { value: firing, problems } = follow(mention, known, soughtFiringOrKind);
+  const kindOfIt = firing === null ? undefined : names.firings.read.get(idKey(firing))?.record.kind;
+  if (firing === null || kindOfIt === undefined) return { value: null, problems };
+  return { value: { step: "fired", at, kind: kindOfIt, firing, shelf }, problems };
+}

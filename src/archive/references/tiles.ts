@@ -1,0 +1,65 @@
+/** A tile with its set's defaults filled in and everything it names found. */
+import type { Filed, Tile, TilePicture } from "../../records/archive.ts";
+import type { SetRecord } from "../../records/set.ts";
+import type { TileRecord } from "../../records/tile.ts";
+import { fillDefaults } from "./fill-defaults.ts";
+import type { Loading } from "./firings.ts";
+import { type Followed, follow, type Known, lookUp, type Sought } from "./look-up.ts";
+import { placeLoads } from "./place-loads.ts";
+import { soughtClay, soughtMaker } from "./sought.ts";
+import { stageOf } from "./stage.ts";
+import { followSteps, type StepNames } from "./steps.ts";
+
+/** What one tile may name, and what lies beside it. */
+export interface TileSurroundings extends StepNames {
+  readonly setRecord: SetRecord | undefined;
+  /** Null where the studio's makers are unknown. */
+  readonly makers: Known | null;
+  readonly clays: Known;
+  readonly loadings: readonly Loading[];
+  readonly pictures: readonly TilePicture[];
+}
+
+/** Follows everything that a tile names. What was not found is left out of the tile. */
+export function followTile(tile: Filed<TileRecord>, around: TileSurroundings): Followed<Tile> {
+  const { file } = tile;
+  const record = fillDefaults(tile.record, around.setRecord?.defaults);
+  const steps = followSteps(file, record.layers, around);
+  const fired = placeLoads(file, steps.value, around.loadings);
+  const own = { file, record: tile.record, filled: record };
+  const clay = followField(own, "clay", around.clays, soughtClay);
+  const maker = followField(own, "maker", around.makers, soughtMaker);
+  return {
+    value: {
+      ...tile,
+      record,
+      set: around.set,
+      stage: stageOf(record, fired.value, around.firings.read),
+      steps: fired.value,
+      clay: clay.value,
+      maker: maker.value,
+      pictures: around.pictures,
+    },
+    problems: [clay, maker, steps, fired].flatMap(({ problems }) => problems),
+  };
+}
+
+interface OwnFields {
+  readonly file: string;
+  readonly record: TileRecord;
+  readonly filled: TileRecord;
+}
+
+/** A name that the tile has from its set is reported there, once. */
+function followField(
+  own: OwnFields,
+  field: "clay" | "maker",
+  known: Known | null,
+  sought: Sought,
+): Followed<string | null> {
+  const written = own.filled[field];
+  if (written === undefined || known === null) return { value: null, problems: [] };
+  if (own.record[field] === undefined)
+    return { value: lookUp(known, written) ?? null, problems: [] };
+  return follow({ file: own.file, path: [field], written }, known, sought);
+}
