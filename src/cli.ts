@@ -3,6 +3,7 @@ import { Command, CommanderError, InvalidArgumentError } from "commander";
 import { build } from "./commands/build.ts";
 import { check, type ReportFormat, reportFormats } from "./commands/check.ts";
 import { exitCodes, tellFailure } from "./commands/failure.ts";
+import { newArchive } from "./commands/new-archive.ts";
 import { serve } from "./commands/serve.ts";
 
 /**
@@ -41,6 +42,11 @@ function describeProgram(finish: Finish): Command {
   addCheck(program, finish);
   addBuild(program, isQuiet, finish);
   addServe(program, isQuiet, finish);
+  program
+    .command("new-archive")
+    .description("begin an archive for a studio of your own")
+    .argument("<folder>", "an empty folder, or one that is not there yet")
+    .action(async (folder: string) => finish(await newArchive(folder)));
   return program;
 }
 
