@@ -18,7 +18,7 @@ function findBackwards(archive: Archive, tile: Tile): readonly Finding[] {
     if (!then || first.on <= then.on) return [];
     return {
       ...placeOf(first, then),
-      message: `${tile.id} was ${first.what} on ${first.on} and after that ${then.what} on ${then.on}: these days run backwards`,
+      message: `${tile.id} was ${first.what} on ${first.on} and after that ${then.what} on ${then.on}: the days run backwards`,
       hint: hintFor(first, then),
     };
   });

@@ -1,5 +1,6 @@
 import type { Finding, TileRule } from "../check.ts";
 import { findDangersToCome } from "../danger.ts";
+import type { Heat } from "../heat.ts";
 import { outsideInWords } from "../heat-words.ts";
 import { firedPlace } from "../places.ts";
 
@@ -14,7 +15,15 @@ export const mayMelt: TileRule = {
       (heat): Finding => ({
         ...firedPlace(tile, heat.step, heat.firing),
         message: `${tile.id} may melt onto the shelf: its ${outsideInWords(heat)}`,
-        hint: `Keep it out of firing ${heat.firing.id}; if it has been through it, write down its result or fate. If a cone was mistyped (06 is far cooler than 6), mend ${heat.subject.file} or ${heat.firing.file}.`,
+        hint: hintFor(heat),
       }),
     ),
 };
+
+function hintFor({ firing, subject }: Heat): string {
+  const reclaimed =
+    subject.countsAs === null
+      ? ""
+      : " If nothing low-firing can be in the clay, take “reclaim” out of its record and write its cones.";
+  return `Keep it out of firing ${firing.id}; if it has been through it, write down its result or fate. If a cone was mistyped (06 is far cooler than 6), mend ${subject.file} or ${firing.file}.${reclaimed}`;
+}

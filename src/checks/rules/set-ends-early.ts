@@ -11,7 +11,7 @@ export const setEndsEarly: SetRule = {
       : [
           {
             path: ["ends"],
-            message: `${id} begins on ${begins} and ends on ${ends}: these days run backwards`,
+            message: `${id} begins on ${begins} and ends on ${ends}: the days run backwards`,
             hint: "Mend the day that is mistyped.",
           },
         ],

@@ -1,0 +1,85 @@
+import { describe, expect, it } from "vitest";
+import { codesIn, glaze, material, nothing, tell } from "./support.ts";
+
+const blend = (id: string, ...glazes: string[]) =>
+  glaze(id, { name: id, blend: glazes.map((part) => ({ glaze: part, parts: 50 })) });
+
+describe("blends", () => {
+  it("of other glazes go in no circle", () => {
+    const glazes = [blend("ab", "a", "b"), blend("abb", "ab", "b"), glaze("a"), glaze("b")];
+    expect(codesIn({ glazes })).toEqual([]);
+  });
+
+  it("of itself is told", () => {
+    expect(tell({ glazes: [blend("a", "b", "A"), glaze("b")] })).toMatchInlineSnapshot(`
+      "error blend-in-a-circle recipes/glazes/a.md › blend › 1 › glaze
+      a is blended out of itself: a → a
+      Follow the blends and put right the one that names the wrong glaze."
+    `);
+  });
+
+  it("through other blends back to itself is told once, with the way", () => {
+    const glazes = [blend("c", "x", "a"), blend("b", "c"), blend("a", "x", "b"), glaze("x")];
+    expect(tell({ glazes })).toMatchInlineSnapshot(`
+      "error blend-in-a-circle recipes/glazes/a.md › blend › 1 › glaze
+      a is blended out of itself: a → b → c → a
+      Follow the blends and put right the one that names the wrong glaze."
+    `);
+  });
+
+  it("a blend that only leads into a circle is not the fault", () => {
+    const glazes = [blend("0", "a"), blend("a", "b"), blend("b", "a")];
+    expect(tell({ glazes })).toContain("a → b → a");
+    expect(codesIn({ glazes })).toEqual(["blend-in-a-circle"]);
+  });
+
+  it("two circles are two faults", () => {
+    const glazes = [blend("a", "b"), blend("b", "a"), blend("c", "d"), blend("d", "c")];
+    expect(codesIn({ glazes })).toEqual(["blend-in-a-circle", "blend-in-a-circle"]);
+  });
+});
+
+describe("what is not known of a recipe", () => {
+  it("a material with neither formula nor analysis is told", () => {
+    expect(
+      tell({ materials: [material("drain-clay", { name: "Drain clay" })] }),
+    ).toMatchInlineSnapshot(`
+      "warning material-unknown-inside recipes/materials/drain-clay.md
+      Drain clay has neither a formula nor an analysis
+      Add “analysis:” from its supplier's sheet, or “formula:”; until then glazes made of it have no chemistry."
+    `);
+  });
+
+  it("a formula or an analysis is enough", () => {
+    const materials = [
+      material("a", { formula: "SiO2" }),
+      material("b", { analysis: { SiO2: 99 } }),
+    ];
+    expect(codesIn({ materials })).toEqual([]);
+  });
+
+  const without = (id: string) => ({
+    ...nothing,
+    withoutChemistry: new Map([[id, "nobody knows what drain clay is made of"]]),
+  });
+  const mixed = glaze("Ditch", {
+    name: "Ditch",
+    ingredients: [{ material: "drain-clay", parts: 1 }],
+  });
+
+  it("a mixed glaze without chemistry is told, with the reason", () => {
+    expect(tell({ glazes: [mixed] }, without("ditch"))).toMatchInlineSnapshot(`
+      "warning glaze-without-chemistry recipes/glazes/Ditch.md › ingredients
+      Ditch has no chemistry: nobody knows what drain clay is made of
+      Its page is published all the same, without analysis or unity formula."
+    `);
+    expect(tell({ glazes: [blend("half", "a"), glaze("a")] }, without("half"))).toContain(
+      "› blend",
+    );
+  });
+
+  it("a mixed glaze that has chemistry, and a bought one, are not told", () => {
+    expect(codesIn({ glazes: [mixed] })).toEqual([]);
+    expect(codesIn({ glazes: [glaze("ditch")] }, without("ditch"))).toEqual([]);
+  });
+});
