@@ -1,0 +1,50 @@
+import { expect, test } from "vitest";
+import { jsonSchemaOf } from "../../src/records/json-schema.ts";
+import { recordKinds } from "../../src/records/kinds.ts";
+import { makeReference, type ReferenceField } from "../../src/records/reference.ts";
+
+const reference = makeReference();
+
+test("every field of every record has a sentence that explains it", () => {
+  const bare = reference.flatMap(({ kind, fields }) =>
+    fields
+      .filter(({ explanation }) => !/^\S.*\.$|\?$/u.test(explanation))
+      .map(({ name }) => `${kind} ${name}`),
+  );
+  expect(bare).toEqual([]);
+});
+
+test("the potters' reference in docs/ says what the schemas say", async () => {
+  const pages = reference.map(
+    ({ file, sentence, fields }) =>
+      `## \`${file}\`\n\n${sentence}\n\n| field | what it says |\n|---|---|\n${fields.map(toRow).join("\n")}`,
+  );
+  const page = [
+    "# Every field of every record",
+    "",
+    "Records are text files whose head, between two lines of `---`, is YAML. What is left empty",
+    "counts as left out. Fields in **bold** must be there. A field of a field is shown behind `›`.",
+    "This page is written from the schemas in `src/records/` (`npm test -- -u`).",
+    "",
+    ...pages.join("\n\n").split("\n"),
+    "",
+  ].join("\n");
+  await expect(page).toMatchFileSnapshot("../../docs/records.md");
+});
+
+function toRow({ name, explanation, choices, required, ownWords }: ReferenceField): string {
+  const list =
+    choices.length > 0 ? ` One of: ${choices.join(", ")}${ownWords ? ", or own words" : ""}.` : "";
+  const words = `${explanation}${list}`.replaceAll("|", "\\|");
+  return `| ${required ? `**\`${name}\`**` : `\`${name}\``} | ${words} |`;
+}
+
+test.each(recordKinds.map((kind) => [kind.name, kind] as const))(
+  "the editor's schema of a %s knows its fields by name and allows no other",
+  (_, { schema }) => {
+    const described = jsonSchemaOf(schema);
+    expect(described.type).toBe("object");
+    expect(described.additionalProperties).toBe(false);
+    expect(Object.keys(described.properties as object).length).toBeGreaterThan(3);
+  },
+);
