@@ -1,4 +1,6 @@
 /** What the kiln did to a tile, and what stood in a kiln. */
+
+import { findWitnessCone } from "../firing/witness.ts";
 import {
   type Archive,
   type FiredStep,
@@ -38,7 +40,7 @@ function tileFiring(step: FiredStep, archive: Archive): TileFiring {
 /** The cone at a shelf: what its witness cone showed, else what was aimed at. */
 export function coneAtShelf(record: FiringRecord, shelf: string | null): Cone | undefined {
   const witness = shelf === null ? undefined : record.witness?.[shelf];
-  return (witness && witnessCone(witness)) ?? record.cone;
+  return (witness && findWitnessCone(witness)) ?? record.cone;
 }
 
 /** The hottest firing that is no bisque, which decides a tile's cone and atmosphere. */
@@ -63,7 +65,7 @@ export function listFirings(archive: Archive): readonly CatalogueFiring[] {
 
 function witnessByShelf({ witness = {} }: FiringRecord): CatalogueFiring["witness"] {
   return Object.fromEntries(
-    Object.entries(witness).map(([shelf, seen]) => [shelf, witnessCone(seen) ?? null]),
+    Object.entries(witness).map(([shelf, seen]) => [shelf, findWitnessCone(seen) ?? null]),
   );
 }
 
