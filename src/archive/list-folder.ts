@@ -30,7 +30,7 @@ type Entry = "file" | "folder" | Problem;
  */
 export function listFolder(disk: ArchiveOnDisk, folder: string): FolderListing {
   const absolute = path.join(disk.dir, folder);
-  const found = onMachine(`list the folder ${folder || absolute}`, () =>
+  const found = onMachine("list", absolute, () =>
     fs.readdirSync(absolute, { withFileTypes: true }),
   );
   const files: string[] = [];
@@ -94,6 +94,6 @@ export function findRealPath(file: string): string | undefined {
   } catch (cause) {
     const code = errorCode(cause) ?? "";
     if (["ENOENT", "ENOTDIR", "ELOOP"].includes(code)) return undefined;
-    throw new MachineError(`look up ${file}`, cause);
+    throw new MachineError("look up", file, cause);
   }
 }

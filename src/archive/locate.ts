@@ -6,12 +6,12 @@ import { findPosition, type Position } from "./find-position.ts";
 import type { FoundFiles } from "./finds.ts";
 import type { ParsedText } from "./parse-cache.ts";
 
-/** A place in a file, as an editor tells it. */
-export interface Located extends Position {
-  /** Relative to the archive. */
-  readonly file: string;
+/** A problem joined to a line of a file. */
+export interface LocatedProblem extends Problem, Position {
   /** The whole line; empty for a file that is no text. */
   readonly lineText: string;
+  /** The file of the tile that takes the faulty field from here; null for a fault of the file itself. */
+  readonly takenBy: string | null;
 }
 
 /** What was read, by the file's name. */
@@ -26,19 +26,25 @@ export interface ReadFiles {
  * found in the set's file; a missing field at the nearest one around it; what has no line of its
  * own at line 1.
  */
-export function makeLocator(read: ReadFiles): (place: Place & Pick<Problem, "at">) => Located {
+export function makeLocator(read: ReadFiles): (problem: Problem) => LocatedProblem {
   const sets = new Map(
     read.files.records.filter(({ kind }) => kind === "set").map((set) => [set.folder, set.file]),
   );
   const tiles = new Set(
     read.files.records.filter(({ kind }) => kind === "tile").map(({ file }) => file),
   );
-  return (place) => {
-    const set = tiles.has(place.file) ? sets.get(folderOf(place.file)) : undefined;
-    const { file, path } = set === undefined ? place : findInherited(place, set, read.parsed);
-    const text = read.texts.get(file);
-    const position = place.at ?? positionIn(read, { ...place, file, path }, text);
-    return { file, ...position, lineText: text?.split("\n")[position.line - 1] ?? "" };
+  return (problem) => {
+    const set = tiles.has(problem.file) ? sets.get(folderOf(problem.file)) : undefined;
+    const place = set === undefined ? problem : findInherited(problem, set, read.parsed);
+    const text = read.texts.get(place.file);
+    const position = problem.at ?? positionIn(read, place, text);
+    return {
+      ...problem,
+      ...place,
+      ...position,
+      lineText: text?.split("\n")[position.line - 1] ?? "",
+      takenBy: place.file === problem.file ? null : problem.file,
+    };
   };
 }
 
@@ -53,11 +59,7 @@ function positionIn(read: ReadFiles, place: Place, text: string | undefined): Po
 }
 
 /** The field of the set's defaults that a tile has its own field from, or else the tile's own. */
-function findInherited(
-  place: Place,
-  set: string,
-  parsed: ReadonlyMap<string, ParsedText>,
-): { file: string; path: FieldPath } {
+function findInherited(place: Place, set: string, parsed: ReadonlyMap<string, ParsedText>): Place {
   const [field] = place.path;
   const isShared = typeof field === "string" && field in sharedTileFields;
   const own = parsed.get(place.file)?.source ?? undefined;
@@ -67,7 +69,7 @@ function findInherited(
     isShared &&
     !has(own, place.path.slice(0, depth)) &&
     has(parsed.get(set)?.source ?? undefined, path);
-  return isInherited ? { file: set, path: ["defaults", ...place.path] } : place;
+  return isInherited ? { ...place, file: set, path: ["defaults", ...place.path] } : place;
 }
 
 function has(source: Source | undefined, path: FieldPath): boolean {

@@ -1,34 +1,26 @@
 /**
  * The machine failed, not the archive: a disk, a permission, a network share that went away. The
- * command line turns it into its own exit code.
+ * command line gives it an exit code of its own.
  */
 export class MachineError extends Error {
   override readonly name = "MachineError";
+  /** The system's code of the failure, such as `EACCES`, where it gave one. */
+  readonly code: string | undefined;
 
   /**
-   * @param doing what was being done, for the message: `read tiles/TB-014.md`
+   * @param doing what was being done: `read`
+   * @param path the file or folder it was done to
    * @param cause what the system said
    */
-  constructor(doing: string, cause: unknown) {
-    super(`Could not ${doing}: ${describeCause(cause)}`, { cause });
+  constructor(
+    doing: string,
+    readonly path: string,
+    cause: unknown,
+  ) {
+    const said = cause instanceof Error ? cause.message : String(cause);
+    super(`Could not ${doing} ${path}: ${said}`, { cause });
+    this.code = errorCode(cause);
   }
-}
-
-const meanings: Readonly<Record<string, string>> = {
-  EACCES: "this user has no permission",
-  EIO: "the disk reports an error",
-  EMFILE: "too many files are open at once",
-  ENOENT: "it is gone",
-  ENOSPC: "the disk is full",
-  EPERM: "this user has no permission",
-  EROFS: "the disk can only be read",
-};
-
-function describeCause(cause: unknown): string {
-  const code = errorCode(cause);
-  const meaning = code === undefined ? undefined : meanings[code];
-  if (meaning) return `${meaning} (${code})`;
-  return cause instanceof Error ? cause.message : String(cause);
 }
 
 /** The system's code of a failure, such as `ENOENT`. */
@@ -37,11 +29,11 @@ export function errorCode(cause: unknown): string | undefined {
   return typeof cause.code === "string" ? cause.code : undefined;
 }
 
-/** Does something with files; a failure of the system becomes a `MachineError`. */
-export function onMachine<T>(doing: string, work: () => T): T {
+/** Does something to a file or folder; a failure of the system becomes a `MachineError`. */
+export function onMachine<T>(doing: string, path: string, work: () => T): T {
   try {
     return work();
   } catch (cause) {
-    throw new MachineError(doing, cause);
+    throw new MachineError(doing, path, cause);
   }
 }

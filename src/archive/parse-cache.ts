@@ -11,17 +11,17 @@ export interface ParsedText {
   readonly faults: readonly TextFault[];
 }
 
-/** Remembers parsed files by the hash of their bytes. */
+/** Remembers parsed files by the hash of their text. */
 export interface ParseCache {
   get(hash: string): ParsedText | undefined;
   put(hash: string, parsed: ParsedText): void;
+  /** Keeps what was asked for and put since the cache was opened, and forgets the rest. */
+  save(): void;
 }
 
-/** A cache that lasts as long as the program runs. */
-export function memoryCache(): ParseCache {
-  const remembered = new Map<string, ParsedText>();
-  return {
-    get: (hash) => remembered.get(hash),
-    put: (hash, parsed) => void remembered.set(hash, parsed),
-  };
-}
+/** A cache that remembers nothing. */
+export const noCache: ParseCache = {
+  get: () => undefined,
+  put: () => {},
+  save: () => {},
+};

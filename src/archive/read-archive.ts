@@ -3,13 +3,14 @@
  * been followed. Whatever is wrong on the way is collected, and the rest goes on.
  */
 import type { Archive } from "../records/archive.ts";
-import type { Place, Problem } from "../records/problem.ts";
+import type { Problem } from "../records/problem.ts";
 import { findFiles } from "./find-files.ts";
 import { findIdProblems } from "./find-id-problems.ts";
 import type { FoundFiles } from "./finds.ts";
+import { folderCache } from "./folder-cache.ts";
 import { followReferences } from "./follow-references.ts";
-import { type Located, makeLocator } from "./locate.ts";
-import { memoryCache, type ParseCache, type ParsedText } from "./parse-cache.ts";
+import { type LocatedProblem, makeLocator } from "./locate.ts";
+import { noCache, type ParseCache, type ParsedText } from "./parse-cache.ts";
 import { parseText } from "./parse-text.ts";
 import { problemOfFile, problemOfText } from "./problem-of-file.ts";
 import { readLogs } from "./read-logs.ts";
@@ -19,8 +20,8 @@ import { largestRecord, readText } from "./read-text.ts";
 export interface ReadOptions {
   /** Ids of the materials that Tilebook knows without a record. */
   readonly builtInMaterials: Iterable<string>;
-  /** What is remembered of files that were read before. */
-  readonly cache?: ParseCache;
+  /** The folder in which parsed files are remembered; nothing is where none is named. */
+  readonly cacheDir?: string;
 }
 
 /** How many files of each kind there are, faulty ones included. */
@@ -40,7 +41,7 @@ export interface ReadArchive {
   readonly problems: readonly Problem[];
   readonly counts: RecordCounts;
   /** Joins a problem, these or one that a check found, to a line of a file. */
-  readonly locate: (place: Place & Pick<Problem, "at">) => Located;
+  readonly locate: (problem: Problem) => LocatedProblem;
 }
 
 /**
@@ -52,7 +53,9 @@ export interface ReadArchive {
 export async function readArchive(dir: string, options: ReadOptions): Promise<ReadArchive> {
   const files = findFiles(dir);
   const texts = readTexts(dir, files);
-  const parsed = parseAll(texts.byFile, files.studio, options.cache ?? memoryCache());
+  const cache = options.cacheDir === undefined ? noCache : folderCache(options.cacheDir);
+  const parsed = parseAll(texts.byFile, files.studio, cache);
+  cache.save();
   const records = readRecords(files, parsed);
   const logs = readLogs(dir, files, parsed);
   const followed = followReferences(records, {

@@ -25,9 +25,9 @@ export type TextReading =
  */
 export function readText(dir: string, file: string, largest: number): TextReading {
   const absolute = path.join(dir, file);
-  const size = onMachine(`read ${file}`, () => fs.statSync(absolute).size);
+  const size = onMachine("read", absolute, () => fs.statSync(absolute).size);
   if (size > largest) return { ok: false, fault: tooLarge(size, largest) };
-  const bytes = onMachine(`read ${file}`, () => fs.readFileSync(absolute));
+  const bytes = onMachine("read", absolute, () => fs.readFileSync(absolute));
   return decodeText(bytes);
 }
 

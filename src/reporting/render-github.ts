@@ -1,0 +1,42 @@
+/** Problems as annotations of a GitHub workflow, which show them beside the changed lines. */
+import type { LocatedProblem } from "../archive/locate.ts";
+import type { RecordCounts } from "../archive/read-archive.ts";
+import { sayHowMany, sayWhatWasRead } from "./counting.ts";
+import { tellMessage } from "./located-problem.ts";
+import { makeVisible } from "./visible.ts";
+
+/**
+ * Renders one annotation a line, then how many problems there are.
+ *
+ * @param folder the archive's folder relative to the repository, with `/`; empty for its root
+ */
+export function renderGithub(
+  problems: readonly LocatedProblem[],
+  counts: RecordCounts,
+  { folder }: { readonly folder: string },
+): string {
+  const lines = problems.map((problem) => renderAnnotation(problem, folder));
+  return [...lines, sayWhatWasRead(counts), sayHowMany(problems)].join("\n");
+}
+
+function renderAnnotation(problem: LocatedProblem, folder: string): string {
+  const { severity, code, file, line, column, hint } = problem;
+  const properties = [
+    `file=${escapeProperty(folder === "" ? file : `${folder}/${file}`)}`,
+    `line=${line}`,
+    `col=${column}`,
+    `title=${escapeProperty(code)}`,
+  ];
+  const words = `${makeVisible(tellMessage(problem))}\n${makeVisible(hint)}`;
+  return `::${severity} ${properties.join(",")}::${escapeData(words)}`;
+}
+
+/** A workflow command is one line, and `%` begins its escapes. */
+function escapeData(text: string): string {
+  return text.replaceAll("%", "%25").replaceAll("\r", "%0D").replaceAll("\n", "%0A");
+}
+
+/** Between properties, a colon or a comma would end the value. */
+function escapeProperty(text: string): string {
+  return escapeData(text).replaceAll(":", "%3A").replaceAll(",", "%2C");
+}

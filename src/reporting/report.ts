@@ -1,0 +1,35 @@
+/** What a command says of the problems it found. */
+import type { LocatedProblem } from "../archive/locate.ts";
+import type { RecordCounts } from "../archive/read-archive.ts";
+import { sortProblems } from "./located-problem.ts";
+import { renderGithub } from "./render-github.ts";
+import { renderJson } from "./render-json.ts";
+import { renderText } from "./render-text.ts";
+
+/** Text for people, JSON for programs, annotations for a GitHub workflow. */
+export type ReportFormat = "text" | "json" | "github";
+
+export interface ReportSettings {
+  /** Whether the text is for a terminal that shows colours. */
+  readonly colour?: boolean;
+  /** The archive's folder relative to the repository, with `/`, for annotations; empty for its root. */
+  readonly folder?: string;
+}
+
+/** Renders problems, sorted by file and line, in one of the formats; without a last newline. */
+export function reportAs(
+  format: ReportFormat,
+  problems: readonly LocatedProblem[],
+  counts: RecordCounts,
+  { colour = false, folder = "" }: ReportSettings = {},
+): string {
+  const sorted = sortProblems(problems);
+  switch (format) {
+    case "text":
+      return renderText(sorted, counts, { colour });
+    case "json":
+      return renderJson(sorted, counts);
+    case "github":
+      return renderGithub(sorted, counts, { folder });
+  }
+}
