@@ -12,7 +12,7 @@ import type { FieldPath } from "../records/problem.ts";
 import { type ConeRange, conesOutside } from "../terms/cones.ts";
 import { findClayRange } from "./clay-range.ts";
 import { type FiringCone, findFiringCone } from "./firing-cone.ts";
-import { glazePath } from "./places.ts";
+import { glazePath, stepPath } from "./places.ts";
 import { coatsOn } from "./steps.ts";
 
 /** The clay, or a glaze, that has cones to keep to. */
@@ -22,8 +22,8 @@ export interface Subject {
   /** The file that states its range. */
   readonly file: string;
   readonly range: ConeRange;
-  /** The field of the tile that names it. */
-  readonly path: FieldPath;
+  /** The field that puts a glaze on the tile; null for the clay, which the set may have named. */
+  readonly path: FieldPath | null;
   /** For a reclaimed clay: the name of the clay it counts as. */
   readonly countsAs: string | null;
 }
@@ -41,6 +41,11 @@ export interface Heat extends HotFiring {
   readonly subject: Subject;
   /** How many cones hotter than its range (positive) or cooler (negative). */
   readonly outside: number;
+}
+
+/** Where a heat is told in the tile's file: at the glaze, or for the clay at the firing. */
+export function heatPath({ subject, step }: Heat): FieldPath {
+  return subject.path ?? stepPath(step, "fired");
 }
 
 /** The firing of a step, where it names one whose cone is known. */
@@ -77,7 +82,7 @@ export function findClay(archive: Archive, tile: Tile): Subject | undefined {
     name: clay.record.name,
     file: found.from.file,
     range: found.range,
-    path: ["clay"],
+    path: null,
     countsAs: clay.record.reclaim === true ? found.from.record.name : null,
   };
 }

@@ -9,6 +9,7 @@ import {
   fired,
   firing,
   glaze,
+  loaded,
   removed,
   result,
   tell,
@@ -50,10 +51,10 @@ describe("hotter than a range", () => {
     `);
   });
 
-  it("a clay fired a cone over its range is told at the clay", () => {
+  it("a clay fired a cone over its range is told at the firing", () => {
     const red = tile("TB-1", [bisqued, coat("plain"), fired("g-02")], { clay: "red" });
     expect(told(red)).toMatchInlineSnapshot(`
-      "warning hotter-than-range tiles/TB-1.md › clay
+      "warning hotter-than-range tiles/TB-1.md › layers › 2 › fired
       The clay Brickyard Red is for cone 06–03, and firing g-02 is aimed at cone 02: 1 cone hotter
       Watch for slumping, bloating and sticking; stand it on something that may be lost. (Common practice, no published source.)"
     `);
@@ -89,6 +90,11 @@ describe("hotter than a range", () => {
     `);
   });
 
+  it("what a load list's firing did is told at the tile's layers", () => {
+    const red = tile("TB-1", [coat("plain"), loaded("g-02", "top")], { clay: "red" });
+    expect(told(red)).toContain("warning hotter-than-range tiles/TB-1.md › layers\n");
+  });
+
   it("nothing is said where the clay, the cones or the firing are not known", () => {
     expect(found(tile("TB-1", [coat("plain"), fired("g-7")], { clay: "found" }))).toEqual([]);
     expect(found(tile("TB-1", [coat("soot"), fired("bonfire")], { clay: "buff" }))).toEqual([]);
@@ -105,10 +111,10 @@ describe("cooler than a range", () => {
     `);
   });
 
-  it("a clay whose hottest firing was too cool is told at the clay", () => {
+  it("a clay whose hottest firing was too cool is told at the firing", () => {
     const buff = tile("TB-1", [bisqued, coat("snow"), fired("g-04")], { clay: "buff" });
     expect(told(buff)).toMatchInlineSnapshot(`
-      "warning cooler-than-range tiles/TB-1.md › clay
+      "warning cooler-than-range tiles/TB-1.md › layers › 2 › fired
       The clay Levels Buff is for cone 5–7, and firing g-04 is aimed at cone 04: 8 cones cooler
       Expect the clay softer and thirstier than it can be, and glazes that craze on it. (Common practice, no published source.)"
     `);
@@ -148,7 +154,7 @@ describe("reclaimed clay", () => {
   it("fired over the range of the studio's lowest-firing clay, it is told", () => {
     const slop = tile("TB-1", [coat("plain"), fired("g-02")], { clay: "bin" });
     expect(told(slop)).toMatchInlineSnapshot(`
-      "warning reclaim-too-hot tiles/TB-1.md › clay
+      "warning reclaim-too-hot tiles/TB-1.md › layers › 1 › fired
       The reclaimed clay Slop Bin counts as Brickyard Red, which is for cone 06–03, and firing g-02 is aimed at cone 02: 1 cone hotter
       Fire reclaimed clay no hotter than the lowest-firing clay in the studio, for some of it may be in there; stand it on something that may be lost. (Common practice, no published source.)"
     `);
@@ -162,7 +168,7 @@ describe("reclaimed clay", () => {
     const own = [clay("bin", { name: "Slop Bin", reclaim: true, cones: cones("06-04") })];
     const slop = tile("TB-1", [coat("plain"), fired("g-02")], { clay: "bin" });
     expect(tell({ tiles: [slop], clays: own, glazes, firings })).toMatchInlineSnapshot(`
-      "warning reclaim-too-hot tiles/TB-1.md › clay
+      "warning reclaim-too-hot tiles/TB-1.md › layers › 1 › fired
       The reclaimed clay Slop Bin is for cone 06–04, and firing g-02 is aimed at cone 02: 2 cones hotter
       Fire reclaimed clay no hotter than the lowest-firing clay in the studio, for some of it may be in there; stand it on something that may be lost. (Common practice, no published source.)"
     `);

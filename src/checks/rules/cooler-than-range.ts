@@ -8,6 +8,7 @@ import {
   glazesOf,
   type Heat,
   type HotFiring,
+  heatPath,
   type Subject,
 } from "../heat.ts";
 import { outsideInWords } from "../heat-words.ts";
@@ -23,7 +24,7 @@ export const coolerThanRange: TileRule = {
   find: (archive, tile) =>
     findTooCool(archive, tile).map(
       (heat): Finding => ({
-        path: heat.subject.path,
+        path: heatPath(heat),
         message: `The ${outsideInWords(heat)}`,
         hint:
           heat.subject.kind === "glaze"

@@ -1,6 +1,6 @@
 import { commonPractice, type Finding, type TileRule } from "../check.ts";
 import { isDangerous } from "../danger.ts";
-import { findHeats } from "../heat.ts";
+import { findHeats, heatPath } from "../heat.ts";
 import { outsideInWords } from "../heat-words.ts";
 
 export const hotterThanRange: TileRule = {
@@ -15,7 +15,7 @@ export const hotterThanRange: TileRule = {
       .filter((heat) => heat.outside > 0 && !isDangerous(heat) && heat.subject.countsAs === null)
       .map(
         (heat): Finding => ({
-          path: heat.subject.path,
+          path: heatPath(heat),
           message: `The ${outsideInWords(heat)}`,
           hint:
             heat.subject.kind === "glaze"

@@ -1,6 +1,6 @@
 import { commonPractice, type Finding, type TileRule } from "../check.ts";
 import { isDangerous } from "../danger.ts";
-import { findHeats } from "../heat.ts";
+import { findHeats, heatPath } from "../heat.ts";
 import { outsideInWords } from "../heat-words.ts";
 
 export const reclaimTooHot: TileRule = {
@@ -15,7 +15,7 @@ export const reclaimTooHot: TileRule = {
       .filter((heat) => heat.outside > 0 && !isDangerous(heat) && heat.subject.countsAs !== null)
       .map(
         (heat): Finding => ({
-          path: ["clay"],
+          path: heatPath(heat),
           message: `The ${outsideInWords(heat)}`,
           hint: "Fire reclaimed clay no hotter than the lowest-firing clay in the studio, for some of it may be in there; stand it on something that may be lost.",
         }),
