@@ -1,10 +1,10 @@
-/** The command line: words in, an exit code out. */
+/**
+ * The command line: words in, an exit code out. A command's rooms are loaded when it is asked for,
+ * so that `check` does not wait for what only `build` needs.
+ */
 import { Command, CommanderError, InvalidArgumentError } from "commander";
-import { build } from "./commands/build.ts";
-import { check, type ReportFormat, reportFormats } from "./commands/check.ts";
 import { exitCodes, tellFailure } from "./commands/failure.ts";
-import { newArchive } from "./commands/new-archive.ts";
-import { serve } from "./commands/serve.ts";
+import { type ReportFormat, reportFormats } from "./commands/report.ts";
 
 /**
  * Runs one command.
@@ -42,11 +42,7 @@ function describeProgram(finish: Finish): Command {
   addCheck(program, finish);
   addBuild(program, isQuiet, finish);
   addServe(program, isQuiet, finish);
-  program
-    .command("new-archive")
-    .description("begin an archive for a studio of your own")
-    .argument("<folder>", "an empty folder, or one that is not there yet")
-    .action(async (folder: string) => finish(await newArchive(folder)));
+  addNewArchive(program, finish);
   return program;
 }
 
@@ -57,7 +53,10 @@ function addCheck(program: Command, finish: Finish): void {
     .option("--archive <folder>", "the archive", ".")
     .option("--cache <folder>", "where work is remembered between runs")
     .option("--format <form>", `${reportFormats.join(", ")}`, readFormat, "text" as const)
-    .action(async (options) => finish(await check(options)));
+    .action(async (options) => {
+      const { check } = await import("./commands/check.ts");
+      finish(await check(options));
+    });
 }
 
 function addBuild(program: Command, isQuiet: () => boolean, finish: Finish): void {
@@ -73,7 +72,10 @@ function addBuild(program: Command, isQuiet: () => boolean, finish: Finish): voi
       readAddress,
     )
     .option("--set <id>", "the site of this set alone")
-    .action(async (options) => finish(await build({ ...options, quiet: isQuiet() })));
+    .action(async (options) => {
+      const { build } = await import("./commands/build.ts");
+      finish(await build({ ...options, quiet: isQuiet() }));
+    });
 }
 
 function addServe(program: Command, isQuiet: () => boolean, finish: Finish): void {
@@ -84,7 +86,21 @@ function addServe(program: Command, isQuiet: () => boolean, finish: Finish): voi
     .option("--out <folder>", "where the site is written; site in the archive if left out")
     .option("--cache <folder>", "where work is remembered between runs")
     .option("--port <number>", "the port to show it on", readPort, 8080)
-    .action(async (options) => finish(await serve({ ...options, quiet: isQuiet() })));
+    .action(async (options) => {
+      const { serve } = await import("./commands/serve.ts");
+      finish(await serve({ ...options, quiet: isQuiet() }));
+    });
+}
+
+function addNewArchive(program: Command, finish: Finish): void {
+  program
+    .command("new-archive")
+    .description("begin an archive for a studio of your own")
+    .argument("<folder>", "an empty folder, or one that is not there yet")
+    .action(async (folder: string) => {
+      const { newArchive } = await import("./commands/new-archive.ts");
+      finish(await newArchive(folder));
+    });
 }
 
 function readFormat(found: string): ReportFormat {

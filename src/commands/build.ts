@@ -8,12 +8,12 @@ import { theoreticalMaterials } from "../chemistry/minerals/minerals.ts";
 import { type Published, publishSites, type SiteRequest } from "../publish/publish.ts";
 import { checkSiteFolder } from "../publish/site-folder.ts";
 import { type Archive, findById } from "../records/archive.ts";
-import { reportAs } from "../reporting/report.ts";
 import { type Examined, examineArchive, notesByFile } from "./examine.ts";
 import { exitCodes, WrongUsage } from "./failure.ts";
 import { cacheFolderOf, type Folders, siteFolderOf } from "./folders.ts";
 import { type Photographs, preparePhotographs } from "./photographs.ts";
 import { formatDuration, type Progress, startProgress } from "./progress.ts";
+import { printReport } from "./report.ts";
 
 export interface BuildOptions extends Folders {
   readonly address?: string;
@@ -34,7 +34,7 @@ export async function build(options: BuildOptions): Promise<number> {
   const { archive } = examined.read;
   if (!archive || examined.problems.some(({ severity }) => severity === "error")) {
     progress.finish();
-    tellProblems(examined);
+    tellProblems(examined, options.archive);
     return exitCodes.faulty;
   }
   progress.stage("prepare the pictures");
@@ -87,14 +87,8 @@ function linkToken(archive: Archive, set: string): string {
   return written ?? createHash("sha256").update(seed).digest("hex").slice(0, 20);
 }
 
-function tellProblems({ read, problems }: Examined): void {
-  console.log(
-    reportAs(
-      "text",
-      problems.map((problem) => read.locate(problem)),
-      read.counts,
-    ),
-  );
+function tellProblems({ read, problems }: Examined, archive: string): void {
+  printReport("text", problems.map(read.locate), read.counts, archive);
   console.error("Nothing was written: mend the errors first. The last good site stands as it was.");
 }
 

@@ -1,13 +1,10 @@
 /** `tilebook check`: every fault of the archive, for people, programs and forges. */
 import { findLongWaiting } from "../checks/long-waiting.ts";
-import { reportAs } from "../reporting/report.ts";
 import { examineArchive } from "./examine.ts";
 import { exitCodes } from "./failure.ts";
 import { cacheFolderOf } from "./folders.ts";
 import { startProgress } from "./progress.ts";
-
-export const reportFormats = ["text", "json", "github"] as const;
-export type ReportFormat = (typeof reportFormats)[number];
+import { printReport, type ReportFormat } from "./report.ts";
 
 export interface CheckOptions {
   readonly archive: string;
@@ -26,7 +23,7 @@ export async function check(options: CheckOptions): Promise<number> {
   progress.finish();
   const waiting = read.archive ? findLongWaiting(read.archive, today()) : [];
   const located = [...problems, ...waiting].map((problem) => read.locate(problem));
-  console.log(reportAs(options.format, located, read.counts));
+  printReport(options.format, located, read.counts, options.archive);
   return located.some(({ severity }) => severity === "error") ? exitCodes.faulty : exitCodes.done;
 }
 

@@ -10,7 +10,6 @@ import { tellReasons } from "../chemistry/reasons.ts";
 import { openSeen } from "../photos/seen.ts";
 import type { Archive } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
-import { idKey } from "../terms/ids.ts";
 import type { Progress } from "./progress.ts";
 
 export interface Examined {
@@ -33,8 +32,7 @@ export async function examineArchive(
 ): Promise<Examined> {
   progress.stage("read the archive");
   const read = await readArchive(dir, {
-    cacheDir,
-    builtInMaterials: new Set(theoreticalMaterials.map((material) => idKey(material.id))),
+    builtInMaterials: theoreticalMaterials.map((material) => material.id),
   });
   const { archive } = read;
   if (!archive) return { read, problems: read.problems, chemistry: new Map() };
