@@ -1,7 +1,6 @@
 /** Reads an archive and finds everything that is wrong with it: what `check` and `build` share. */
 import { join } from "node:path";
 import { type ReadArchive, readArchive } from "../archive/read-archive.ts";
-import type { Note } from "../catalogue/types.ts";
 import { runChecks } from "../checks/all.ts";
 import type { PictureInspection } from "../checks/check.ts";
 import { chemistryOfGlazes, type GlazeChemistryResult } from "../chemistry/glazes.ts";
@@ -75,13 +74,4 @@ function withoutChemistry(
         : [[key, tellReasons(result.reasons)] as const],
     ),
   );
-}
-
-/** Problems as notes for the pages, by the file of the record they are about. */
-export function notesByFile(problems: readonly Problem[]): ReadonlyMap<string, readonly Note[]> {
-  const notes = new Map<string, Note[]>();
-  for (const { file, code, severity, message, hint } of problems) {
-    notes.set(file, [...(notes.get(file) ?? []), { code, severity, message, hint }]);
-  }
-  return notes;
 }
