@@ -4,7 +4,7 @@
  */
 import { Command, CommanderError, InvalidArgumentError } from "commander";
 import { exitCodes, tellFailure } from "./commands/failure.ts";
-import { type ReportFormat, reportFormats } from "./commands/report.ts";
+import type { ReportFormat } from "./reporting/report.ts";
 
 /**
  * Runs one command.
@@ -26,6 +26,8 @@ export async function main(args: readonly string[]): Promise<number> {
     return tellFailure(error);
   }
 }
+
+const reportFormats: readonly ReportFormat[] = ["text", "json", "github"];
 
 type Finish = (code: number) => void;
 

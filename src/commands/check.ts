@@ -1,10 +1,11 @@
 /** `tilebook check`: every fault of the archive, for people, programs and forges. */
 import { findLongWaiting } from "../checks/long-waiting.ts";
+import type { ReportFormat } from "../reporting/report.ts";
 import { examineArchive } from "./examine.ts";
 import { exitCodes } from "./failure.ts";
 import { cacheFolderOf } from "./folders.ts";
 import { startProgress } from "./progress.ts";
-import { printReport, type ReportFormat } from "./report.ts";
+import { printReport } from "./report.ts";
 
 export interface CheckOptions {
   readonly archive: string;

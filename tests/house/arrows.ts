@@ -1,7 +1,8 @@
 /**
  * The plan of the house: what each room may import. A room is a folder of src/, or templates/; its own
  * files it may always import. The files that stand in src/ itself and src/commands/ put the rooms
- * together, so to them every room is open, but not every package.
+ * together, so to them every room is open, but not every package. Nothing imports demo/, which draws
+ * the demonstration's pictures and is no part of the program.
  */
 
 /** Room by room, the rooms it may import from; "types of" a room: only its types. */
@@ -13,12 +14,13 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   colour: ["terms", "records"],
   checks: ["terms", "records", "chemistry", "firing", "colour"],
   archive: ["terms", "records"],
+  reporting: ["terms", "records", "types of archive"],
   photos: ["colour"],
   catalogue: ["terms", "records", "chemistry", "firing", "colour"],
   templates: ["terms", "types of records", "catalogue"],
   publish: ["terms", "records", "catalogue", "templates", "photos"],
   browser: ["terms", "records"],
-  demo: [],
+  demo: "every room",
   commands: "every room",
   src: "every room",
 };
@@ -26,6 +28,7 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
 /** The rooms that may use Node's own modules; all others are pure, or run in a browser. */
 export const roomsThatUseNode: readonly string[] = [
   "archive",
+  "demo",
   "photos",
   "publish",
   "commands",
@@ -47,11 +50,13 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
   "gray-matter": ["archive"],
   "heic-decode": ["photos"],
   "markdown-it": ["publish", "templates"],
+  "ml-fcnnls": ["chemistry"],
   pagefind: ["publish"],
-  picocolors: ["commands", "src"],
+  picocolors: ["commands", "reporting"],
   preact: ["publish", "templates"],
   "preact-render-to-string": ["publish", "templates"],
-  sharp: ["photos"],
+  sharp: ["demo", "photos"],
+  sirv: ["publish"],
   tsx: ["src"],
   yaml: ["archive"],
   zod: ["archive", "publish", "records"],
