@@ -9,6 +9,7 @@ import { writeAssets } from "./assets.ts";
 import { linkInto, writeOrCarry } from "./carry.ts";
 import { type DataFile, makeDataFiles } from "./data/files.ts";
 import { makeFacetsScript } from "./facets.ts";
+import { makeFeed } from "./feed.ts";
 import type { Page } from "./page.ts";
 import { listPages } from "./pages/all.ts";
 import { writeSearch } from "./search.ts";
@@ -93,7 +94,8 @@ async function publishOne(
 function dataOf(catalogue: Catalogue, pages: readonly Page[]): readonly DataFile[] {
   const facets = { path: "data/facets.js", content: makeFacetsScript(catalogue) };
   if (catalogue.studio.unlisted) return [facets];
-  return [facets, ...makeDataFiles(catalogue), ...makeSitemap(catalogue.studio, pages)];
+  const forOthers = [...makeSitemap(catalogue.studio, pages), ...makeFeed(catalogue)];
+  return [facets, ...makeDataFiles(catalogue), ...forOthers];
 }
 
 async function writePictures(

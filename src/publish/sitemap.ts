@@ -2,6 +2,7 @@
 import type { Catalogue } from "../catalogue/types.ts";
 import type { DataFile } from "./data/files.ts";
 import type { Page } from "./page.ts";
+import { escapeXml, rootOf } from "./xml.ts";
 
 /** `sitemap.xml` of the pages that may be found; nothing where the studio has no address. */
 export function makeSitemap(
@@ -9,7 +10,7 @@ export function makeSitemap(
   pages: readonly Page[],
 ): readonly DataFile[] {
   if (address === null) return [];
-  const root = address.endsWith("/") ? address : `${address}/`;
+  const root = rootOf(address);
   const urls = pages
     .filter((page) => page.search !== null)
     .map((page) => `  <url><loc>${escapeXml(new URL(page.path, root).href)}</loc></url>`);
@@ -21,8 +22,4 @@ export function makeSitemap(
     "",
   ].join("\n");
   return [{ path: "sitemap.xml", content }];
-}
-
-function escapeXml(text: string): string {
-  return text.replace(/[&<>"']/gu, (sign) => `&#${sign.codePointAt(0)};`);
 }

@@ -1,0 +1,56 @@
+/** The feed of the newest results, as Atom (RFC 4287). */
+import type { Catalogue, CatalogueTile } from "../catalogue/types.ts";
+import type { DataFile } from "./data/files.ts";
+import { escapeXml, rootOf } from "./xml.ts";
+
+const longest = 30;
+
+/** `feed.xml`; nothing where the studio has no address, which a feed must hold. */
+export function makeFeed({ studio, tiles }: Catalogue): readonly DataFile[] {
+  if (studio.address === null) return [];
+  const root = rootOf(studio.address);
+  const newest = tiles
+    .flatMap((tile) => {
+      const day = lastDay(tile);
+      return day === undefined || tile.results.length === 0 ? [] : [{ tile, day }];
+    })
+    .sort((a, b) => (a.day < b.day ? 1 : a.day > b.day ? -1 : 0))
+    .slice(0, longest);
+  const content = [
+    '<?xml version="1.0" encoding="UTF-8"?>',
+    '<feed xmlns="http://www.w3.org/2005/Atom">',
+    `  <title>${escapeXml(studio.name)}</title>`,
+    `  <id>${escapeXml(root)}</id>`,
+    `  <link href="${escapeXml(root)}"/>`,
+    `  <link rel="self" href="${escapeXml(`${root}feed.xml`)}"/>`,
+    `  <author><name>${escapeXml(studio.name)}</name></author>`,
+    `  <updated>${newest[0]?.day ?? "1970-01-01"}T00:00:00Z</updated>`,
+    ...newest.map(({ tile, day }) => renderEntry(tile, day, root)),
+    "</feed>",
+    "",
+  ].join("\n");
+  return [{ path: "feed.xml", content }];
+}
+
+/** The day of the last firing that has one. */
+function lastDay({ firings }: CatalogueTile): string | undefined {
+  return firings
+    .flatMap((firing) => firing.on ?? [])
+    .sort()
+    .at(-1);
+}
+
+function renderEntry(tile: CatalogueTile, day: string, root: string): string {
+  const address = escapeXml(root + tile.url);
+  const glazes = Object.values(tile.glazes).map((glaze) => glaze.name);
+  const told = [glazes.join(", "), tile.cone && `cone ${tile.cone}`, tile.surface.join(" and ")];
+  return [
+    "  <entry>",
+    `    <title>${escapeXml(tile.id)}</title>`,
+    `    <id>${address}</id>`,
+    `    <link href="${address}"/>`,
+    `    <updated>${day}T00:00:00Z</updated>`,
+    `    <summary>${escapeXml(told.filter(Boolean).join("; "))}</summary>`,
+    "  </entry>",
+  ].join("\n");
+}
