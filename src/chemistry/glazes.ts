@@ -2,18 +2,15 @@
 import type { Archive, Filed } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import type { Analysis } from "./analysis.ts";
-import { type Expansion, findExpansions } from "./expansion/expansion.ts";
+import { type FiredChemistry, findFiredChemistry } from "./fired-chemistry.ts";
 import { materialFinder } from "./materials.ts";
 import { type GlazeResult, glazeFinder, type Making, type MixedGlaze } from "./mixed-glazes.ts";
 import type { Note } from "./notes.ts";
 import { notWorked, type Worked } from "./reasons.ts";
-import { type FiredChemistry, findFiredChemistry } from "./unity.ts";
 
 /** What is published of a glaze's chemistry, and the raw mixture it follows from. */
 export interface GlazeChemistry extends FiredChemistry {
   readonly raw: Analysis;
-  /** Thermal expansion by each set of published factors that covers the glaze. */
-  readonly expansion: readonly Expansion[];
   /** What was done with the figures of its materials, and what to mind. */
   readonly notes: readonly Note[];
 }
@@ -44,10 +41,7 @@ export function chemistryOfGlazes(
 function toResult(record: GlazeRecord, found: GlazeResult): GlazeChemistryResult {
   if (!found.ok) return found;
   const fired = findFiredChemistry(found.raw);
-  if (fired) {
-    const { raw, notes } = found;
-    return { ok: true, chemistry: { ...fired, expansion: findExpansions(fired), raw, notes } };
-  }
+  if (fired) return { ok: true, chemistry: { ...fired, raw: found.raw, notes: found.notes } };
   return notWorked(
     "nothing-left",
     `Nothing of ${record.name} would be left after the fire`,

@@ -18,6 +18,8 @@ export interface AnalysedMaterial {
   readonly id: string;
   readonly name: string;
   readonly analysis: Analysis;
+  /** The formula that its analysis follows from; null where it was stated as an analysis. */
+  readonly formula: string | null;
   /** Where its analysis comes from. */
   readonly basis: "analysis" | "formula" | "theoretical";
   /** What was done with the figures, and what to mind. */
@@ -58,7 +60,7 @@ function byFormula({ id, name }: MaterialSource, formula: string): MaterialResul
   }
   const notes = reading.balanced ? [] : [unbalanced(formula)];
   const { analysis } = reading;
-  return { ok: true, material: { id, name, analysis, basis: "formula", notes } };
+  return { ok: true, material: { id, name, analysis, formula, basis: "formula", notes } };
 }
 
 function unbalanced(formula: string): Note {
@@ -79,7 +81,7 @@ function byAnalysis({ id, name }: MaterialSource, stated: StatedAnalysis): Mater
     );
   }
   const { analysis, notes } = reading;
-  return { ok: true, material: { id, name, analysis, basis: "analysis", notes } };
+  return { ok: true, material: { id, name, analysis, formula: null, basis: "analysis", notes } };
 }
 
 function lowerFirst(message: string): string {
@@ -102,8 +104,12 @@ function findTheoretical(id: string): MaterialResult | undefined {
   const reading = analyseFormula(mineral.formula);
   if (!reading.ok) return undefined;
   const { analysis } = reading;
-  const { id: plainId, name } = mineral;
-  return { ok: true, material: { id: plainId, name, analysis, basis: "theoretical", notes: [] } };
+  const { id: plainId, name, formula } = mineral;
+  const notes: readonly Note[] = [];
+  return {
+    ok: true,
+    material: { id: plainId, name, analysis, formula, basis: "theoretical", notes },
+  };
 }
 
 function notAnalysed({ id, name }: MaterialSource): MaterialResult {

@@ -1,16 +1,12 @@
 /** Published batches, formulas and analyses against what the engine makes of them. */
 import { describe, expect, test } from "vitest";
 import type { Analysis } from "../../src/chemistry/analysis.ts";
+import { findFiredChemistry } from "../../src/chemistry/fired-chemistry.ts";
 import { type Bringer, formulaToBatch } from "../../src/chemistry/formula-to-batch.ts";
 import { materialFinder } from "../../src/chemistry/materials.ts";
 import { glazeFinder } from "../../src/chemistry/mixed-glazes.ts";
 import { readStatedAnalysis } from "../../src/chemistry/stated-analysis.ts";
-import {
-  findFiredChemistry,
-  molesToUnity,
-  molesToWeights,
-  toPercent,
-} from "../../src/chemistry/unity.ts";
+import { molesToUnity, molesToWeights, toPercent } from "../../src/chemistry/unity.ts";
 import type { Oxide } from "../../src/terms/oxides.ts";
 import {
   cell,
