@@ -1,0 +1,64 @@
+/** Which materials would bring what a reworked recipe still lacks. */
+import type { Oxide, OxideAmounts } from "../terms/oxides.ts";
+import { analyseFormula } from "./analysis.ts";
+import { materialHazards, oxideHazards } from "./cautions/hazards.ts";
+import { theoreticalMaterials } from "./minerals/minerals.ts";
+import { type Candidate, findNearestRecipe, type Rework } from "./rework.ts";
+
+/** A material that would bring the recipe nearer. */
+export interface BroughtBy {
+  readonly oxide: Oxide;
+  readonly material: string;
+  /** How far from the wanted formula the best recipe with it would be. */
+  readonly distance: number;
+}
+
+/** How many materials are named for one oxide. */
+const mostNamed = 3;
+
+/**
+ * For every oxide that a rework falls short of, the materials that would bring it, the one that
+ * leads nearest first. Oxides of which there is too much have none.
+ *
+ * @param candidates those the rework was made from
+ * @param others materials that could be bought: `suggestibleMaterials`, or a supplier's list
+ */
+export function findBringers(
+  wanted: OxideAmounts,
+  rework: Rework,
+  candidates: readonly Candidate[],
+  others: readonly Candidate[],
+): readonly BroughtBy[] {
+  const lacking = rework.unreached.filter((it) => it.reached < it.wanted);
+  return lacking.flatMap(({ oxide }) => {
+    const bringing = others.filter(({ analysis }) => (analysis.oxides[oxide] ?? 0) > 0);
+    return bringing
+      .map(({ material, analysis }) => {
+        const better = findNearestRecipe(wanted, [...candidates, { material, analysis }]);
+        return { oxide, material, distance: better?.distance ?? Number.POSITIVE_INFINITY };
+      })
+      .filter(({ distance }) => distance < rework.distance)
+      .sort((a, b) => a.distance - b.distance)
+      .slice(0, mostNamed);
+  });
+}
+
+/** Roles whose materials dissolve in the slop, harm, or are no raw materials of glazes. */
+const unsuitableRoles: ReadonlySet<string> = new Set(["lead", "lustre", "soluble flux"]);
+
+/**
+ * The theoretical materials that may be suggested to a potter: none that dissolves, none with
+ * lead or cadmium, none with hexavalent chromium.
+ */
+export function suggestibleMaterials(): readonly Candidate[] {
+  const harmful = oxideHazards.filter(({ isAlwaysLoud }) => isAlwaysLoud);
+  return theoreticalMaterials.flatMap(({ id, role, formula }) => {
+    const reading = analyseFormula(formula);
+    if (!reading.ok || unsuitableRoles.has(role)) return [];
+    const { analysis } = reading;
+    const isHarmful =
+      harmful.some(({ oxide }) => (analysis.oxides[oxide] ?? 0) > 0) ||
+      materialHazards.some(({ material, isShunned }) => material === id && isShunned);
+    return isHarmful ? [] : [{ material: id, analysis }];
+  });
+}

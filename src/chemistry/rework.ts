@@ -1,0 +1,132 @@
+/** Reworking a recipe: the same unity formula, as nearly as other materials give it. */
+import { alkalis, fluxes, type Oxide, type OxideAmounts, oxides } from "../terms/oxides.ts";
+import type { Analysis } from "./analysis.ts";
+import { findNonNegativeAmounts } from "./least-squares.ts";
+import { mixAnalyses } from "./mix.ts";
+import { sumOf, sumOfOxides } from "./oxide-sums.ts";
+import type { Portion } from "./recipe.ts";
+import { molesToUnity, weightsToMoles } from "./unity.ts";
+
+/** A material that may be used. */
+export interface Candidate {
+  readonly material: string;
+  readonly analysis: Analysis;
+}
+
+export interface Rework {
+  /** Parts by weight, adding to 100, most first. */
+  readonly portions: readonly Portion[];
+  /** The unity formula that these parts give. */
+  readonly unity: OxideAmounts;
+  /** The oxides that stay too far from what is wanted, the farthest first. */
+  readonly unreached: readonly Unreached[];
+  /** The square root of the summed squares of all differences, in moles to one of flux. */
+  readonly distance: number;
+}
+
+export interface Unreached {
+  readonly oxide: Oxide;
+  /** Moles to one of flux. */
+  readonly wanted: number;
+  readonly reached: number;
+}
+
+/**
+ * The recipe whose unity formula comes nearest to a given one, from some materials and no
+ * others. Fluxes may stand in for each other, alkalis for alkalis first; of recipes that come as
+ * near, the one with fewer materials is taken, and those named first are kept before the rest.
+ *
+ * @param wanted a unity formula: moles to one of flux
+ * @param candidates in order of preference: the rest of the old recipe, then what is in stock
+ * @returns undefined where the candidates hold no flux
+ */
+export function findNearestRecipe(
+  wanted: OxideAmounts,
+  candidates: readonly Candidate[],
+): Rework | undefined {
+  const usable = candidates.filter(({ analysis }) => sumOfOxides(analysis.oxides) > 0);
+  const first = solve(wanted, usable);
+  return first && prune(wanted, usable, first);
+}
+
+/** How much farther off a recipe may be for the sake of one material fewer. */
+const worthOneMaterial = 0.001;
+
+/** Leaves out, one by one, the materials that can be spared, the least preferred first. */
+function prune(wanted: OxideAmounts, candidates: readonly Candidate[], first: Rework): Rework {
+  let best = first;
+  const allowed = first.distance + worthOneMaterial;
+  let kept = candidates.filter(({ material }) => isUsed(first, material));
+  for (const candidate of kept.toReversed()) {
+    const fewer = kept.filter((other) => other !== candidate);
+    const without = solve(wanted, fewer);
+    if (!without || without.distance > allowed) continue;
+    best = without;
+    kept = fewer;
+  }
+  return best;
+}
+
+function isUsed(rework: Rework, material: string): boolean {
+  return rework.portions.some((portion) => portion.material === material);
+}
+
+/** Binds the fluxes to their sum of 1 far more tightly than any one oxide to its share. */
+const fluxSumWeight = 30;
+
+/** Lets an alkali that is lacking be made good by another rather than by an earth. */
+const alkaliSumWeight = 3;
+
+/** What is compared: every oxide, the alkalis together, and the fluxes together. */
+function comparedAmounts(moles: OxideAmounts): readonly number[] {
+  return [
+    ...oxides.map((oxide) => moles[oxide] ?? 0),
+    alkaliSumWeight * sumOf(moles, alkalis),
+    fluxSumWeight * sumOf(moles, fluxes),
+  ];
+}
+
+function solve(wanted: OxideAmounts, candidates: readonly Candidate[]): Rework | undefined {
+  if (candidates.length === 0) return undefined;
+  const columns = candidates.map(({ analysis }) =>
+    comparedAmounts(weightsToMoles(analysis.oxides)),
+  );
+  const amounts = findNonNegativeAmounts(columns, comparedAmounts(wanted));
+  return amounts && describe(wanted, candidates, amounts);
+}
+
+/** Parts in a hundred below which a material is left out: nobody weighs it. */
+const leastParts = 0.01;
+
+function describe(
+  wanted: OxideAmounts,
+  candidates: readonly Candidate[],
+  amounts: readonly number[],
+): Rework | undefined {
+  const total = amounts.reduce((sum, amount) => sum + amount, 0);
+  const used = candidates
+    .map((candidate, i) => ({ ...candidate, parts: (100 * (amounts[i] ?? 0)) / total }))
+    .filter(({ parts }) => parts >= leastParts);
+  if (used.length === 0) return undefined;
+  const mixed = mixAnalyses(used.map(({ analysis, parts }) => ({ analysis, weight: parts })));
+  const unity = molesToUnity(weightsToMoles(mixed.oxides));
+  if (!unity) return undefined;
+  return {
+    portions: used
+      .map(({ material, parts }) => ({ material, parts }))
+      .sort((a, b) => b.parts - a.parts),
+    unity,
+    unreached: findUnreached(wanted, unity),
+    distance: Math.hypot(...oxides.map((oxide) => (unity[oxide] ?? 0) - (wanted[oxide] ?? 0))),
+  };
+}
+
+/** An oxide is reached within this many moles and this share of what is wanted. */
+const near = { moles: 0.005, share: 0.01 };
+
+function findUnreached(wanted: OxideAmounts, unity: OxideAmounts): readonly Unreached[] {
+  return oxides
+    .map((oxide) => ({ oxide, wanted: wanted[oxide] ?? 0, reached: unity[oxide] ?? 0 }))
+    .filter((it) => Math.abs(it.reached - it.wanted) > near.moles + near.share * it.wanted)
+    .sort((a, b) => Math.abs(b.reached - b.wanted) - Math.abs(a.reached - a.wanted));
+}

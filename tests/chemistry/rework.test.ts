@@ -1,0 +1,167 @@
+import { fc, test as propertyTest } from "@fast-check/vitest";
+import { describe, expect, test } from "vitest";
+import { findBringers, suggestibleMaterials } from "../../src/chemistry/bringers.ts";
+import { findNonNegativeAmounts } from "../../src/chemistry/least-squares.ts";
+import { materialFinder } from "../../src/chemistry/materials.ts";
+import { mixAnalyses } from "../../src/chemistry/mix.ts";
+import { type Candidate, findNearestRecipe, type Rework } from "../../src/chemistry/rework.ts";
+import { molesToUnity, weightsToMoles } from "../../src/chemistry/unity.ts";
+import type { OxideAmounts } from "../../src/terms/oxides.ts";
+import { largestDifference } from "./reference.ts";
+
+const findMaterial = materialFinder([]);
+
+function candidate(material: string): Candidate {
+  const found = findMaterial(material);
+  if (!found.ok) throw new Error(found.reasons[0].message);
+  return { material, analysis: found.material.analysis };
+}
+
+const candidates = (...ids: string[]) => ids.map(candidate);
+
+function rework(wanted: OxideAmounts, from: readonly Candidate[]): Rework {
+  const found = findNearestRecipe(wanted, from);
+  if (!found) throw new Error("no recipe");
+  return found;
+}
+
+const partsOf = ({ portions }: Rework) =>
+  Object.fromEntries(portions.map(({ material, parts }) => [material, parts]));
+
+// Seger's cone 4 glaze (seger-cones.csv, from memory).
+const cone4 = { K2O: 0.3, CaO: 0.7, Al2O3: 0.5, SiO2: 4 };
+
+describe("a rework", () => {
+  test("finds the classical batch where the materials allow it", () => {
+    const found = rework(cone4, candidates("potash-feldspar", "whiting", "kaolin", "silica"));
+    // worked-recipes.csv, batch-cone4 (derived): the equivalent procedure.
+    expect(partsOf(found)["potash-feldspar"]).toBeCloseTo(42.082, 2);
+    expect(partsOf(found).whiting).toBeCloseTo(17.655, 2);
+    expect(partsOf(found).kaolin).toBeCloseTo(13.011, 2);
+    expect(partsOf(found).silica).toBeCloseTo(27.253, 2);
+    expect(found.unreached).toEqual([]);
+    expect(largestDifference(found.unity, cone4)).toBeLessThan(1e-5);
+  });
+
+  test("reaches the same formula without whiting, from wollastonite", () => {
+    const found = rework(cone4, candidates("potash-feldspar", "kaolin", "silica", "wollastonite"));
+    expect(found.unreached).toEqual([]);
+    expect(partsOf(found).wollastonite).toBeGreaterThan(10);
+  });
+
+  test("takes no more materials than it needs, the first named before the others", () => {
+    const found = rework(
+      cone4,
+      candidates(
+        "potash-feldspar",
+        "kaolin",
+        "silica",
+        "whiting",
+        "wollastonite",
+        "calcined-kaolin",
+        "mica",
+        "pearl-ash",
+      ),
+    );
+    expect(Object.keys(partsOf(found)).sort()).toEqual([
+      "kaolin",
+      "potash-feldspar",
+      "silica",
+      "whiting",
+    ]);
+  });
+
+  test("without potash lets soda stand in for it, and names what it cannot reach", () => {
+    const stock = candidates("soda-feldspar", "whiting", "kaolin", "silica");
+    const found = rework(cone4, stock);
+    expect(found.unity.Na2O).toBeGreaterThan(0.25);
+    expect(found.unity.SiO2).toBeCloseTo(4, 1);
+    const [first, second] = found.unreached;
+    expect([first?.oxide, second?.oxide].sort()).toEqual(["K2O", "Na2O"]);
+    expect(found.unreached.find(({ oxide }) => oxide === "K2O")).toMatchObject({
+      wanted: 0.3,
+      reached: 0,
+    });
+  });
+
+  test("names the materials that would bring what is lacking, the nearest first", () => {
+    const stock = candidates("soda-feldspar", "whiting", "kaolin", "silica");
+    const brought = findBringers(cone4, rework(cone4, stock), stock, suggestibleMaterials());
+    expect(brought.every(({ oxide }) => oxide === "K2O")).toBe(true);
+    expect(brought.map(({ material }) => material)).toContain("potash-feldspar");
+    expect(brought[0]?.distance).toBeLessThan(0.01);
+    const distances = brought.map(({ distance }) => distance);
+    expect(distances).toEqual(distances.toSorted((a, b) => a - b));
+  });
+
+  test("takes a clay-rich stock as near as it goes and says that there is too much alumina", () => {
+    const found = rework(cone4, candidates("potash-feldspar", "whiting", "kaolin"));
+    expect(found.unreached.find(({ oxide }) => oxide === "SiO2")?.reached).toBeLessThan(4);
+  });
+
+  test("keeps colourants", () => {
+    const wanted = { ...cone4, Fe2O3: 0.05 };
+    const ids = ["potash-feldspar", "whiting", "kaolin", "silica", "red-iron-oxide"];
+    expect(rework(wanted, candidates(...ids)).unity.Fe2O3).toBeCloseTo(0.05, 5);
+  });
+
+  test("cannot be made from materials without a flux, or from none", () => {
+    expect(findNearestRecipe(cone4, candidates("kaolin", "silica"))).toBeUndefined();
+    expect(findNearestRecipe(cone4, [])).toBeUndefined();
+  });
+
+  const ids = ["potash-feldspar", "soda-feldspar", "silica", "dolomite", "talc", "borax", "kaolin"];
+  const weights = fc.array(fc.integer({ min: 1, max: 60 }), { minLength: 7, maxLength: 7 });
+  propertyTest.prop([weights], { numRuns: 40 })(
+    "from a recipe's own materials comes back to its formula",
+    (parts) => {
+      const from = candidates(...ids);
+      const mixed = mixAnalyses(
+        from.map(({ analysis }, i) => ({ analysis, weight: parts[i] ?? 1 })),
+      );
+      const wanted = molesToUnity(weightsToMoles(mixed.oxides)) ?? {};
+      const found = rework(wanted, from);
+      expect(found.distance).toBeLessThan(0.002);
+      const total = found.portions.reduce((sum, portion) => sum + portion.parts, 0);
+      expect(total).toBeCloseTo(100, 0);
+    },
+  );
+});
+
+describe("non-negative amounts", () => {
+  const column = fc.array(fc.double({ min: 0.05, max: 3, noNaN: true }), {
+    minLength: 5,
+    maxLength: 5,
+  });
+  propertyTest.prop([fc.array(column, { minLength: 1, maxLength: 8 }), column], { numRuns: 60 })(
+    "are the nearest: no amount can change a little and do better",
+    (columns, wanted) => {
+      const amounts = findNonNegativeAmounts(columns, wanted);
+      if (!amounts) throw new Error("no end");
+      const residual = wanted.map(
+        (value, i) =>
+          value - columns.reduce((sum, c, j) => sum + (c[i] ?? 0) * (amounts[j] ?? 0), 0),
+      );
+      for (const [j, values] of columns.entries()) {
+        const gradient = values.reduce((sum, value, i) => sum + value * (residual[i] ?? 0), 0);
+        expect(amounts[j]).toBeGreaterThanOrEqual(0);
+        if ((amounts[j] ?? 0) > 1e-4) expect(Math.abs(gradient)).toBeLessThan(1e-4);
+        else expect(gradient).toBeLessThan(1e-4);
+      }
+    },
+  );
+});
+
+describe("what may be suggested", () => {
+  test("holds no lead, no cadmium, no hexavalent chromium and nothing that dissolves", () => {
+    const suggested = suggestibleMaterials();
+    expect(suggested.length).toBeGreaterThan(50);
+    for (const { analysis } of suggested) {
+      expect(analysis.oxides.PbO ?? 0).toBe(0);
+      expect(analysis.oxides.CdO ?? 0).toBe(0);
+    }
+    const names = suggested.map(({ material }) => material);
+    for (const never of ["potassium-dichromate", "salt", "soda-ash", "red-lead"])
+      expect(names).not.toContain(never);
+  });
+});
