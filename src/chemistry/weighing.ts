@@ -1,0 +1,100 @@
+/** Weighing out a batch: by the weight of the dry glaze, or by the litres of slop. */
+import type { Recipe } from "./recipe.ts";
+import { recipeToBatch } from "./recipe.ts";
+
+export interface WeighedItem {
+  readonly material: string;
+  readonly grams: number;
+  readonly isAddition: boolean;
+}
+
+export interface WeighingSheet {
+  /** In the order of the recipe, additions last. */
+  readonly items: readonly WeighedItem[];
+  /** Dry, additions included. */
+  readonly totalGrams: number;
+  /** Water for the slop in grams or millilitres; null where no specific gravity was asked for. */
+  readonly waterGrams: number | null;
+}
+
+/**
+ * A batch by the weight of its ingredients; additions come on top, as recipes are written.
+ *
+ * @param grams of the ingredients together
+ */
+export function weighOutGrams(recipe: Recipe, grams: number): WeighingSheet {
+  const base = recipe.ingredients.reduce((sum, { parts }) => sum + parts, 0);
+  return sheet(recipe, grams / base, null);
+}
+
+/** A slop to be mixed. */
+export interface Slop {
+  readonly litres: number;
+  /** Weight of a volume of slop over that of the same volume of water: 1.45 and the like. */
+  readonly specificGravity: number;
+  /** Grams of dry glaze in a cubic centimetre of it. */
+  readonly dryDensity: number;
+}
+
+/**
+ * What most glaze materials without lead come to, in g/cm³: 2.5 to 2.6, M. Cardew, Pioneer
+ * Pottery (1969), as quoted on a potters' mailing list (the quotation compared, the book not).
+ */
+export const usualDryDensity = 2.6;
+
+/** A batch by the volume and specific gravity of its slop; additions are in the dry weight. */
+export function weighOutLitres(recipe: Recipe, slop: Slop): WeighingSheet {
+  const dry = dryGrams(slop);
+  const total = recipeToBatch(recipe).reduce((sum, { weight }) => sum + weight, 0);
+  return sheet(recipe, dry / total, 1000 * slop.litres * slop.specificGravity - dry);
+}
+
+/**
+ * Brongniart's relation: a litre of slop weighs more than a litre of water by what its solids
+ * weigh more than the water whose place they take, so W = (P - 1000) d / (d - 1) grams of dry
+ * matter for P grams a litre and a dry density d.
+ *
+ * Source: A. Brongniart, Traité des arts céramiques (1844), from memory; the relation as quoted
+ * from M. Cardew, Pioneer Pottery (1969), compared.
+ */
+export function dryGrams({ litres, specificGravity, dryDensity }: Slop): number {
+  return (1000 * litres * (specificGravity - 1) * dryDensity) / (dryDensity - 1);
+}
+
+function sheet(recipe: Recipe, gramsPerPart: number, waterGrams: number | null): WeighingSheet {
+  const items = recipeToBatch(recipe).map(({ material, weight, isAddition }) => ({
+    material,
+    grams: weight * gramsPerPart,
+    isAddition,
+  }));
+  const totalGrams = items.reduce((sum, { grams }) => sum + grams, 0);
+  return { items, totalGrams, waterGrams };
+}
+
+export interface Cost {
+  /** In the studio's currency, of the materials whose price is known. */
+  readonly known: number;
+  /** Materials without a price. */
+  readonly unpriced: readonly string[];
+}
+
+/**
+ * What a batch costs.
+ *
+ * @param pricePerKilogram of a material, where known
+ */
+export function costOf(
+  weighing: WeighingSheet,
+  pricePerKilogram: (material: string) => number | undefined,
+): Cost {
+  const priced = weighing.items.map((item) => ({
+    ...item,
+    price: pricePerKilogram(item.material),
+  }));
+  return {
+    known: priced.reduce((sum, { grams, price = 0 }) => sum + (grams / 1000) * price, 0),
+    unpriced: [
+      ...new Set(priced.filter(({ price }) => price === undefined).map((item) => item.material)),
+    ],
+  };
+}
