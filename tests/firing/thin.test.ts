@@ -60,8 +60,8 @@ describe("a thinned curve", () => {
 
   it("of 100,000 readings takes a fraction of a second", () => {
     const curve = wavy(100_000);
-    const begin = performance.now();
+    const begin = process.cpuUsage();
     expect(thinCurve(curve)).toHaveLength(200);
-    expect(performance.now() - begin).toBeLessThan(1000);
+    expect(process.cpuUsage(begin).user).toBeLessThan(1_000_000);
   });
 });
