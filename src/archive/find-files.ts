@@ -5,6 +5,7 @@
  */
 import fs from "node:fs";
 import path from "node:path";
+import type { Problem } from "../records/problem.ts";
 import { idKey } from "../terms/ids.ts";
 import { findInTiles } from "./find-tiles.ts";
 import { Finds, type FoundFiles, isMarkdown, type KindOfRecord, tooDeep } from "./finds.ts";
@@ -37,18 +38,25 @@ export function findFiles(dir: string): FoundFiles {
   }
   const disk = lookAtDisk(dir);
   const root = listFolder(disk, "");
-  for (const problem of root.problems) if (isOfArchive(problem.file)) finds.add(problem);
+  const problems = root.problems.filter(({ file }) => isOfArchive(file));
+  finds.add(...problems);
   for (const name of root.folders) {
     if (idKey(name) === "tiles") findInTiles(disk, name, finds);
     if (idKey(name) === "recipes") findInRecipes(disk, name, finds);
   }
-  finds.studio = findStudio(root.files, finds);
+  finds.studio = root.files.find(isStudio);
+  if (finds.studio === undefined && !problems.some(({ file }) => isStudio(file)))
+    finds.add(noStudio(root.files));
   return finds.found();
 }
 
 /** The rest of the root is no concern of the archive's: it may be a checkout of anything. */
 function isOfArchive(name: string): boolean {
-  return ["studio.yaml", "tiles", "recipes"].includes(idKey(name));
+  return isStudio(name) || ["tiles", "recipes"].includes(idKey(name));
+}
+
+function isStudio(name: string): boolean {
+  return idKey(name) === "studio.yaml";
 }
 
 function isFolder(dir: string): boolean {
@@ -61,20 +69,15 @@ function lookAtDisk(dir: string): ArchiveOnDisk {
   return { dir, inside: [path.join(real, "tiles"), path.join(real, "recipes")] };
 }
 
-function findStudio(names: readonly string[], finds: Finds): string | undefined {
-  const studio = names.find((name) => idKey(name) === "studio.yaml");
-  if (studio !== undefined) return studio;
+function noStudio(names: readonly string[]): Problem {
   const near = names.find((name) => /^studio\.(yml|md|txt|yaml\.txt)$/iu.test(name));
-  finds.add(
-    problemOfFile("studio.yaml", {
-      code: "no-studio",
-      message: "There is no studio.yaml, which says whose archive this is",
-      hint: near
-        ? `Rename “${near}” to “studio.yaml”.`
-        : "Write studio.yaml with two lines: “format: 1” and “studio:” with the studio's name.",
-    }),
-  );
-  return undefined;
+  return problemOfFile("studio.yaml", {
+    code: "no-studio",
+    message: "There is no studio.yaml, which says whose archive this is",
+    hint: near
+      ? `Rename “${near}” to “studio.yaml”.`
+      : "Write studio.yaml with two lines: “format: 1” and “studio:” with the studio's name.",
+  });
 }
 
 function findInRecipes(disk: ArchiveOnDisk, recipes: string, finds: Finds): void {

@@ -73,13 +73,13 @@ function kindOfLink(disk: ArchiveOnDisk, file: string): Entry {
       message: `“${file}” is a link to something that is not there`,
       hint: "Put the file itself in its place, or take the link away.",
     });
-  if (!disk.inside.some((folder) => target.startsWith(folder + path.sep)))
+  if (!disk.inside.some((folder) => `${target}${path.sep}`.startsWith(folder + path.sep)))
     return problemOfFile(file, {
       code: "link-outside",
       message: `“${file}” is a link that leads out of the archive, so it was not followed`,
       hint: "Put the file itself in its place.",
     });
-  if (fs.statSync(target).isFile()) return "file";
+  if (onMachine("look at", target, () => fs.statSync(target)).isFile()) return "file";
   return problemOfFile(file, {
     code: "link-to-folder",
     message: `“${file}” is a link to a folder, and links to folders are not followed`,

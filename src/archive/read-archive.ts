@@ -76,24 +76,28 @@ export async function readArchive(dir: string, options: ReadOptions): Promise<Re
       ...findEmptiness(files),
     ],
     counts: countRecords(files, records),
-    locate: makeLocator({ texts: texts.byFile, parsed, files }),
+    locate: makeLocator({ texts: texts.shown, parsed, files }),
   };
 }
 
 interface Texts {
   readonly byFile: ReadonlyMap<string, string>;
+  /** What can be shown of every file, faulty ones included. */
+  readonly shown: ReadonlyMap<string, string>;
   readonly problems: readonly Problem[];
 }
 
 function readTexts(dir: string, { studio, records }: FoundFiles): Texts {
   const byFile = new Map<string, string>();
+  const shown = new Map<string, string>();
   const problems: Problem[] = [];
   for (const file of [...(studio === undefined ? [] : [studio]), ...records.map((r) => r.file)]) {
     const reading = readText(dir, file, largestRecord);
+    shown.set(file, reading.text);
     if (reading.ok) byFile.set(file, reading.text);
     else problems.push(problemOfText(file, reading.fault));
   }
-  return { byFile, problems };
+  return { byFile, shown, problems };
 }
 
 function parseAll(

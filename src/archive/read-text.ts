@@ -13,7 +13,12 @@ export const largestLog = 20_000_000;
 
 export type TextReading =
   | { readonly ok: true; readonly text: string }
-  | { readonly ok: false; readonly fault: TextFault };
+  | {
+      readonly ok: false;
+      readonly fault: TextFault;
+      /** What can be shown of the text, to point at the fault; nothing is read of it. */
+      readonly text: string;
+    };
 
 /**
  * Reads a text file in UTF-8. A byte-order mark is dropped and every line ends in `\n`, so that
@@ -26,17 +31,17 @@ export type TextReading =
 export function readText(dir: string, file: string, largest: number): TextReading {
   const absolute = path.join(dir, file);
   const size = onMachine("read", absolute, () => fs.statSync(absolute).size);
-  if (size > largest) return { ok: false, fault: tooLarge(size, largest) };
+  if (size > largest) return { ok: false, fault: tooLarge(size, largest), text: "" };
   const bytes = onMachine("read", absolute, () => fs.readFileSync(absolute));
   return decodeText(bytes);
 }
 
 /** Reads bytes as text in UTF-8: see `readText`. */
 export function decodeText(bytes: Buffer): TextReading {
-  if (!isUtf8(bytes)) return { ok: false, fault: notUtf8(bytes) };
   const text = new TextDecoder().decode(bytes).replace(/\r\n?/gu, "\n");
-  const unseen = findUnseen(text);
-  return unseen ? { ok: false, fault: unseen } : { ok: true, text };
+  if (!isUtf8(bytes)) return notUtf8(bytes, text);
+  const unseen = unseenFault(text);
+  return unseen ? { ok: false, fault: unseen, text } : { ok: true, text };
 }
 
 function tooLarge(size: number, largest: number): TextFault {
@@ -54,9 +59,9 @@ function megabytes(bytes: number): string {
   return `${Math.ceil(bytes / 100_000) / 10} MB`;
 }
 
-function notUtf8(bytes: Buffer): TextFault {
+function notUtf8(bytes: Buffer, text: string): TextReading {
   const isUtf16 = /^(fffe|feff)/u.test(bytes.subarray(0, 2).toString("hex"));
-  return {
+  const fault: TextFault = {
     severity: "error",
     code: "not-utf-8",
     message: isUtf16
@@ -65,6 +70,7 @@ function notUtf8(bytes: Buffer): TextFault {
     hint: "Save it again as UTF-8: most editors ask for the encoding when you choose “Save as”.",
     ...(isUtf16 ? { line: 1, column: 1 } : placeOfBadByte(bytes)),
   };
+  return { ok: false, fault, text: isUtf16 ? "" : text };
 }
 
 /** A newline is never part of a longer character of UTF-8, so lines can be looked at one by one. */
@@ -82,18 +88,27 @@ function placeOfBadByte(bytes: Buffer): { line: number; column: number } {
 
 /** What YAML, XML and a terminal all refuse: control characters, but for tab and newline. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
-const unseenCharacter = /[\0-\x08\x0b-\x1f\x7f-\x84\x86-\x9f\uFFFE\uFFFF]/u;
+const unseenCharacter = /[\0-\x08\x0b-\x1f\x7f-\x84\x86-\x9f\uFFFE\uFFFF]|\p{Cs}/u;
 
-function findUnseen(text: string): TextFault | undefined {
+/** The code point of the first character of a text that nobody can see and no text needs. */
+export function findUnseen(text: string): { offset: number; name: string } | undefined {
   const offset = text.search(unseenCharacter);
   if (offset < 0) return undefined;
-  const code = (text.charCodeAt(offset).toString(16) ?? "").toUpperCase().padStart(4, "0");
+  return {
+    offset,
+    name: `U+${text.charCodeAt(offset).toString(16).toUpperCase().padStart(4, "0")}`,
+  };
+}
+
+function unseenFault(text: string): TextFault | undefined {
+  const unseen = findUnseen(text);
+  if (!unseen) return undefined;
   return {
     severity: "error",
     code: "control-character",
-    message: `Here stands a character that nobody can see (U+${code})`,
+    message: `Here stands a character that nobody can see (${unseen.name})`,
     hint: "Delete what stands around it and type it again.",
-    ...placeOfOffset(text, offset),
+    ...placeOfOffset(text, unseen.offset),
   };
 }
 

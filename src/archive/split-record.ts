@@ -51,7 +51,7 @@ type FenceFault = Omit<TextFault, "severity" | "column">;
 function findFenceFault(text: string): FenceFault | undefined {
   const [first = "", ...rest] = text.split("\n");
   if (text.trim() === "") return emptyFile;
-  if (!first.startsWith("---")) return noFrontMatter;
+  if (!/^---(?!-)/u.test(first)) return noFrontMatter;
   if (!/^---[ \t]*(ya?ml)?[ \t]*$/iu.test(first)) return otherLanguage(first);
   const end = rest.findIndex((line) => line.startsWith("---"));
   if (end < 0) return notClosed;

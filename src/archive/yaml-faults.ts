@@ -6,6 +6,24 @@ import { isCollection, isScalar, type Scalar, visit, type YAMLError } from "yaml
 import type { Fault } from "./problem-of-file.ts";
 import type { YamlDocument } from "./yaml-document.ts";
 import type { SourceFault } from "./yaml-source.ts";
+import {
+  badBackslash,
+  badBeginning,
+  badBlockText,
+  badIndent,
+  bracketedName,
+  insideBrackets,
+  listOnKeyLine,
+  noSpaceAfterColon,
+  severalDocuments,
+  tab,
+  textAfterQuote,
+  tooDeep,
+  twoColons,
+  unclosedBracket,
+  unclosedQuote,
+  unreadable,
+} from "./yaml-words.ts";
 
 /** A fault at an offset into the text. */
 export interface FaultAt extends Fault {
@@ -22,7 +40,20 @@ export function findSyntaxFault(yaml: string, document: YamlDocument): FaultAt |
     (a, b) => a.pos[0] - b.pos[0],
   );
   if (!first) return undefined;
-  return findUnclosed(yaml, document) ?? { offset: first.pos[0], ...describe(yaml, first) };
+  const unclosed = findUnclosed(yaml, document);
+  if (unclosed) return unclosed;
+  const fault = describe(yaml, first);
+  const offset = first.pos[0];
+  return { ...fault, offset: fault === badIndent ? placeOfIndent(yaml, offset) : offset };
+}
+
+/** Where a value seems to go on in a deeper line, it is that line which stands wrong. */
+function placeOfIndent(yaml: string, offset: number): number {
+  const end = yaml.indexOf("\n", offset);
+  const deeper = /^[^\n]*:[ ][^\n]*\n(?<indent>[ ]+)\S/u.exec(
+    yaml.slice(yaml.lastIndexOf("\n", offset) + 1),
+  );
+  return deeper && end >= 0 ? end + 1 + (deeper.groups?.indent?.length ?? 0) : offset;
 }
 
 /** A quotation or bracket that never ends swallows what follows; its beginning is what helps. */
@@ -36,19 +67,7 @@ function findUnclosed(yaml: string, document: YamlDocument): FaultAt | undefined
   });
   if (offset === undefined) return undefined;
   const mark = yaml[offset] ?? "";
-  return /["']/u.test(mark)
-    ? {
-        offset,
-        code: "unclosed-quote",
-        message: `A quotation begins here with ${mark} and never ends`,
-        hint: `Put another ${mark} after the last word, or take this one away.`,
-      }
-    : {
-        offset,
-        code: "unclosed-bracket",
-        message: `A bracket “${mark}” opens here and is never closed`,
-        hint: `Put “${mark === "[" ? "]" : "}"}” after the last entry.`,
-      };
+  return { offset, ...(/["']/u.test(mark) ? unclosedQuote(mark) : unclosedBracket(mark)) };
 }
 
 function isUnclosedQuote(yaml: string, node: unknown): boolean {
@@ -112,92 +131,6 @@ function describeLine(yaml: string, offset: number): Fault | undefined {
   return badIndent;
 }
 
-const tab: Fault = {
-  code: "tab-as-indent",
-  message: "This line is indented with a tab, and YAML reads only spaces",
-  hint: "Replace the tab by two spaces.",
-};
-
-const severalDocuments: Fault = {
-  code: "several-documents",
-  message: "A second document begins here, and a file holds one record",
-  hint: "Take the line out, or give the second record a file of its own.",
-};
-
-function badBeginning(mark: string): Fault {
-  return {
-    code: "bad-beginning",
-    message: `A value that begins with “${mark}” means something special in YAML`,
-    hint: `Put the whole value in quotes, as in "${mark}…".`,
-  };
-}
-
-const badBackslash: Fault = {
-  code: "bad-backslash",
-  message: "A backslash between double quotes means something special in YAML",
-  hint: "Use single quotes for this value, or write the backslash twice.",
-};
-
-const tooDeep: Fault = {
-  code: "nested-too-deep",
-  message: "Lists and maps lie too deep in each other here",
-  hint: "Write the record as the reference page shows; no field goes this deep.",
-};
-
-const bracketedName: Fault = {
-  code: "bracketed-name",
-  message: "A bracket begins a list or a map here, where a field's name belongs",
-  hint: "Put the value in quotes if the bracket is part of the text.",
-};
-
-const noSpaceAfterColon: Fault = {
-  code: "no-space-after-colon",
-  message: "There is no space after the colon, so no field is seen here",
-  hint: "Write a space between the colon and the value, as in “name: Tidewrack”.",
-};
-
-const textAfterQuote: Fault = {
-  code: "text-after-quote",
-  message: "There is text after the closing quote",
-  hint: "Put the whole value into one pair of quotes; an apostrophe inside needs double quotes around it.",
-};
-
-const listOnKeyLine: Fault = {
-  code: "list-on-key-line",
-  message: "A list begins on the line of its field's name",
-  hint: "Begin the list on the next line, indented, each entry with “- ”.",
-};
-
-const insideBrackets: Fault = {
-  code: "bad-brackets",
-  message: "What stands between these brackets cannot be read",
-  hint: "Put one comma between two entries, as in [breaking, pooling] or {top: 6, bottom: 5}.",
-};
-
-const badBlockText: Fault = {
-  code: "bad-block-text",
-  message: "Nothing may follow “|” or “>” on its line",
-  hint: "Begin the text on the next line, indented.",
-};
-
-const twoColons: Fault = {
-  code: "two-colons",
-  message: "A second colon with a space after it stands on this line, where one field is expected",
-  hint: "Put the value in quotes if the colon is part of the text; otherwise begin a new line.",
-};
-
-const badIndent: Fault = {
-  code: "bad-indent",
-  message: "This line does not stand under those it belongs to",
-  hint: "Begin all fields of one record, and all entries of one list, in the same column.",
-};
-
-const unreadable: Fault = {
-  code: "unreadable-yaml",
-  message: "This line cannot be read as YAML",
-  hint: "Look for a missing quote, bracket or comma on this line and the one above.",
-};
-
 /** A fault of the source, in a potter's words. */
 export function describeSourceFault(yaml: string, fault: SourceFault): FaultAt {
   const { offset } = fault;
@@ -208,6 +141,13 @@ export function describeSourceFault(yaml: string, fault: SourceFault): FaultAt {
         code: "duplicate-field",
         message: `“${fault.key}” stands here a second time`,
         hint: "Keep one of the two.",
+      };
+    case "unseen-character":
+      return {
+        offset,
+        code: "control-character",
+        message: `A backslash in this value makes a character that nobody can see (${fault.name})`,
+        hint: "Use single quotes for this value, or write the backslash twice.",
       };
     case "too-many-aliases":
       return {

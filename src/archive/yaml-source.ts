@@ -1,11 +1,13 @@
 /** From a YAML document to a source: every scalar as text, what was left empty left out. */
-import { isAlias, isMap, isScalar, isSeq, type YAMLMap, type YAMLSeq } from "yaml";
+import { isAlias, isMap, isScalar, isSeq, type Scalar, type YAMLMap, type YAMLSeq } from "yaml";
 import type { Source } from "../records/read.ts";
+import { findUnseen } from "./read-text.ts";
 import { isEmptyValue, keyText, startOf } from "./yaml-document.ts";
 
 /** What is found on the way: faults that the parser itself does not see. */
 export type SourceFault =
   | { readonly found: "duplicate-key"; readonly key: string; readonly offset: number }
+  | { readonly found: "unseen-character"; readonly name: string; readonly offset: number }
   | { readonly found: "unknown-alias"; readonly name: string; readonly offset: number }
   | { readonly found: "unused-anchor"; readonly name: string; readonly offset: number }
   | { readonly found: "too-many-aliases"; readonly offset: number };
@@ -66,7 +68,16 @@ function contentOf(node: unknown, walk: Walk): Source | undefined {
   if (isAlias(node)) return repeat(node.source, startOf(node), walk);
   if (isMap(node)) return mapOf(node, walk);
   if (isSeq(node)) return listOf(node, walk);
-  return isScalar(node) && !isEmptyValue(node) ? String(node.value) : undefined;
+  return isScalar(node) && !isEmptyValue(node) ? textOf(node, walk) : undefined;
+}
+
+/** An escape such as `"\b"` can bring in what could not stand in the file itself. */
+function textOf(scalar: Scalar, walk: Walk): string {
+  const text = String(scalar.value);
+  const unseen = findUnseen(text);
+  if (unseen)
+    walk.faults.push({ found: "unseen-character", name: unseen.name, offset: startOf(scalar) });
+  return text;
 }
 
 /** A map of which every value was left empty counts as left out; `{}` was meant as it stands. */
@@ -75,6 +86,7 @@ function mapOf(map: YAMLMap, walk: Walk): Source | undefined {
   const keys = new Set<string>();
   for (const pair of map.items) {
     const key = keyText(pair);
+    if (isScalar(pair.key)) textOf(pair.key, walk);
     const source = sourceOf(pair.value, walk);
     if (keys.has(key)) walk.faults.push({ found: "duplicate-key", key, offset: startOf(pair.key) });
     else if (source !== undefined) entries.push([key, source]);

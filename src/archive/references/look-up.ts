@@ -37,6 +37,8 @@ export interface Sought {
   readonly what: string;
   /** What to do where nothing known comes near. */
   readonly otherwise: string;
+  /** True where numbers tell one from the other, so that a near number would be a bad guess. */
+  readonly isNumbered?: boolean;
   /** Other words for known ids, such as a glaze's name: word to id. */
   readonly alsoCalled?: ReadonlyMap<string, string>;
 }
@@ -56,7 +58,10 @@ export function unknownName(mention: Mention, known: Known, sought: Sought): Pro
 
 function suggest(written: string, known: Known, sought: Sought): string | undefined {
   const names = sought.alsoCalled ?? new Map<string, string>();
-  const near = findNearest(written, [...known.values(), ...names.keys()]);
+  const ids = [...known.values()].filter(
+    (id) => sought.isNumbered !== true || !isOtherNumber(id, written),
+  );
+  const near = findNearest(written, [...ids, ...names.keys()]);
   if (near === undefined) return undefined;
   const id = known.has(idKey(near)) ? near : names.get(near);
   return id === near ? `Did you mean “${near}”?` : `Did you mean “${id}”, the id of “${near}”?`;
@@ -67,4 +72,15 @@ export function follow(mention: Mention, known: Known, sought: Sought): Followed
   const id = lookUp(known, mention.written);
   if (id !== undefined) return { value: id, problems: [] };
   return { value: null, problems: [unknownName(mention, known, sought)] };
+}
+
+/** Whether two codes are of one series and differ in their numbers: `m01` and `m07`. */
+function isOtherNumber(a: string, b: string): boolean {
+  const [series, numbers] = splitNumbers(a);
+  const [otherSeries, otherNumbers] = splitNumbers(b);
+  return series === otherSeries && numbers.some((number, i) => number !== otherNumbers[i]);
+}
+
+function splitNumbers(code: string): [string, number[]] {
+  return [idKey(code).replace(/\d+/gu, "#"), (code.match(/\d+/gu) ?? []).map(Number)];
 }

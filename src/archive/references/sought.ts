@@ -24,6 +24,7 @@ export function soughtLayer(glazes: GlazeNames, set: string | null, written: str
   return {
     ...soughtGlaze(glazes),
     what: "glaze or jar",
+    isNumbered: true,
     otherwise:
       set === null
         ? "Jars are numbered by a set, and this tile is in none: write the id of the glaze."
@@ -46,6 +47,7 @@ export const soughtMaterial: Sought = {
 export const soughtMaker: Sought = {
   code: "unknown-maker",
   what: "maker",
+  isNumbered: true,
   otherwise: "Add the code under “makers:” in studio.yaml, as in “m07: {}”.",
 };
 
@@ -63,6 +65,7 @@ export const soughtFiringOrKind: Sought = {
 export const soughtTile: Sought = {
   code: "unknown-tile",
   what: "tile",
+  isNumbered: true,
   otherwise:
     "Correct the code, write the tile's record, or reserve the code with “codes:” in a set.md.",
 };
