@@ -19,7 +19,7 @@ export function placeInWords(place: number): string {
 }
 
 /** The whole or half cone that lies at a place. */
-function findConeAt(place: number): Cone | undefined {
+export function findConeAt(place: number): Cone | undefined {
   const whole = Math.trunc(place);
   const half = place === whole ? "" : Math.abs(place - whole) === 0.5 ? "½" : undefined;
   if (half === undefined) return undefined;

@@ -154,7 +154,7 @@ describe("the order of the cones", () => {
   it("is kept on the way up, at any rate", () => {
     for (const rate of [5, 15, 60, 150, 300, 1000]) {
       let last = -23;
-      for (let celsius = 500; celsius <= 1420; celsius += 2) {
+      for (let celsius = 500; celsius <= 1420; celsius += 5) {
         const place = placeOf(climb(rate, celsius));
         expect(place).toBeGreaterThanOrEqual(last);
         last = place;
@@ -246,7 +246,7 @@ describe("a log", () => {
           expect(Math.abs(fine - coarse)).toBeLessThan(0.05);
         },
       ),
-      { numRuns: 40 },
+      { numRuns: 15 },
     );
   });
 });
