@@ -1,7 +1,7 @@
 /** Which materials would bring what a reworked recipe still lacks. */
 import type { Oxide, OxideAmounts } from "../terms/oxides.ts";
 import { analyseFormula } from "./analysis.ts";
-import { materialHazards, oxideHazards } from "./cautions/hazards.ts";
+import { isShunned } from "./cautions/shunned.ts";
 import { theoreticalMaterials } from "./minerals/minerals.ts";
 import { type Candidate, findNearestRecipe, type Rework } from "./rework.ts";
 
@@ -51,14 +51,9 @@ const unsuitableRoles: ReadonlySet<string> = new Set(["lead", "lustre", "soluble
  * lead or cadmium, none with hexavalent chromium.
  */
 export function suggestibleMaterials(): readonly Candidate[] {
-  const harmful = oxideHazards.filter(({ isAlwaysLoud }) => isAlwaysLoud);
   return theoreticalMaterials.flatMap(({ id, role, formula }) => {
     const reading = analyseFormula(formula);
-    if (!reading.ok || unsuitableRoles.has(role)) return [];
-    const { analysis } = reading;
-    const isHarmful =
-      harmful.some(({ oxide }) => (analysis.oxides[oxide] ?? 0) > 0) ||
-      materialHazards.some(({ material, isShunned }) => material === id && isShunned);
-    return isHarmful ? [] : [{ material: id, analysis }];
+    if (!reading.ok || unsuitableRoles.has(role) || isShunned(id, reading.analysis)) return [];
+    return [{ material: id, analysis: reading.analysis }];
   });
 }

@@ -1,4 +1,4 @@
-/** Why something has no chemistry, in words for the page of a glaze and for `check`. */
+/** Why something cannot be worked out, in words for the page of a glaze and for `check`. */
 export interface Reason {
   readonly code:
     | "analysis-unreadable"
@@ -7,9 +7,12 @@ export interface Reason {
     | "bought"
     | "formula-unreadable"
     | "material-not-analysed"
+    | "no-flux"
     | "no-such-glaze"
     | "no-such-material"
-    | "nothing-left";
+    | "not-a-recipe"
+    | "nothing-left"
+    | "nothing-to-work-with";
   /** One sentence without its full stop; it names the material or the glaze. */
   readonly message: string;
   /** What would bring the chemistry. */

@@ -1,7 +1,8 @@
 /** The cautions for every glaze of an archive, with or without chemistry. */
 import type { Archive } from "../../records/archive.ts";
 import { idKey } from "../../terms/ids.ts";
-import { findMaterialOf, type GlazeChemistryResult } from "../glazes.ts";
+import { findMaterialOf } from "../from-records.ts";
+import type { GlazeChemistryResult } from "../glazes.ts";
 import type { AnalysedMaterial, FindMaterial } from "../materials.ts";
 import { type Caution, findCautions } from "./cautions.ts";
 

@@ -1,0 +1,92 @@
+import { describe, expect, test } from "vitest";
+import { findClayExpansion } from "../../src/chemistry/from-records.ts";
+import { tellReasons } from "../../src/chemistry/reasons.ts";
+import { reworkGlaze } from "../../src/chemistry/rework-glaze.ts";
+import { claySchema } from "../../src/records/clay.ts";
+import { glazeSchema } from "../../src/records/glaze.ts";
+import { materialSchema } from "../../src/records/material.ts";
+import { readAs, type SourceMap } from "../../src/records/read.ts";
+
+function glaze(id: string, source: SourceMap) {
+  const reading = readAs(glazeSchema, { name: id, kind: "glaze", ...source });
+  if (!reading.ok) throw new Error(reading.faults[0]?.message);
+  return [id, { id, file: `${id}.md`, record: reading.record, notes: "" }] as const;
+}
+
+function material(id: string, source: SourceMap) {
+  const reading = readAs(materialSchema, { name: id, ...source });
+  if (!reading.ok) throw new Error(reading.faults[0]?.message);
+  return [id, { id, file: `${id}.md`, record: reading.record, notes: "" }] as const;
+}
+
+const recipe = (parts: Readonly<Record<string, number>>) =>
+  Object.entries(parts).map(([name, n]) => ({ material: name, parts: String(n) }));
+
+const archive = {
+  glazes: new Map([
+    glaze("clear", {
+      ingredients: recipe({ "potash-feldspar": 42, whiting: 18, kaolin: 13, silica: 27 }),
+      additions: recipe({ "red-iron-oxide": 2 }),
+    }),
+    glaze("other", { ingredients: recipe({ wollastonite: 50, "lead-bisilicate": 50 }) }),
+    glaze("clay-slip", { ingredients: recipe({ kaolin: 60, silica: 40 }) }),
+    glaze("jar", { bought: { maker: "Oxbow" } }),
+  ]),
+  materials: new Map([material("hill-spar", { formula: "KAlSi3O8" })]),
+};
+
+function rework(id: string, without: string) {
+  const found = reworkGlaze(archive, id, without);
+  if (!found.ok) throw new Error(tellReasons(found.reasons));
+  return found;
+}
+
+describe("a glaze reworked", () => {
+  test("without one material is made from the rest and from what the studio has", () => {
+    const { rework: found, brought } = rework("clear", "Whiting");
+    const used = found.portions.map((portion) => portion.material);
+    expect(used).toContain("wollastonite");
+    expect(used).toContain("red-iron-oxide");
+    expect(used).not.toContain("whiting");
+    expect(found.unreached).toEqual([]);
+    expect(brought).toEqual([]);
+  });
+
+  test("takes a material from the archive's own records", () => {
+    const used = rework("clear", "potash-feldspar").rework.portions.map(({ material: m }) => m);
+    expect(used).toContain("hill-spar");
+  });
+
+  test("never has lead brought in", () => {
+    for (const without of ["whiting", "potash-feldspar", "silica", "kaolin"]) {
+      const { rework: found, brought } = rework("clear", without);
+      const named = [...found.portions, ...brought].map(({ material: m }) => m);
+      expect(named.filter((id) => id.startsWith("lead"))).toEqual([]);
+    }
+  });
+
+  test("is refused with the reason where it cannot be", () => {
+    const reason = (id: string, without: string) => {
+      const found = reworkGlaze(archive, id, without);
+      return found.ok ? "" : tellReasons(found.reasons);
+    };
+    expect(reason("jar", "whiting")).toBe("jar is not weighed out of materials.");
+    expect(reason("ghost", "whiting")).toBe("There is no glaze “ghost”.");
+    expect(reason("clay-slip", "silica")).toBe(
+      "clay-slip holds no flux, so it has no unity formula to come near to.",
+    );
+  });
+});
+
+test("a clay's expansion is read per kelvin, with its temperatures", () => {
+  const clay = (source: SourceMap) => {
+    const reading = readAs(claySchema, { name: "Buff", ...source });
+    if (!reading.ok) throw new Error(reading.faults[0]?.message);
+    return findClayExpansion(reading.record);
+  };
+  expect(clay({ expansion: "6.5", between: ["20", "500"] })).toEqual({
+    perKelvin: 6.5e-6,
+    between: [20, 500],
+  });
+  expect(clay({})).toBeUndefined();
+});
