@@ -46,14 +46,28 @@ export function findBringers(
 /** Roles whose materials dissolve in the slop, harm, or are no raw materials of glazes. */
 const unsuitableRoles: ReadonlySet<string> = new Set(["lead", "lustre", "soluble flux"]);
 
+/** Materials of other roles that dissolve in the slop. Common chemistry, no source. */
+const soluble: ReadonlySet<string> = new Set([
+  "ammonium-metavanadate",
+  "anhydrous-borax",
+  "borax",
+  "boric-acid",
+  "boric-oxide",
+  "iron-sulphate",
+  "silver-nitrate",
+]);
+
 /**
  * The theoretical materials that may be suggested to a potter: none that dissolves, none with
  * lead or cadmium, none with hexavalent chromium.
  */
 export function suggestibleMaterials(): readonly Candidate[] {
-  return theoreticalMaterials.flatMap(({ id, role, formula }) => {
+  const usable = theoreticalMaterials.filter(
+    ({ id, role }) => !unsuitableRoles.has(role) && !soluble.has(id),
+  );
+  return usable.flatMap(({ id, formula }) => {
     const reading = analyseFormula(formula);
-    if (!reading.ok || unsuitableRoles.has(role) || isShunned(id, reading.analysis)) return [];
+    if (!reading.ok || isShunned(id, reading.analysis)) return [];
     return [{ material: id, analysis: reading.analysis }];
   });
 }

@@ -161,7 +161,7 @@ describe("what may be suggested", () => {
       expect(analysis.oxides.CdO ?? 0).toBe(0);
     }
     const names = suggested.map(({ material }) => material);
-    for (const never of ["potassium-dichromate", "salt", "soda-ash", "red-lead"])
+    for (const never of ["potassium-dichromate", "salt", "soda-ash", "red-lead", "borax"])
       expect(names).not.toContain(never);
   });
 });
