@@ -1,15 +1,16 @@
 /** The index for finding words: Pagefind's, under `pagefind/`. */
 import { createHash } from "node:crypto";
-import { existsSync } from "node:fs";
-import { cp, readFile } from "node:fs/promises";
-import { join } from "node:path";
+import { readdir, readFile, writeFile } from "node:fs/promises";
+import { join, relative, sep } from "node:path";
 import * as pagefind from "pagefind";
-import { writeOrCarry } from "./carry.ts";
+import { linkInto } from "./carry.ts";
 import type { Page } from "./page.ts";
-import type { Target } from "./site-folder.ts";
+import { readLast, type Target } from "./site-folder.ts";
 
-/** Beside the index: what it was made of, so that an unchanged one is carried over. */
-const sumFile = "pagefind/made-of.txt";
+const indexFolder = "pagefind";
+
+/** In the index: what it was made of and what it then held, so that a whole, unchanged one is carried over. */
+const sumFile = "made-of.txt";
 
 /**
  * Indexes the pages that have words to be found.
@@ -19,20 +20,48 @@ const sumFile = "pagefind/made-of.txt";
  */
 export async function writeSearch(pages: readonly Page[], target: Target): Promise<boolean> {
   const records = pages.flatMap(toRecord);
-  const sum = createHash("sha256").update(JSON.stringify(records)).digest("hex");
-  const isSame = target.last !== null && (await readSum(target.last)) === sum;
-  if (isSame && target.last !== null) {
-    await cp(join(target.last, "pagefind"), join(target.folder, "pagefind"), { recursive: true });
-    return false;
-  }
-  await makeIndex(records, join(target.folder, "pagefind"));
-  await writeOrCarry(target, sumFile, sum);
+  const madeOf = sumOf(JSON.stringify([await readPagefindVersion(), records]));
+  if (target.last !== null && (await carryIndex(target.last, target.folder, madeOf))) return false;
+  const index = join(target.folder, indexFolder);
+  await makeIndex(records, index);
+  await writeFile(join(index, sumFile), await describeIndex(index, madeOf));
   return true;
 }
 
-async function readSum(site: string): Promise<string | undefined> {
-  const file = join(site, sumFile);
-  return existsSync(file) ? readFile(file, "utf8") : undefined;
+/** Another Pagefind makes another index of the same words. */
+async function readPagefindVersion(): Promise<string | undefined> {
+  const manifest = await readFile(new URL("../../package.json", import.meta.url), "utf8");
+  return (JSON.parse(manifest) as { dependencies: { pagefind?: string } }).dependencies.pagefind;
+}
+
+/** Carries the last index over, if it was made of the same and no file of it was touched since. */
+async function carryIndex(last: string, folder: string, madeOf: string): Promise<boolean> {
+  const sums = await readLast(last, `${indexFolder}/${sumFile}`);
+  const index = join(last, indexFolder);
+  if (!sums || sums.toString() !== (await describeIndex(index, madeOf))) return false;
+  for (const file of [...(await listIndex(index)), sumFile])
+    await linkInto(join(index, file), join(folder, indexFolder, file));
+  return true;
+}
+
+async function describeIndex(index: string, madeOf: string): Promise<string> {
+  const sum = createHash("sha256");
+  for (const file of await listIndex(index))
+    sum.update(`${file}\n${sumOf(await readFile(join(index, file)))}\n`);
+  return `${madeOf}\n${sum.digest("hex")}\n`;
+}
+
+/** The files of an index, as paths in it, in an order that is everywhere the same. */
+async function listIndex(index: string): Promise<string[]> {
+  const entries = await readdir(index, { recursive: true, withFileTypes: true });
+  return entries
+    .filter((entry) => entry.isFile() && entry.name !== sumFile)
+    .map((entry) => relative(index, join(entry.parentPath, entry.name)).split(sep).join("/"))
+    .sort();
+}
+
+function sumOf(content: string | Uint8Array): string {
+  return createHash("sha256").update(content).digest("hex");
 }
 
 type Record = Parameters<pagefind.PagefindIndex["addCustomRecord"]>[0];

@@ -1,0 +1,61 @@
+/** Photographs that cannot be shown, or must not be: each is told of, and none is opened in vain. */
+import { describe, expect, test } from "vitest";
+import { addJpegMetadata, encodePlanted, encodeTile, encodeVastPng } from "../photos/pictures.ts";
+import { photograph } from "../support/archive-folder.ts";
+import { archiveWith, errorsOf } from "./archives.ts";
+
+const svg = '<svg xmlns="http://www.w3.org/2000/svg" width="40" height="30"><rect/></svg>';
+
+async function told(bytes: string | Uint8Array, file = "tiles/evening/EV-1.jpg") {
+  const { code, errors } = await errorsOf(await archiveWith({ [file]: bytes }));
+  expect(errors.map((error) => error.file)).toEqual(errors.map(() => file));
+  return { code, said: errors.map(({ message }) => message) };
+}
+
+describe("a photograph in the archive", () => {
+  test("of 0 bytes is told of", async () => {
+    expect(await told("")).toEqual({
+      code: 1,
+      said: ["The photograph is empty: the file holds 0 bytes."],
+    });
+  });
+
+  test.each([0.1, 0.5, 0.99])(
+    "of which only the first part (%d) arrived is told of",
+    async (part) => {
+      const whole = await photograph("#778899");
+      expect(await told(whole.subarray(0, Math.floor(whole.length * part)))).toEqual({
+        code: 1,
+        said: ["The photograph breaks off before its end: part of the file is missing."],
+      });
+    },
+  );
+
+  test("that is a drawing in SVG, whatever its name says, is told of", async () => {
+    expect(await told(svg)).toEqual({
+      code: 1,
+      said: [expect.stringMatching(/^This is an SVG drawing, whatever its name says/u)],
+    });
+  });
+
+  test("of 300 megapixels is told of, and not opened", async () => {
+    const vast = encodeVastPng(20_000, 15_000);
+    expect(await told(vast, "tiles/evening/EV-1.detail.png")).toEqual({
+      code: 1,
+      said: [expect.stringMatching(/^The photograph has 300 megapixels \(20000 by 15000\)/u)],
+    });
+  });
+
+  test("that carries its place is told of, and where the place is gone it serves", async () => {
+    const { code, said } = await told(await encodePlanted("jpeg"));
+    expect({ code, said }).toEqual({
+      code: 1,
+      said: [expect.stringMatching(/^This photograph carries the place where it was taken/u)],
+    });
+    expect(await told(addJpegMetadata(await encodeTile("jpeg")))).toEqual({ code: 0, said: [] });
+  });
+
+  test("of the back of a tile in an unlisted set is looked at as well", async () => {
+    expect(await told("", "tiles/hidden/HID-1.back.jpg")).toMatchObject({ code: 1 });
+  });
+});

@@ -1,0 +1,64 @@
+import { existsSync } from "node:fs";
+import { mkdir, mkdtemp, readFile, rm, stat, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { carryOver, linkInto, writeOrCarry } from "../../src/publish/carry.ts";
+
+let base: string;
+let last: string;
+let folder: string;
+
+beforeEach(async () => {
+  base = await mkdtemp(join(tmpdir(), "tilebook-carry-"));
+  last = join(base, "last");
+  folder = join(base, "new");
+  await mkdir(join(last, "data"), { recursive: true });
+  await writeFile(join(last, "data/tiles.json"), "[]\n");
+});
+
+afterEach(() => rm(base, { recursive: true, force: true }));
+
+describe("what has not changed", () => {
+  test("is carried over without being written", async () => {
+    expect(await carryOver({ folder, last }, "data/tiles.json", "[]\n")).toBe(true);
+    const [before, after] = await Promise.all(
+      [last, folder].map((dir) => stat(join(dir, "data/tiles.json"))),
+    );
+    expect(after?.ino).toBe(before?.ino);
+  });
+
+  test("and what has, in one byte, is written beside it; the last site's stays", async () => {
+    await writeOrCarry({ folder, last }, "data/tiles.json", "[1]\n");
+    expect(await readFile(join(folder, "data/tiles.json"), "utf8")).toBe("[1]\n");
+    expect(await readFile(join(last, "data/tiles.json"), "utf8")).toBe("[]\n");
+  });
+
+  test("is written where there is no last site", async () => {
+    await writeOrCarry({ folder, last: null }, "data/tiles.json", "[]\n");
+    expect(await readFile(join(folder, "data/tiles.json"), "utf8")).toBe("[]\n");
+  });
+});
+
+describe("linkInto", () => {
+  test("replaces what stands there", async () => {
+    await mkdir(folder);
+    await writeFile(join(folder, "a"), "other");
+    await linkInto(join(last, "data/tiles.json"), join(folder, "a"));
+    expect(await readFile(join(folder, "a"), "utf8")).toBe("[]\n");
+  });
+
+  test("fails where there is nothing to link", async () => {
+    await expect(linkInto(join(last, "none"), join(folder, "a"))).rejects.toThrow("ENOENT");
+  });
+
+  test.skipIf(!existsSync("/dev/shm"))("copies to another disk", async () => {
+    const other = await mkdtemp("/dev/shm/tilebook-");
+    try {
+      await linkInto(join(last, "data/tiles.json"), join(other, "a"));
+      expect(await readFile(join(other, "a"), "utf8")).toBe("[]\n");
+    } finally {
+      await rm(other, { recursive: true });
+    }
+  });
+});

@@ -1,0 +1,80 @@
+import { createHash } from "node:crypto";
+import { mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { h } from "preact";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import type { Page } from "../../src/publish/page.ts";
+import { writeSearch } from "../../src/publish/search.ts";
+
+let base: string;
+
+beforeEach(async () => {
+  base = await mkdtemp(join(tmpdir(), "tilebook-search-"));
+});
+
+afterEach(() => rm(base, { recursive: true, force: true }));
+
+function tile(code: string, words: string): Page {
+  return {
+    path: `tiles/${code.toLowerCase()}.html`,
+    render: () => h("p", null, code),
+    search: { title: code, kind: "Tile", words, picture: null },
+  };
+}
+
+const notFound: Page = { path: "404.html", render: () => h("p", null, "None"), search: null };
+
+/** Every file of an index with the sum of its bytes. */
+async function index(site: string): Promise<Record<string, string>> {
+  const entries = await readdir(join(site, "pagefind"), { recursive: true, withFileTypes: true });
+  const files = entries.filter((entry) => entry.isFile());
+  const read = files.map(async (file) => {
+    const path = join(file.parentPath, file.name);
+    const sum = createHash("sha256")
+      .update(await readFile(path))
+      .digest("hex");
+    return [path.slice(site.length), sum] as const;
+  });
+  return Object.fromEntries(await Promise.all(read));
+}
+
+describe("the index for words", () => {
+  test("has a fragment for each page that may be found, and none for others", async () => {
+    const pages = [tile("TB-1", "blue"), tile("TB-2", "grey"), notFound];
+    expect(await writeSearch(pages, { folder: base, last: null })).toBe(true);
+    expect(await readdir(join(base, "pagefind/fragment"))).toHaveLength(2);
+  });
+
+  test("is the same bytes whenever it is made of the same words", async () => {
+    const pages = [tile("TB-1", "blue"), tile("TB-2", "grey")];
+    const [one, two] = [join(base, "one"), join(base, "two")];
+    await writeSearch(pages, { folder: one, last: null });
+    await writeSearch(pages, { folder: two, last: null });
+    expect(await index(two)).toEqual(await index(one));
+  });
+
+  test("is carried over where no word changed, and made anew where one did", async () => {
+    const [one, two, three] = ["one", "two", "three"].map((name) => join(base, name)) as [
+      string,
+      string,
+      string,
+    ];
+    await writeSearch([tile("TB-1", "blue")], { folder: one, last: null });
+    expect(await writeSearch([tile("TB-1", "blue")], { folder: two, last: one })).toBe(false);
+    expect(await index(two)).toEqual(await index(one));
+    expect(await writeSearch([tile("TB-1", "grey")], { folder: three, last: two })).toBe(true);
+    expect(await index(three)).not.toEqual(await index(one));
+  });
+
+  test("is made anew where somebody took a part of the last one away or changed it", async () => {
+    const pages = [tile("TB-1", "blue"), tile("TB-2", "grey")];
+    const [one, two] = [join(base, "one"), join(base, "two")];
+    await writeSearch(pages, { folder: one, last: null });
+    const whole = await index(one);
+    const [fragment = ""] = await readdir(join(one, "pagefind/fragment"));
+    await writeFile(join(one, "pagefind/fragment", fragment), "edited");
+    await writeSearch(pages, { folder: two, last: one });
+    expect(await index(two)).toEqual(whole);
+  });
+});

@@ -1,0 +1,85 @@
+import { existsSync } from "node:fs";
+import { mkdir, mkdtemp, readFile, rm, stat, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { h } from "preact";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import type { Page } from "../../src/publish/page.ts";
+import { writePages } from "../../src/publish/write-pages.ts";
+
+let base: string;
+let last: string;
+let folder: string;
+
+beforeEach(async () => {
+  base = await mkdtemp(join(tmpdir(), "tilebook-pages-test-"));
+  last = join(base, "last");
+  folder = join(base, "new");
+  await mkdir(folder);
+});
+
+afterEach(() => rm(base, { recursive: true, force: true }));
+
+function page(path: string, words: string): Page {
+  return { path, render: () => h("p", null, words), search: null };
+}
+
+const read = (path: string) => readFile(path, "utf8");
+
+describe("writePages", () => {
+  test("writes each page whole, at its own address", async () => {
+    const pages = [page("index.html", "wall"), page("tiles/tb-014.html", "tile")];
+    expect(await writePages(pages, { folder, last: null })).toEqual({ written: 2, carriedOver: 0 });
+    expect(await read(join(folder, "tiles/tb-014.html"))).toBe("<!doctype html>\n<p>tile</p>\n");
+    expect(await read(join(folder, "index.html"))).toBe("<!doctype html>\n<p>wall</p>\n");
+  });
+
+  test("carries over what has the same bytes, as the very same file, and writes what has not", async () => {
+    const before = [page("a.html", "same"), page("b.html", "old")];
+    await writePages(before, { folder: last, last: null });
+    const after = [page("a.html", "same"), page("b.html", "new"), page("c.html", "more")];
+    expect(await writePages(after, { folder, last })).toEqual({ written: 2, carriedOver: 1 });
+    expect((await stat(join(folder, "a.html"))).ino).toBe((await stat(join(last, "a.html"))).ino);
+    expect(await read(join(folder, "b.html"))).toContain("new");
+    expect(await read(join(last, "b.html"))).toContain("old");
+  });
+
+  test("makes anew a page that somebody edited, took away or put a folder in place of", async () => {
+    const pages = [page("a.html", "a"), page("b.html", "b"), page("c.html", "c")];
+    await writePages(pages, { folder: last, last: null });
+    await writeFile(join(last, "a.html"), "<p>edited</p>");
+    await rm(join(last, "b.html"));
+    await rm(join(last, "c.html"));
+    await mkdir(join(last, "c.html"));
+    expect(await writePages(pages, { folder, last })).toEqual({ written: 3, carriedOver: 0 });
+    for (const name of ["a", "b", "c"]) {
+      expect(await read(join(folder, `${name}.html`))).toBe(`<!doctype html>\n<p>${name}</p>\n`);
+    }
+  });
+
+  test("takes no contributor's word for a template, in a page or in its address", async () => {
+    const words = "{{ pages }} {% raw %} <%= 1 %> #{1} --- permalink: x ---";
+    const path = "tiles/{{ sheet.path }}.html";
+    await writePages([page(path, words)], { folder, last: null });
+    expect(await read(join(folder, path))).toBe(
+      `<!doctype html>\n<p>${words.replace("<%= 1 %>", "&lt;%= 1 %>")}</p>\n`,
+    );
+  });
+
+  test("writes to addresses of every alphabet", async () => {
+    const paths = ["tiles/blå-1.html", "tiles/青.html", "tiles/a b.html", "tiles/50%.html"];
+    await writePages(
+      paths.map((path) => page(path, path)),
+      { folder, last: null },
+    );
+    for (const path of paths) expect(existsSync(join(folder, path)), path).toBe(true);
+  });
+
+  test("refuses two pages with one address before anything is written", async () => {
+    const pages = [page("a.html", "one"), page("a.html", "two")];
+    await expect(writePages(pages, { folder, last: null })).rejects.toThrow(
+      "Two pages have the address a.html",
+    );
+    expect(existsSync(join(folder, "a.html"))).toBe(false);
+  });
+});
