@@ -28,9 +28,16 @@ function faultsOfId({ kind, id, file }: RecordFile): Problem[] {
     problemOfFile(file, {
       code: "unusable-id",
       message: `“${id}” cannot be the name of a ${kind}: ${why}`,
-      hint: kind === "set" ? "Give the set's folder another name." : "Give the file another name.",
+      hint: `Give the ${kind === "set" ? "set's folder" : "file"} another name${suggestId(id)}.`,
     }),
   ];
+}
+
+function suggestId(id: string): string {
+  const mended = id
+    .replace(/[^\p{L}\p{M}\p{N}._-]+/gu, "-")
+    .replace(/^[^\p{L}\p{N}]+|[.-]+$/gu, "");
+  return mended === id || findIdFault(mended) ? "" : `, such as “${mended}”`;
 }
 
 function findKindOfFiring(id: string): string | undefined {

@@ -5,13 +5,14 @@ import type { SetRecord } from "../records/set.ts";
 import { idKey } from "../terms/ids.ts";
 import type { FoundFiles } from "./finds.ts";
 import type { AllRecords } from "./read-records.ts";
-import { followLoads, type Loads, makeFirings, type TileCodes } from "./references/firings.ts";
+import { followLoads, type Loads, makeFirings } from "./references/firings.ts";
 import { followJars, type Jars } from "./references/jars.ts";
 import { type Known, knownIds } from "./references/look-up.ts";
 import { type FollowedPictures, followPictures } from "./references/pictures.ts";
 import { findUnknownInRecipe, nameGlazes } from "./references/recipes.ts";
 import { findUnknownInSet, reservedCodes } from "./references/sets.ts";
 import type { GlazeNames } from "./references/sought.ts";
+import type { TileCodes } from "./references/tile-codes.ts";
 import { followTile } from "./references/tiles.ts";
 
 /** What lies around the records: other files, and what Tilebook brings itself. */

@@ -1,5 +1,5 @@
 /** From YAML to a source, or to faults in a potter's words. */
-import { isScalar, visit } from "yaml";
+import { visit } from "yaml";
 import type { SourceMap } from "../records/read.ts";
 import type { TextFault } from "./problem-of-file.ts";
 import { placeOfOffset } from "./read-text.ts";
@@ -64,9 +64,9 @@ function findLostWords(yaml: string, document: YamlDocument): TextFault[] {
     Scalar: (_, node) => {
       const lost = /^[^\s#][^\n]*/u.exec(node.comment ?? "")?.[0];
       const end = node.range?.[1];
-      if (!isScalar(node) || lost === undefined || end === undefined) return;
-      const offset = yaml.indexOf("#", end);
-      if (!yaml.slice(end, offset).includes("\n"))
+      if (lost === undefined || end === undefined) return;
+      const offset = yaml.indexOf(`#${lost}`, end);
+      if (offset >= 0 && !yaml.slice(end, offset).includes("\n"))
         faults.push({ ...readAsComment(lost), ...placeOfOffset(yaml, offset) });
     },
   });

@@ -50,9 +50,7 @@ export function findSyntaxFault(yaml: string, document: YamlDocument): FaultAt |
 /** Where a value seems to go on in a deeper line, it is that line which stands wrong. */
 function placeOfIndent(yaml: string, offset: number): number {
   const end = yaml.indexOf("\n", offset);
-  const deeper = /^[^\n]*:[ ][^\n]*\n(?<indent>[ ]+)\S/u.exec(
-    yaml.slice(yaml.lastIndexOf("\n", offset) + 1),
-  );
+  const deeper = /^[^\n]*:[ ][^\n]*\n(?<indent>[ ]+)\S/u.exec(yaml.slice(lineStart(yaml, offset)));
   return deeper && end >= 0 ? end + 1 + (deeper.groups?.indent?.length ?? 0) : offset;
 }
 
@@ -114,9 +112,13 @@ function describe(yaml: string, error: YAMLError): Fault {
   }
 }
 
+function lineStart(yaml: string, offset: number): number {
+  return yaml.slice(0, offset).lastIndexOf("\n") + 1;
+}
+
 /** Looks at the line itself, where the parser's code may mean several things. */
 function describeLine(yaml: string, offset: number): Fault | undefined {
-  const start = yaml.lastIndexOf("\n", offset - 1) + 1;
+  const start = lineStart(yaml, offset);
   const end = yaml.indexOf("\n", offset);
   const line = yaml.slice(start, end < 0 ? yaml.length : end);
   const before = yaml.slice(start, offset);

@@ -4,24 +4,13 @@ import type { FiringRecord } from "../../records/firing.ts";
 import type { Problem } from "../../records/problem.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
 import { problemOfFile } from "../problem-of-file.ts";
-import { type Known, lookUp, type Mention, unknownName } from "./look-up.ts";
-import { soughtTile } from "./sought.ts";
+import type { Known, Mention } from "./look-up.ts";
+import { findUnknownCodes, type TileCodes } from "./tile-codes.ts";
 
 /** Firings that may be named, and those that could be read. */
 export interface KnownFirings {
   readonly ids: Known;
   readonly read: ReadonlyMap<string, Filed<FiringRecord>>;
-}
-
-/** What a load list may name. */
-export interface TileCodes {
-  readonly ids: Known;
-  /** Keys of the codes that sets reserve: their tiles may be yet to come. */
-  readonly reserved: ReadonlySet<string>;
-  /** True where a set could not be read: any code may be one that it reserves. */
-  readonly reservedUnknown: boolean;
-  /** The present code of tiles that were published under another one, by that one's key. */
-  readonly formerly: Known;
 }
 
 /** A tile's place in a load, as the load list tells it. */
@@ -42,13 +31,10 @@ export function followLoads(firings: KnownFirings, codes: TileCodes): Loads {
   const byTile = new Map<string, Loading[]>();
   const problems: Problem[] = [];
   for (const firing of [...firings.read.values()].toSorted(byDay)) {
+    problems.push(...findUnknownCodes(firing, codes));
     for (const loading of loadingsOf(firing)) {
-      const { mention } = loading;
-      if (lookUp(codes.ids, mention.written) === undefined) {
-        problems.push(...unknownCode(mention, codes));
-        continue;
-      }
-      const key = idKey(mention.written);
+      const key = idKey(loading.mention.written);
+      if (!codes.ids.has(key)) continue;
       const earlier = byTile.get(key) ?? [];
       const clash = findClash(loading, earlier);
       if (clash) problems.push(clash);
@@ -73,17 +59,6 @@ function loadingsOf(firing: Filed<FiringRecord>): Loading[] {
       })),
     ),
   );
-}
-
-function unknownCode(mention: Mention, codes: TileCodes): Problem[] {
-  const key = idKey(mention.written);
-  if (codes.reserved.has(key) || codes.reservedUnknown) return [];
-  const now = codes.formerly.get(key);
-  const sought =
-    now === undefined
-      ? soughtTile
-      : { ...soughtTile, otherwise: `That tile is now called “${now}”.` };
-  return [unknownName(mention, now === undefined ? codes.ids : new Map(), sought)];
 }
 
 /** A tile stands in one place of one kiln on one day. */

@@ -3,9 +3,9 @@ import type { Filed } from "../../records/archive.ts";
 import type { Problem } from "../../records/problem.ts";
 import type { SetRecord } from "../../records/set.ts";
 import { idKey } from "../../terms/ids.ts";
-import type { TileCodes } from "./firings.ts";
 import { follow, type Known, type Sought } from "./look-up.ts";
 import { soughtClay, soughtMaker, soughtTile } from "./sought.ts";
+import type { TileCodes } from "./tile-codes.ts";
 
 /** What a set may name. */
 export interface SetNames {

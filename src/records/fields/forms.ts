@@ -92,8 +92,8 @@ function addFault(context: z.RefinementCtx, fault: FormFault): void {
 }
 
 function readInto<Out>(context: z.RefinementCtx, schema: z.ZodType<Out>, input: unknown): Out {
-  const result = schema.safeParse(input);
+  const result = schema.safeParse(input, { reportInput: true });
   if (result.success) return result.data;
-  for (const issue of result.error.issues) context.issues.push({ ...issue, input } as never);
+  for (const issue of result.error.issues) context.issues.push({ ...issue } as never);
   return z.NEVER;
 }
