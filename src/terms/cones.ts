@@ -145,7 +145,8 @@ function nearestCones(text: string): readonly Cone[] {
   if (!match) return [];
   const [, zeros = "", digits = ""] = match;
   const whole = Number(digits);
-  return nearestTo(zeros && whole > 0 ? -whole : whole - 1);
+  if (whole === 0) return nearestTo(-0.5);
+  return nearestTo(zeros ? -whole : whole - 1);
 }
 
 function nearestTo(place: number): readonly Cone[] {

@@ -2,12 +2,13 @@
 
 /** The form under which two spellings of one id meet. */
 export function idKey(id: string): string {
-  return id.normalize("NFC").toLowerCase();
+  // Some letters come apart when they are made small, so they are composed again.
+  return id.normalize("NFC").toLowerCase().normalize("NFC");
 }
 
-/** An id as part of a file name in an address: lower case, other characters than letters, digits, `.`, `_` and `-` turned into `-`. */
+/** An id as part of a file name in an address: lower case, other characters than letters and their marks, digits, `.`, `_` and `-` turned into `-`. */
 export function idSlug(id: string): string {
-  return idKey(id).replace(/[^\p{L}\p{N}._-]+/gu, "-");
+  return idKey(id).replace(/[^\p{L}\p{M}\p{N}._-]+/gu, "-");
 }
 
 const windowsDevices = /^(con|prn|aux|nul|com\d|lpt\d)$/u;
