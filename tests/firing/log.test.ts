@@ -332,6 +332,23 @@ describe("gaps and repeats", () => {
     expect(reading.notes).toMatchObject([{ code: "log-repeats", line: 11 }]);
   });
 
+  it("a reading whose clock leapt is left out and told, wherever it stands", () => {
+    for (const at of [0, 30, 218]) {
+      const rows = lines((m, c) => `${m},${c}`);
+      rows[at] = "70000,500";
+      const reading = parseLog(["minutes,°C", ...rows].join("\n"));
+      expect(reading.curve).toHaveLength(expected.length - 1);
+      expect(reading.notes).toEqual([
+        {
+          severity: "warning",
+          code: "log-time-runs-back",
+          line: at + 2,
+          message: "1 reading left out: out of the order of time.",
+        },
+      ]);
+    }
+  });
+
   it("a row or a foot that holds no time is left out and counted", () => {
     const rows = lines((m, c) => `${m},${c}`);
     const text = ["minutes,°C", ...rows.slice(0, 9), "?,?", ...rows.slice(9), "end of log,"];
@@ -372,24 +389,26 @@ describe("hostile logs", () => {
     expect(reading.notes).toMatchObject([{ severity: "error", code }]);
   });
 
-  it("never throw, never run back, never leave what a probe can read", () => {
-    const cell = fc.oneof(
-      fc.integer({ min: -2000, max: 100_000 }).map(String),
-      fc.double().map(String),
-      fc.constantFrom(
-        "",
-        "NaN",
-        "9999",
-        "0",
-        "12:30",
-        "25:61:61",
-        "2026-13-45 99:99",
-        "°C",
-        "1,5",
-        '"',
-      ),
-      fc.string({ maxLength: 8 }),
-    );
+  const cell = fc.oneof(
+    fc.integer({ min: -2000, max: 100_000 }).map(String),
+    fc.double().map(String),
+    fc.constantFrom("", "NaN", "9999", "0", "1e400", "1,5", "°C", '"'),
+    fc.constantFrom("12:30", "25:61:61", "2026-13-45 99:99", "20.10.2026 3:04"),
+    fc.string({ maxLength: 8 }),
+  );
+  const unit = fc.constantFrom("celsius" as const, "fahrenheit" as const, undefined);
+
+  /** A curve that a page can draw, or an error that says why there is none. */
+  function expectSense({ curve, notes }: LogReading): void {
+    if (curve.length === 0) expect(notes.map((note) => note.severity)).toContain("error");
+    curve.forEach((point, i) => {
+      expect(point.celsius >= -40 && point.celsius <= 1500).toBe(true);
+      expect(Number.isFinite(point.minutes)).toBe(true);
+      if (i > 0) expect(point.minutes).toBeGreaterThan(curve[i - 1]?.minutes ?? Number.NaN);
+    });
+  }
+
+  it("made of anything at all give sense or a reason", () => {
     const text = fc
       .array(fc.array(cell, { maxLength: 4 }), { maxLength: 30 })
       .chain((rows) =>
@@ -397,19 +416,24 @@ describe("hostile logs", () => {
       );
     const head = fc.constantFrom("", "minutes,°C\n", "time;temp\n", "a\tb\n");
     fc.assert(
-      fc.property(
-        head,
-        text,
-        fc.constantFrom("celsius", "fahrenheit", undefined),
-        (top, body, unit) => {
-          const { curve } = parseLog(top + body, unit as "celsius" | undefined);
-          curve.forEach((point, i) => {
-            expect(point.celsius).toBeGreaterThanOrEqual(-40);
-            expect(point.celsius).toBeLessThanOrEqual(1500);
-            if (i > 0) expect(point.minutes).toBeGreaterThan(curve[i - 1]?.minutes ?? Number.NaN);
-          });
-        },
-      ),
+      fc.property(head, text, unit, (top, body, given) => {
+        expectSense(parseLog(top + body, given));
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it("that were sound before cells were spoilt and rows shuffled give sense or a reason", () => {
+    const spoilt = fc.array(fc.tuple(fc.nat(54), fc.nat(1), cell), { maxLength: 12 });
+    const swapped = fc.array(fc.tuple(fc.nat(54), fc.nat(54)), { maxLength: 3 });
+    fc.assert(
+      fc.property(spoilt, swapped, unit, (spoils, swaps, given) => {
+        const rows = firing(20).map(({ minutes, celsius }) => [`${minutes}`, `${celsius}`]);
+        for (const [row, column, word] of spoils) rows[row]?.splice(column, 1, word);
+        for (const [a, b] of swaps) [rows[a], rows[b]] = [rows[b] ?? [], rows[a] ?? []];
+        const text = rows.map((row) => row.join(";")).join("\n");
+        expectSense(parseLog(`minutes;temperature\n${text}`, given));
+      }),
       { numRuns: 500 },
     );
   });

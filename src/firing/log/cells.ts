@@ -3,6 +3,9 @@
 /** Longer than any number, date or time: such a cell is not looked at. */
 const longestValue = 40;
 
+/** Milliseconds from 1970 lie well below it. */
+const largestNumber = 1e15;
+
 /** How a column writes its numbers. */
 export interface NumberStyle {
   readonly decimal: "." | ",";
@@ -21,7 +24,8 @@ export function parseNumber(cell: string, style: NumberStyle): number {
   if (style.thousands) text = text.replaceAll(style.thousands, "");
   if (style.decimal === ",") text = text.replace(",", ".");
   if (!digits.test(text)) text = text.replace(unitBehind, "").replace("−", "-");
-  return digits.test(text) ? Number(text) : Number.NaN;
+  const number = digits.test(text) ? Number(text) : Number.NaN;
+  return Math.abs(number) <= largestNumber ? number : Number.NaN;
 }
 
 /** The letter of a unit that stands behind a cell's number. */

@@ -15,9 +15,9 @@ export interface Ordered {
 
 /**
  * Turns a log that was written newest first, carries a clock over midnight, and leaves out
- * readings that share their time with the one before or lie before it.
+ * readings that share their time with the one before or stand out of order.
  *
- * @throws LogFault where so many lie before it that this is no one firing
+ * @throws LogFault where so many stand out of order that this is no one firing
  */
 export function putInOrder(readings: readonly Reading[], wrapsAtMidnight: boolean): Ordered {
   const notes: LogNote[] = [];
@@ -55,21 +55,25 @@ function carryOverMidnight(readings: readonly Reading[]): readonly Reading[] {
   });
 }
 
+/** Of two readings out of order, the later is kept where it fits what came before both. */
 function keepRising(readings: readonly Reading[]): Ordered {
   const kept: Reading[] = [];
   const repeats: Reading[] = [];
-  const earlier: Reading[] = [];
+  const astray: Reading[] = [];
   for (const reading of readings) {
     const last = kept.at(-1);
-    if (!last || reading.minutes > last.minutes) kept.push(reading);
-    else if (reading.minutes === last.minutes) repeats.push(reading);
-    else earlier.push(reading);
+    if (last && reading.minutes === last.minutes) repeats.push(reading);
+    else if (!last || reading.minutes > last.minutes) kept.push(reading);
+    else if (reading.minutes > (kept.at(-2)?.minutes ?? Number.NEGATIVE_INFINITY)) {
+      astray.push(last);
+      kept[kept.length - 1] = reading;
+    } else astray.push(reading);
   }
-  const [back] = earlier;
-  if (back && earlier.length > readings.length / 20) throw runsBack(back);
+  const [first] = astray;
+  if (first && astray.length > Math.max(3, readings.length / 20)) throw runsBack(first);
   const notes = [
-    leftOut(repeats, "log-repeats", "note", "repeats the time of the one before"),
-    leftOut(earlier, "log-time-runs-back", "warning", "lies before the one above it"),
+    leftOut(repeats, "log-repeats", "note", "the same time as the one before"),
+    leftOut(astray, "log-time-runs-back", "warning", "out of the order of time"),
   ];
   return { readings: kept, notes: notes.flat() };
 }
@@ -92,7 +96,6 @@ function leftOut(
   const [first] = readings;
   if (!first) return [];
   const { line } = first;
-  const were = readings.length === 1 ? "was" : "were";
-  const message = `${countOf(readings.length, "reading")} that ${why} ${were} left out.`;
+  const message = `${countOf(readings.length, "reading")} left out: ${why}.`;
   return [{ severity, code, line, message }];
 }
