@@ -9,6 +9,7 @@ import { theoreticalMaterials } from "../chemistry/minerals/minerals.ts";
 import { type Published, publishSites, type SiteRequest } from "../publish/publish.ts";
 import { checkSiteFolder } from "../publish/site-folder.ts";
 import { type Archive, findById } from "../records/archive.ts";
+import type { Problem } from "../records/problem.ts";
 import { type Examined, examineArchive } from "./examine.ts";
 import { exitCodes, WrongUsage } from "./failure.ts";
 import { cacheFolderOf, type Folders, siteFolderOf } from "./folders.ts";
@@ -33,13 +34,16 @@ export async function build(options: BuildOptions): Promise<number> {
   const cacheDir = cacheFolderOf(options);
   const examined = await examineArchive(options.archive, cacheDir, progress);
   const { archive } = examined.read;
-  if (!archive || examined.problems.some(({ severity }) => severity === "error")) {
+  const refuse = (problems: readonly Problem[]) => {
     progress.finish();
-    tellProblems(examined, options.archive);
+    tellProblems({ ...examined, problems }, options.archive);
     return exitCodes.faulty;
-  }
+  };
+  if (!archive || examined.problems.some(isError)) return refuse(examined.problems);
   progress.stage("prepare the pictures");
   const photographs = await preparePhotographs(options.archive, archive, cacheDir, progress);
+  if (photographs.problems.some(isError))
+    return refuse([...examined.problems, ...photographs.problems]);
   progress.stage("link everything");
   const findings = gatherFindings(examined, photographs);
   const sites = chooseSites(withAddress(archive, options.address), findings, options.set);
@@ -50,6 +54,10 @@ export async function build(options: BuildOptions): Promise<number> {
   progress.finish();
   if (!options.quiet) tellSummary(sites, published, examined, progress);
   return exitCodes.done;
+}
+
+function isError({ severity }: Problem): boolean {
+  return severity === "error";
 }
 
 function gatherFindings({ problems, chemistry }: Examined, { prepared }: Photographs): Findings {

@@ -32,6 +32,7 @@ export async function examineArchive(
   progress.stage("read the archive");
   const read = await readArchive(dir, {
     builtInMaterials: theoreticalMaterials.map((material) => material.id),
+    cacheDir,
   });
   const { archive } = read;
   if (!archive) return { read, problems: read.problems, chemistry: new Map() };

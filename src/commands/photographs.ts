@@ -1,9 +1,12 @@
 /** Makes an archive's photographs ready, and says where each prepared picture lies. */
 import { join } from "node:path";
 import type { PreparedPicture } from "../catalogue/findings.ts";
+import { toProblem } from "../checks/check.ts";
+import { unusablePicture } from "../checks/rules/unusable-picture.ts";
 import { preparePictures } from "../photos/prepare.ts";
 import { entryFolder } from "../photos/store.ts";
 import type { Archive } from "../records/archive.ts";
+import type { Problem } from "../records/problem.ts";
 import type { Progress } from "./progress.ts";
 
 const folder = "pictures/";
@@ -11,6 +14,8 @@ const folder = "pictures/";
 export interface Photographs {
   /** By the picture's file, relative to the archive. */
   readonly prepared: ReadonlyMap<string, PreparedPicture>;
+  /** Photographs whose damage lay so deep that only opening them showed it. */
+  readonly problems: readonly Problem[];
   /** Where the picture with an address on the site lies. */
   readonly fileOf: (url: string) => string;
 }
@@ -37,6 +42,11 @@ export async function preparePhotographs(
   );
   return {
     prepared: new Map(made.map(({ key, picture }) => [key, toPrepared(picture)])),
+    problems: results.flatMap((result) =>
+      "fault" in result
+        ? [toProblem(unusablePicture, { ...result.fault, path: [] }, result.key)]
+        : [],
+    ),
     fileOf: (url) => places.get(url) ?? join(dir, url),
   };
 }

@@ -16,10 +16,8 @@ import {
 } from "node:fs/promises";
 import { basename, dirname, join, relative, resolve, sep } from "node:path";
 
-/** The file by which Tilebook knows a site that it wrote. */
+/** The file by which Tilebook knows a site that it wrote, and what it put there. */
 export const siteMark = ".tilebook.json";
-
-const mark = `${JSON.stringify({ madeBy: "tilebook", format: 1 })}\n`;
 
 /** Why a folder cannot take the site, in words for the one who named it. */
 export class RefusedFolder extends Error {
@@ -52,13 +50,32 @@ export async function checkSiteFolder(out: string, archiveDir: string): Promise<
   return folder;
 }
 
+/** What stays with the site, and what an operating system drops wherever its owner looks. */
+const mayStandThere = [".gitignore", ".DS_Store", "Thumbs.db", "desktop.ini"];
+
 async function checkContents(folder: string, out: string): Promise<void> {
-  const names = await namesIn(folder, out);
-  const isFree = names.every((name) => name === ".gitignore");
-  if (!isFree && !names.includes(siteMark))
+  const ours = [...mayStandThere, siteMark, ...(await readHeld(folder))];
+  const foreign = (await namesIn(folder, out)).find((name) => !ours.includes(name));
+  if (foreign !== undefined)
     throw new RefusedFolder(
-      `The site cannot be written to ${out}: it holds files that Tilebook did not write (${names[0]}). Name an empty folder with --out, or empty this one.`,
+      `The site cannot be written to ${out}: it holds files that Tilebook did not write (${foreign}). Name an empty folder with --out, or take them out of this one.`,
     );
+}
+
+/** The names of what Tilebook put into a folder; none where it left no mark that can be read. */
+async function readHeld(folder: string): Promise<readonly string[]> {
+  const mark = await readLast(folder, siteMark);
+  try {
+    const { holds } = JSON.parse(String(mark)) as { holds?: unknown };
+    return Array.isArray(holds) ? holds : [];
+  } catch {
+    return [];
+  }
+}
+
+async function writeMark(folder: string): Promise<void> {
+  const mark = { madeBy: "tilebook", format: 1, holds: (await readdir(folder)).sort() };
+  await writeFile(join(folder, siteMark), `${JSON.stringify(mark)}\n`);
 }
 
 async function namesIn(folder: string, out: string): Promise<string[]> {
@@ -102,10 +119,7 @@ const newInfix = ".tilebook-new-";
  */
 async function bringBack(folder: string): Promise<void> {
   const aside = folder + oldSuffix;
-  if (existsSync(aside)) {
-    if (existsSync(folder)) await rm(aside, { recursive: true, force: true });
-    else await rename(aside, folder);
-  }
+  if (existsSync(aside)) await putBack(aside, folder);
   const parent = dirname(folder);
   if (!existsSync(parent)) return;
   const prefix = basename(folder) + newInfix;
@@ -114,6 +128,18 @@ async function bringBack(folder: string): Promise<void> {
     if (name.startsWith(prefix) && !isRunning(builder))
       await rm(join(parent, name), { recursive: true, force: true });
   }
+}
+
+/** The site moved aside is the last good one, unless a whole one has taken its place. */
+async function putBack(aside: string, folder: string): Promise<void> {
+  if (existsSync(join(folder, siteMark))) {
+    await rm(aside, { recursive: true, force: true });
+    return;
+  }
+  const names = existsSync(folder) ? await readdir(folder) : [];
+  if (names.some((name) => name !== ".gitignore")) return;
+  await rm(folder, { recursive: true, force: true });
+  await rename(aside, folder);
 }
 
 function isRunning(processId: number): boolean {
@@ -156,10 +182,15 @@ export async function openStaging(siteFolder: string): Promise<Staging> {
 async function swap(folder: string, siteFolder: string): Promise<void> {
   const ignore = join(siteFolder, ".gitignore");
   if (existsSync(ignore)) await copyFile(ignore, join(folder, ".gitignore"));
-  await writeFile(join(folder, siteMark), mark);
+  await writeMark(folder);
   const aside = siteFolder + oldSuffix;
   if (existsSync(siteFolder)) await rename(siteFolder, aside);
-  await rename(folder, siteFolder);
+  try {
+    await rename(folder, siteFolder);
+  } catch (error) {
+    if (existsSync(aside)) await rename(aside, siteFolder);
+    throw error;
+  }
   await rm(aside, { recursive: true, force: true });
 }
 

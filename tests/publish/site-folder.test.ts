@@ -18,6 +18,7 @@ import {
   RefusedFolder,
   siteMark,
 } from "../../src/publish/site-folder.ts";
+import { failOn } from "./failing-disk.ts";
 
 let base: string;
 let archive: string;
@@ -64,6 +65,31 @@ describe("a folder for the site", () => {
     expect(await readdir(out)).toEqual(["holiday.jpg"]);
   });
 
+  test("is refused where somebody put files of their own into a site, and those stay", async () => {
+    const out = join(base, "site");
+    await publish(out, "first");
+    await mkdir(join(out, ".git"));
+    await expect(checkSiteFolder(out, archive)).rejects.toThrow(
+      /holds files that Tilebook did not write \(.git\)/u,
+    );
+    expect((await readdir(out)).sort()).toEqual([".git", siteMark, "index.html"]);
+  });
+
+  test("may hold what an operating system drops into folders", async () => {
+    const out = join(base, "site");
+    await publish(out, "first");
+    await writeFile(join(out, ".DS_Store"), "");
+    await publish(out, "second");
+    expect((await readdir(out)).sort()).toEqual([siteMark, "index.html"]);
+  });
+
+  test("is refused where its mark cannot be read", async () => {
+    const out = join(base, "site");
+    await publish(out, "first");
+    await writeFile(join(out, siteMark), '{"madeBy": "tile');
+    await expect(checkSiteFolder(out, archive)).rejects.toThrow(RefusedFolder);
+  });
+
   test.each([
     ["the archive itself", ""],
     ["a folder that contains the archive", ".."],
@@ -95,6 +121,24 @@ describe("a build that was cut short", () => {
     await rename(out(), `${out()}.tilebook-old`);
     await checkSiteFolder(out(), archive);
     expect(await readFile(join(out(), "index.html"), "utf8")).toBe("good");
+  });
+
+  test("between the two renames leaves it even where a checkout put the empty folder back", async () => {
+    await publish(out(), "good");
+    await rename(out(), `${out()}.tilebook-old`);
+    await mkdir(out());
+    await writeFile(join(out(), ".gitignore"), "*\n");
+    await checkSiteFolder(out(), archive);
+    expect(await readFile(join(out(), "index.html"), "utf8")).toBe("good");
+    expect((await readdir(base)).sort()).toEqual(["archive", "site"]);
+  });
+
+  test("because the new site could not take its place puts the last one back at once", async () => {
+    await publish(out(), "good");
+    failOn("rename", "EBUSY", ([from]) => from.includes(".tilebook-new-"));
+    await expect(publish(out(), "better")).rejects.toThrow("EBUSY");
+    expect(await readFile(join(out(), "index.html"), "utf8")).toBe("good");
+    expect(existsSync(`${out()}.tilebook-old`)).toBe(false);
   });
 
   test("after the second rename leaves nothing of the old site behind", async () => {
