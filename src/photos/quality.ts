@@ -76,22 +76,22 @@ function isDark({ data }: Grey): boolean {
 const WHITE_CODE = 252;
 const WHITE_SHARE = 0.2;
 
-function isBurntOut(grey: Grey): boolean {
-  const middle = takeMiddle(grey);
-  return countWhere(middle, (value) => value >= WHITE_CODE) > WHITE_SHARE * middle.length;
+function isBurntOut({ data, width, height }: Grey): boolean {
+  const [left, right] = [Math.floor(width / 4), Math.ceil((width * 3) / 4)];
+  const [top, bottom] = [Math.floor(height / 4), Math.ceil((height * 3) / 4)];
+  let white = 0;
+  for (let y = top; y < bottom; y++) {
+    white += countWhere(data.subarray(y * width + left, y * width + right), isWhite);
+  }
+  return white > WHITE_SHARE * (right - left) * (bottom - top);
 }
 
-function takeMiddle({ data, width, height }: Grey): Uint8Array {
-  const [left, right] = [Math.floor(width / 4), Math.ceil((width * 3) / 4)];
-  const rows: number[] = [];
-  for (let y = Math.floor(height / 4); y < Math.ceil((height * 3) / 4); y++) {
-    for (let x = left; x < right; x++) rows.push(data[y * width + x] ?? 0);
-  }
-  return Uint8Array.from(rows);
+function isWhite(value: number): boolean {
+  return value >= WHITE_CODE;
 }
 
 function countWhere(data: Uint8Array, holds: (value: number) => boolean): number {
   let count = 0;
-  for (const value of data) if (holds(value)) count += 1;
+  for (let at = 0; at < data.length; at++) if (holds(data[at] ?? 0)) count += 1;
   return count;
 }

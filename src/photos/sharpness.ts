@@ -37,10 +37,11 @@ interface Block {
   laplacian: number;
 }
 
+/** Every second block, as on a draughtboard, tells as much in half the time. */
 function measureBlocks(grey: Grey): Block[] {
   const blocks: Block[] = [];
-  for (let top = 1; top + BLOCK < grey.height; top += BLOCK) {
-    for (let left = 1; left + BLOCK < grey.width; left += BLOCK) {
+  for (let top = 1, row = 0; top + BLOCK < grey.height; top += BLOCK, row++) {
+    for (let left = 1 + (row % 2) * BLOCK; left + BLOCK < grey.width; left += 2 * BLOCK) {
       blocks.push(measureBlock(grey, left, top));
     }
   }
@@ -52,12 +53,8 @@ function measureBlock({ data, width }: Grey, left: number, top: number): Block {
   for (let y = top; y < top + BLOCK; y++) {
     for (let at = y * width + left; at < y * width + left + BLOCK; at++) {
       const value = data[at] ?? 0;
-      const around =
-        (data[at - 1] ?? 0) +
-        (data[at + 1] ?? 0) +
-        (data[at - width] ?? 0) +
-        (data[at + width] ?? 0);
-      const laplacian = around - 4 * value;
+      const beside = (data[at - 1] ?? 0) + (data[at + 1] ?? 0);
+      const laplacian = beside + (data[at - width] ?? 0) + (data[at + width] ?? 0) - 4 * value;
       sum += value;
       squares += value * value;
       laplacians += laplacian;

@@ -1,0 +1,92 @@
+import { type Lab, linearToLab } from "./cielab.ts";
+import { differenceCiede2000 } from "./difference.ts";
+import { findGlazePixels } from "./glaze-pixels.ts";
+import { type CardCorrection, correctByCard } from "./grey-card.ts";
+import { type ColourName, nameColour } from "./name.ts";
+import { oklabToLinear } from "./oklab.ts";
+import { makePalette, type PaletteColour } from "./palette.ts";
+import { type Crop, DEFAULT_CROP, layGrid, type Pixels } from "./region.ts";
+import { meanOf, readSamples, type Samples, sampleAt } from "./samples.ts";
+import { linearToHex } from "./srgb.ts";
+
+/** The colour of a tile's glaze, as its photograph shows it. */
+export interface MeasuredColour {
+  /** CIELAB under D65, two decimals: the mean, in OKLab, of the accepted pixels. */
+  lab: Lab;
+  /** The same colour in sRGB, `#rrggbb`; what sRGB cannot show is brought to its edge. */
+  hex: string;
+  name: ColourName;
+  /**
+   * How lively the glaze is: the mean colour difference from the mean (MCDM; ASTM E2214), in
+   * CIEDE2000, over the accepted pixels.
+   */
+  spread: number;
+  palette: PaletteColour[];
+  /** Share of the region's pixels that counted as glaze. */
+  accepted: number;
+  /** Share of the accepted pixels with a channel at its end: their true colour may lie beyond. */
+  clipped: number;
+  /** What became of the grey card; null where none is named. */
+  greyCard: GreyCardUse | null;
+}
+
+export type GreyCardUse =
+  | { used: true; exposure: "as-taken" | "corrected" | "not-a-grey-cards" }
+  | { used: false; because: "burnt-out" | "coloured" | "dark" };
+
+export interface MeasureOptions {
+  /** What to measure; the middle half of the picture if left out. */
+  crop?: Crop | undefined;
+  /** Where a neutral grey card lies in the picture. */
+  grey?: Crop | undefined;
+}
+
+/** Raised when the same pixels may give another colour than before. */
+export const MEASURING_VERSION = 1;
+
+const MOST_SAMPLES = 8000;
+const SPREAD_SAMPLES = 1000;
+
+/**
+ * Measures the glaze on a photograph of a tile: reflections and bare edges are left out, and the
+ * light is put right by a grey card where there is one. The same pixels give the same colour.
+ */
+export function measureColour(pixels: Pixels, options: MeasureOptions = {}): MeasuredColour {
+  const card = options.grey ? correctByCard(pixels, options.grey) : undefined;
+  const grid = layGrid(pixels, options.crop ?? DEFAULT_CROP, MOST_SAMPLES);
+  const matrix = card && "matrix" in card ? card.matrix : undefined;
+  const samples = readSamples(pixels, grid, matrix);
+  const glaze = findGlazePixels(samples);
+  const mean = meanOf(samples, glaze);
+  const lab = linearToLab(oklabToLinear(mean));
+  return {
+    lab: [round(lab[0], 2), round(lab[1], 2), round(lab[2], 2)],
+    hex: linearToHex(oklabToLinear(mean)),
+    name: nameColour(mean),
+    spread: round(measureSpread(samples, glaze, lab), 2),
+    palette: makePalette(samples, glaze),
+    accepted: round(glaze.length / samples.white.length, 3),
+    clipped: round(glaze.filter((index) => samples.clipped[index]).length / glaze.length, 3),
+    greyCard: card ? describeUse(card) : null,
+  };
+}
+
+function describeUse(card: CardCorrection): GreyCardUse {
+  return "matrix" in card
+    ? { used: true, exposure: card.exposure }
+    : { used: false, because: card.unusable };
+}
+
+function measureSpread(samples: Samples, glaze: readonly number[], mean: Lab): number {
+  const step = Math.ceil(glaze.length / SPREAD_SAMPLES);
+  const some = glaze.filter((_, at) => at % step === 0);
+  const differences = some.map((index) =>
+    differenceCiede2000(linearToLab(oklabToLinear(sampleAt(samples, index))), mean),
+  );
+  return differences.reduce((sum, difference) => sum + difference, 0) / differences.length;
+}
+
+/** Never gives a negative zero, which would differ from zero in a data file. */
+function round(value: number, decimals: number): number {
+  return Math.round(value * 10 ** decimals) / 10 ** decimals + 0;
+}

@@ -1,0 +1,41 @@
+import { type Cluster, findClusters } from "./clusters.ts";
+import { oklabToLinear } from "./oklab.ts";
+import { distance, type Samples } from "./samples.ts";
+import { linearToHex } from "./srgb.ts";
+
+/** One of the main colours, and what share of the glaze it has. */
+export interface PaletteColour {
+  hex: string;
+  share: number;
+}
+
+const MOST_COLOURS = 5;
+const PALETTE_SAMPLES = 2000;
+/** Colours nearer than this are one to the eye (in OKLab, some 4 units of CIELAB). */
+const ALIKE = 0.04;
+const LEAST_SHARE = 0.03;
+
+/** The main colours of the glaze, the largest first; their shares add up to about 1. */
+export function makePalette(samples: Samples, glaze: readonly number[]): PaletteColour[] {
+  const step = Math.ceil(glaze.length / PALETTE_SAMPLES);
+  const some = glaze.filter((_, at) => at % step === 0);
+  const merged = mergeAlike(findClusters(samples, some, MOST_COLOURS));
+  const kept = merged.filter((cluster) => cluster.members.length >= LEAST_SHARE * some.length);
+  const total = kept.reduce((sum, cluster) => sum + cluster.members.length, 0);
+  return kept.map(({ centre, members }) => ({
+    hex: linearToHex(oklabToLinear(centre)),
+    share: Math.round((1000 * members.length) / total) / 1000,
+  }));
+}
+
+/** Joins each cluster to the first larger one that looks the same; that one keeps its colour. */
+function mergeAlike(clusters: Cluster[]): Cluster[] {
+  const merged: Cluster[] = [];
+  for (const cluster of clusters) {
+    const at = merged.findIndex((other) => distance(other.centre, cluster.centre) < ALIKE);
+    const like = merged[at];
+    if (!like) merged.push(cluster);
+    else merged[at] = { ...like, members: [...like.members, ...cluster.members] };
+  }
+  return merged.sort((one, other) => other.members.length - one.members.length);
+}
