@@ -338,7 +338,7 @@ describe("logs", () => {
       tiles/firings/a.md:3:6 error: There is no log “a.cvs” beside this record [missing-log]
         3 | log: a.cvs
           |      ^
-        Put the file into tiles/firings, or take the line out.
+        Did you mean “a.csv”?
 
       tiles/firings/b.md:3:6 error: “../b.csv” leads away from the folder of this record [path-outside]
         3 | log: ../b.csv
