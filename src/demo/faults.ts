@@ -1,0 +1,283 @@
+import type { Chart } from "./chart.ts";
+import { fillChart } from "./chart.ts";
+import type { Coating } from "./glazing.ts";
+import { blurGrid, clamp, type Grid, mix, num, smoothstep } from "./grid.ts";
+import {
+  type CellHit,
+  clouds,
+  findCell,
+  grain,
+  makeCellHit,
+  type NoisePlace,
+  noisePlace,
+} from "./noise.ts";
+import { hashText } from "./random.ts";
+import type { Skin } from "./skin.ts";
+import type { TilePlan } from "./tile-plan.ts";
+
+/** Faults that move or remove glaze, worked on the coats before they are painted. */
+export function spoilCoats(chart: Chart, plan: TilePlan, coatings: readonly Coating[]): void {
+  for (const fault of plan.faults) {
+    const share = coatLeft(chart, plan, fault);
+    if (!share) continue;
+    for (const { thickness } of fault === "crawling" ? coatings.slice(-1) : coatings) {
+      const { data } = thickness;
+      for (let i = 0; i < data.length; i++) data[i] = num(data, i) * num(share.data, i);
+    }
+  }
+}
+
+function coatLeft(chart: Chart, plan: TilePlan, fault: string): Grid | undefined {
+  const at = noisePlace(`${fault} ${plan.code}`);
+  const hit = makeCellHit();
+  const salt = hashText(`${fault} ${plan.code}`) & 0xffff;
+  switch (fault) {
+    case "crawling":
+      return crawl(chart, at, salt, hit);
+    case "pinholing":
+      return fillChart(chart, (x, y) => {
+        findCell(x / 2.3, y / 2.3, salt, hit);
+        const many = 0.3 + 0.35 * clouds(at.x + x * 0.05, at.y + y * 0.05);
+        if (hit.id > many) return 1;
+        const size = 0.13 + 0.2 * hit.id;
+        const d = hit.nearest * 2.3;
+        return (
+          smoothstep(size * 0.55, size, d) * (1 + 0.2 * Math.exp(-(((d - size * 1.4) / 0.15) ** 2)))
+        );
+      });
+    case "flaking":
+    case "shivering":
+      return fillChart(chart, (x, y) => {
+        const { face } = chart;
+        const edge = Math.min(x - face.left, face.right - x, face.top - y);
+        const worst = smoothstep(-0.1, 0.5, grain(at.x + x * 0.02, at.y + y * 0.02));
+        const reach = (fault === "shivering" ? 2.2 : 5.5) * worst;
+        const chip =
+          reach *
+          (grain(at.x + x * 0.17, at.y + y * 0.17) + 0.35 * grain(at.y + x * 0.6, at.x + y * 0.6));
+        const patch =
+          fault === "flaking" ? grain(at.y + x * 0.1, at.x + y * 0.1) * worst - 0.5 : -1;
+        return smoothstep(-0.1, 0.1, Math.min(edge - chip, -patch * 6));
+      });
+    case "too-thin":
+      return fillChart(chart, () => 0.5);
+    case "too-thick":
+      return fillChart(chart, (x, y) => 1.5 + 0.3 * clouds(at.x + x * 0.06, at.y + y * 0.06));
+    default:
+      return undefined;
+  }
+}
+
+/** Glaze that drew back into islands, its edges rolled up, with bare clay between. */
+function crawl(chart: Chart, at: NoisePlace, salt: number, hit: CellHit): Grid {
+  const edges = fillChart(chart, (x, y) => {
+    const bad = clouds(at.x + x * 0.025, at.y + y * 0.025) + 0.02;
+    const wx = x + 1.2 * grain(at.y + x * 0.2, at.x + y * 0.2);
+    const wy = y + 1.2 * grain(at.x + x * 0.2, at.y - y * 0.2);
+    findCell(wx / 6.4, wy / 6.4, salt, hit);
+    const gap = (hit.second - hit.nearest) * 6.4;
+    return gap - clamp(bad * 4.5 + (hit.id - 0.5) * 1.4, -1.5, 2.6);
+  });
+  const round = blurGrid(edges, 0.42 * chart.perMm);
+  for (let i = 0; i < round.data.length; i++) {
+    const d = num(round.data, i);
+    const roll = 0.6 * Math.exp(-(((d - 0.75) / 0.6) ** 2));
+    round.data[i] = smoothstep(-0.02, 0.3, d) * (1 + roll);
+  }
+  return round;
+}
+
+/** Faults that show on the finished surface. */
+export function showFaults(plan: TilePlan, skin: Skin, coatings: readonly Coating[]): void {
+  for (const fault of plan.faults) {
+    if (fault === "crazing")
+      craze(plan, skin, coatings, isRaku(plan) ? RAKU_CRACKLE : FINE_CRAZING);
+    if (fault === "blistering" || fault === "overfired")
+      blister(plan, skin, coatings, fault === "blistering" ? 0.3 : 0.045);
+    if (fault === "bloating") bloat(plan, skin);
+    if (fault === "kiln-crumbs") dropCrumbs(plan, skin);
+    if (fault === "cloudy") cloud(plan, skin, coatings);
+    if (fault === "dunting") crack(plan, skin, 0.16);
+  }
+  if (plan.fate === "cracked") crack(plan, skin, 0.3);
+  if (plan.fate === "broken" || plan.fate === "exploded") crack(plan, skin, 0.85);
+  if (plan.fate === "stuck") stickToShelf(plan, skin);
+}
+
+type At = (index: number, x: number, y: number) => void;
+
+function everywhere(skin: Skin, visit: At): void {
+  const { chart } = skin;
+  let i = 0;
+  for (let row = 0; row < chart.height; row++) {
+    const y = chart.extent.top - (row + 0.5) / chart.perMm;
+    for (let column = 0; column < chart.width; column++) {
+      visit(i++, chart.extent.left + (column + 0.5) / chart.perMm, y);
+    }
+  }
+}
+
+function darken(skin: Skin, i: number, share: number): void {
+  skin.red.data[i] = num(skin.red.data, i) * (1 - share);
+  skin.green.data[i] = num(skin.green.data, i) * (1 - share);
+  skin.blue.data[i] = num(skin.blue.data, i) * (1 - share);
+}
+
+function tint(
+  skin: Skin,
+  i: number,
+  colour: readonly [number, number, number],
+  share: number,
+): void {
+  skin.red.data[i] = mix(num(skin.red.data, i), colour[0], share);
+  skin.green.data[i] = mix(num(skin.green.data, i), colour[1], share);
+  skin.blue.data[i] = mix(num(skin.blue.data, i), colour[2], share);
+}
+
+function coatsAt(coatings: readonly Coating[], i: number): number {
+  let sum = 0;
+  for (const { thickness } of coatings) sum += num(thickness.data, i);
+  return sum;
+}
+
+interface CrazeNet {
+  readonly mesh: number;
+  readonly width: number;
+  readonly dark: number;
+  /** Share of the meshes that no finer cracks cross. */
+  readonly whole: number;
+}
+
+const FINE_CRAZING: CrazeNet = { mesh: 6.5, width: 0.14, dark: 0.42, whole: 0.3 };
+/** Smoke blackens the cracks. */
+const RAKU_CRACKLE: CrazeNet = { mesh: 8.5, width: 0.34, dark: 0.9, whole: 0.55 };
+
+function isRaku(plan: TilePlan): boolean {
+  return plan.steps.some((step) => step.does === "fire" && step.kind === "raku");
+}
+
+/** A net of fine cracks in the glaze, finer where it lies thick. */
+function craze(plan: TilePlan, skin: Skin, coatings: readonly Coating[], net: CrazeNet): void {
+  const at = noisePlace(`craze ${plan.code}`);
+  const salt = hashText(`craze ${plan.code}`) & 0xffff;
+  const hit = makeCellHit();
+  everywhere(skin, (i, x, y) => {
+    const coats = coatsAt(coatings, i);
+    if (coats < 1) return;
+    const wx = x + 0.9 * clouds(at.x + x * 0.2, at.y + y * 0.2);
+    const wy = y + 0.9 * clouds(at.y + x * 0.2, at.x + y * 0.2);
+    findCell(wx / net.mesh, wy / net.mesh, salt, hit);
+    let line = (hit.second - hit.nearest) * net.mesh;
+    if (hit.id > net.whole) {
+      findCell((wx * 2.1) / net.mesh, (wy * 2.1) / net.mesh, salt + 9, hit);
+      line = Math.min(line, ((hit.second - hit.nearest) * net.mesh) / 2.1 + 0.03);
+    }
+    const dark = smoothstep(net.width, net.width * 0.2, line) * smoothstep(1, 2, coats);
+    darken(skin, i, net.dark * dark);
+    skin.height.data[i] = num(skin.height.data, i) - 0.012 * dark;
+  });
+}
+
+function blister(plan: TilePlan, skin: Skin, coatings: readonly Coating[], many: number): void {
+  const at = noisePlace(`blister ${plan.code}`);
+  const salt = hashText(`blister ${plan.code}`) & 0xffff;
+  const hit = makeCellHit();
+  everywhere(skin, (i, x, y) => {
+    if (coatsAt(coatings, i) < 0.8) return;
+    findCell(x / 3.4, y / 3.4, salt, hit);
+    if (hit.id > many + 0.5 * many * clouds(at.x + x * 0.06, at.y + y * 0.06)) return;
+    const share = hit.id / many;
+    const size = 0.35 + 0.85 * share * share;
+    const d = (hit.nearest * 3.4) / size;
+    if (d > 1.35) return;
+    const burst = share > 0.45;
+    const dome = burst
+      ? 0.24 * Math.exp(-(((d - 0.95) / 0.22) ** 2)) - 0.22 * smoothstep(0.85, 0.5, d)
+      : 0.4 * Math.sqrt(Math.max(0, 1 - d * d));
+    skin.height.data[i] = num(skin.height.data, i) + dome * size;
+    if (burst) darken(skin, i, 0.55 * smoothstep(0.85, 0.45, d));
+  });
+}
+
+function bloat(plan: TilePlan, skin: Skin): void {
+  const salt = hashText(`bloat ${plan.code}`) & 0xffff;
+  const hit = makeCellHit();
+  everywhere(skin, (i, x, y) => {
+    findCell(x / 15, y / 15, salt, hit);
+    if (hit.id > 0.45) return;
+    const d = hit.nearest * 15;
+    const size = 2.5 + 7 * hit.id;
+    const alone = smoothstep(0, 4, (hit.second - hit.nearest) * 15);
+    skin.height.data[i] = num(skin.height.data, i) + 1.2 * alone * Math.exp(-((d / size) ** 2) * 2);
+  });
+}
+
+/** Bits of kiln wash and brick that fell on the melt. */
+function dropCrumbs(plan: TilePlan, skin: Skin): void {
+  const at = noisePlace(`crumbs ${plan.code}`);
+  const salt = hashText(`crumbs ${plan.code}`) & 0xffff;
+  const hit = makeCellHit();
+  everywhere(skin, (i, x, y) => {
+    findCell(x / 7, y / 7, salt, hit);
+    if (hit.id > 0.22) return;
+    const size = 0.35 + 3.2 * hit.id;
+    const d = hit.nearest * 7 + 0.35 * clouds(at.x + x * 1.2, at.y + y * 1.2);
+    const crumb = smoothstep(size, size * 0.75, d);
+    tint(skin, i, hit.id > 0.1 ? [0.62, 0.55, 0.44] : [0.16, 0.09, 0.05], crumb);
+    skin.height.data[i] =
+      num(skin.height.data, i) + 0.6 * crumb * (0.7 + 0.5 * clouds(at.y + x * 1.5, at.x + y * 1.5));
+    skin.roughness.data[i] = mix(num(skin.roughness.data, i), 0.9, crumb);
+    skin.glass.data[i] = mix(num(skin.glass.data, i), 0.1, crumb);
+  });
+}
+
+function cloud(plan: TilePlan, skin: Skin, coatings: readonly Coating[]): void {
+  const at = noisePlace(`cloud ${plan.code}`);
+  everywhere(skin, (i, x, y) => {
+    const coats = smoothstep(0.8, 4, coatsAt(coatings, i));
+    const milk = smoothstep(-0.5, 0.6, clouds(at.x + x * 0.05, at.y + y * 0.05));
+    tint(skin, i, [0.62, 0.64, 0.66], 0.38 * milk * coats);
+  });
+}
+
+/** A crack right across, `half` millimetres to either side. */
+function crack(plan: TilePlan, skin: Skin, half: number): void {
+  const at = noisePlace(`crack ${plan.code}`);
+  const lean = grain(at.x, at.y) * 0.9;
+  everywhere(skin, (i, x, y) => {
+    const path =
+      y - 6 - lean * x - 5 * grain(at.x + x * 0.045, at.y) - 0.8 * clouds(at.y + x * 0.3, at.x);
+    const d = Math.abs(path);
+    const wide = half * (1 + 0.4 * grain(at.x + x * 0.2, at.y));
+    const gap = smoothstep(wide + 0.12, wide, d);
+    const lip = smoothstep(wide + 0.8, wide, d) * (half > 0.5 ? 1 : 0);
+    if (lip > 0)
+      tint(
+        skin,
+        i,
+        [0.48, 0.4, 0.3],
+        0.6 * lip * smoothstep(-0.2, 0.4, clouds(at.x + x * 0.8, at.y + y * 0.8)),
+      );
+    darken(skin, i, 0.93 * gap);
+    skin.height.data[i] = num(skin.height.data, i) - Math.min(2.5, half * 6) * gap;
+    skin.glass.data[i] = num(skin.glass.data, i) * (1 - gap);
+  });
+}
+
+/** Shelf wash and a torn edge along the foot. */
+function stickToShelf(plan: TilePlan, skin: Skin): void {
+  const at = noisePlace(`stuck ${plan.code}`);
+  const { face } = skin.chart;
+  everywhere(skin, (i, x, y) => {
+    const reach =
+      3.5 + 3 * grain(at.x + x * 0.12, at.y) + 1.4 * clouds(at.y + x * 0.5, at.x + y * 0.5);
+    const grit =
+      smoothstep(0.4, -0.4, y - face.bottom - reach) *
+      smoothstep(-0.45, 0.1, clouds(at.x + x * 0.55, at.y + y * 0.55));
+    tint(skin, i, [0.68, 0.63, 0.54], 0.9 * grit);
+    skin.height.data[i] =
+      num(skin.height.data, i) + grit * (0.5 + 0.5 * clouds(at.y + x * 1.1, at.x + y * 1.1));
+    skin.roughness.data[i] = mix(num(skin.roughness.data, i), 0.95, grit);
+    skin.glass.data[i] = mix(num(skin.glass.data, i), 0.08, grit);
+  });
+}

@@ -1,0 +1,239 @@
+import type { Chart } from "./chart.ts";
+import { fillChart } from "./chart.ts";
+import type { Coating, GlazedClay } from "./glazing.ts";
+import { blurGrid, clamp, type Grid, makeGrid, mix, num, sampleGrid, smoothstep } from "./grid.ts";
+import { clouds, findCell, grain, makeCellHit, noisePlace } from "./noise.ts";
+import { hashText } from "./random.ts";
+import type { GlazeLook, TilePlan } from "./tile-plan.ts";
+
+/** Millimetres of fired glaze that one usual brushed coat leaves. */
+export const COAT_MM = 0.11;
+
+/** How far beyond (above 0) or short of (below 0) its range the kiln took a glaze, in cones. */
+export function conesBeyond(glaze: GlazeLook, plan: TilePlan): number {
+  const heat = hottest(plan);
+  if (!glaze.range || heat === undefined) return 0;
+  return heat > glaze.range[1] ? heat - glaze.range[1] : Math.min(0, heat - glaze.range[0]);
+}
+
+function hottest(plan: TilePlan): number | undefined {
+  let heat: number | undefined;
+  for (const step of plan.steps) {
+    if (step.does !== "fire" || step.kind === "bisque" || step.heat === undefined) continue;
+    heat = Math.max(heat ?? step.heat, step.heat);
+  }
+  return heat;
+}
+
+/** 0 stays where it was put, 1 runs; as the kiln took it. */
+export function fluidity(glaze: GlazeLook, plan: TilePlan): number {
+  const beyond = conesBeyond(glaze, plan);
+  const melted = 1 - unmelted(glaze, plan);
+  return clamp(
+    (glaze.flow * (1 + 0.22 * clamp(beyond, -3, 5)) + Math.max(0, beyond) * 0.04) * melted,
+    0,
+    1.6,
+  );
+}
+
+/** How far a glaze is from having melted: 0 melted, 1 still a powder. */
+export function unmelted(glaze: GlazeLook, plan: TilePlan): number {
+  const short = -Math.min(0, conesBeyond(glaze, plan));
+  return clamp((short - 0.6) / 5, 0, 1);
+}
+
+/** Lets the glaze run, level out over the clay's relief and draw back from sharp edges. */
+export function meltGlaze(chart: Chart, plan: TilePlan, clay: Grid, glazed: GlazedClay): Coating[] {
+  const moving = glazed.coatings.map((coating, i) => ({
+    ...coating,
+    flow: mostFluidFrom(glazed.coatings, i, plan),
+  }));
+  const flow = Math.max(0, ...moving.map((coating) => coating.flow));
+  const moved = runDown(
+    chart,
+    plan,
+    moving.map((coating) => soften(chart, coating)),
+  );
+  openCracks(chart, plan, moved);
+  const ratio = levelRatio(chart, plan, clay, moved, flow);
+  for (const coating of moved) {
+    const share = clamp(0.15 + coating.flow * 1.3, 0, 1);
+    const { data } = coating.thickness;
+    for (let i = 0; i < data.length; i++) {
+      data[i] = num(data, i) * mix(1, num(ratio.data, i), share);
+    }
+  }
+  return moved.map(({ glaze, thickness }) => ({ glaze, thickness }));
+}
+
+/** A melt loses the marks of the brush; what does not melt keeps them. */
+function soften(chart: Chart, coating: Moving): Moving {
+  const sigma = (0.12 + 0.75 * Math.min(1, coating.flow)) * chart.perMm;
+  const smooth = blurGrid(coating.thickness, sigma);
+  const covered = makeGrid(chart.width, chart.height);
+  for (let i = 0; i < covered.data.length; i++) {
+    covered.data[i] = clamp(num(coating.thickness.data, i) * 3.5, 0, 1);
+  }
+  const cover = blurGrid(covered, sigma);
+  for (let i = 0; i < smooth.data.length; i++) {
+    const inside = num(cover.data, i);
+    const domed = mix(0.5, 1, smoothstep(0.5, 0.97, inside));
+    const edge = smoothstep(0.4, 0.56, inside) * domed;
+    smooth.data[i] = (num(smooth.data, i) / Math.max(0.3, inside)) * edge;
+  }
+  return { ...coating, thickness: smooth };
+}
+
+/** A stiff coat over one that moves is torn open, and what lies beneath shows in the cracks. */
+function openCracks(chart: Chart, plan: TilePlan, moved: readonly Moving[]): void {
+  if (!plan.effects.includes("breaking") && !plan.effects.includes("variegated")) return;
+  moved.forEach((coating, i) => {
+    const stiff = fluidity(coating.glaze, plan) < 0.12 && coating.glaze.kind === "glaze";
+    const beneath = moved.slice(0, i).map((below) => fluidity(below.glaze, plan));
+    const pulls = Math.max(0, ...beneath);
+    if (!stiff || pulls < 0.12) return;
+    const width = 0.4 + 1.1 * Math.min(1, pulls);
+    const open = crackNet(chart, `cracks ${plan.code}`, width, pulls);
+    const { data } = coating.thickness;
+    for (let k = 0; k < data.length; k++) data[k] = num(data, k) * num(open.data, k);
+  });
+}
+
+function crackNet(chart: Chart, seed: string, width: number, pulls: number): Grid {
+  const at = noisePlace(seed);
+  const salt = hashText(seed) & 0xffff;
+  const hit = makeCellHit();
+  const high = 4.6 + 2.5 * pulls;
+  const gaps = fillChart(chart, (x, y) => {
+    const wx = x + 1.1 * clouds(at.x + x * 0.16, at.y + y * 0.16);
+    const wy = y + 1.5 * clouds(at.y + x * 0.16, at.x + y * 0.16);
+    findCell(wx / 4.6, wy / high, salt, hit);
+    const wide = width * (0.7 + 0.9 * clouds(at.x - x * 0.04, at.y - y * 0.04));
+    return (hit.second - hit.nearest) * 4.6 - wide;
+  });
+  const soft = blurGrid(gaps, 0.22 * chart.perMm);
+  for (let i = 0; i < soft.data.length; i++) {
+    soft.data[i] = mix(0.01, 1, smoothstep(-0.15, 0.5, num(soft.data, i)));
+  }
+  return soft;
+}
+
+interface Moving extends Coating {
+  readonly flow: number;
+}
+
+/** A coat moves as the most fluid of itself and what lies beneath carries it. */
+function mostFluidFrom(coatings: readonly Coating[], index: number, plan: TilePlan): number {
+  const own = coatings[index];
+  if (!own) return 0;
+  let flow = fluidity(own.glaze, plan);
+  for (const below of coatings.slice(0, index)) {
+    flow = Math.max(flow, 0.75 * fluidity(below.glaze, plan));
+  }
+  return flow;
+}
+
+/** How many millimetres the lower edge moves where it moves most. */
+function runLength(plan: TilePlan, moving: readonly Moving[]): number {
+  if (plan.shape === "channel") return 0;
+  if (plan.run !== undefined) return plan.run;
+  if (plan.faults.includes("running")) return 12;
+  const load = moving.reduce((sum, c) => sum + meanOf(c.thickness) * Math.max(0, c.flow - 0.4), 0);
+  return clamp(load * 2.4, 0, 14);
+}
+
+function meanOf(grid: Grid): number {
+  let sum = 0;
+  let count = 0;
+  for (let i = 0; i < grid.data.length; i += 13) {
+    if (num(grid.data, i) > 0.1) {
+      sum += num(grid.data, i);
+      count++;
+    }
+  }
+  return count > 0 ? sum / count : 0;
+}
+
+function runDown(chart: Chart, plan: TilePlan, moving: readonly Moving[]): Moving[] {
+  const run = runLength(plan, moving);
+  const at = noisePlace(`run ${plan.code}`);
+  const { face } = chart;
+  const height = face.top - face.bottom;
+  const fingers = (x: number): number => {
+    const wide = smoothstep(-0.35, 0.75, grain(at.x + x * 0.085, at.y));
+    const narrow = smoothstep(0.1, 0.8, grain(at.y + x * 0.21, at.x));
+    return 0.18 + 0.55 * wide + 0.27 * narrow * wide;
+  };
+  return moving.map((coating) => {
+    const share = clamp((coating.flow - 0.12) * 2, 0, 1);
+    if (run * share < 0.5) return coating;
+    const thickness = fillChart(chart, (x, y) => {
+      const way = clamp((face.top - y) / height, 0, 1) ** 0.8;
+      const source = y + run * share * fingers(x) * way;
+      return sampleGrid(
+        coating.thickness,
+        (x - chart.extent.left) * chart.perMm - 0.5,
+        (chart.extent.top - source) * chart.perMm - 0.5,
+      );
+    });
+    thickenLowerEdge(chart, thickness, clamp(0.3 + run * 0.11, 0, 3) * share);
+    return { ...coating, thickness };
+  });
+}
+
+/** Where a run ends, the glaze stands in a thick roll. */
+function thickenLowerEdge(chart: Chart, thickness: Grid, roll: number): void {
+  const { width, data } = thickness;
+  const before = data.slice();
+  const reach = Math.round(2.4 * chart.perMm) * width;
+  for (let i = 0; i + reach < data.length; i++) {
+    const here = num(before, i);
+    if (here < 0.2) continue;
+    const below = num(before, i + reach);
+    const middle = num(before, i + (reach >> 1) - ((reach >> 1) % width));
+    const missing = 1 - Math.min(1, (below * 0.6 + middle * 0.4) / here);
+    data[i] = here * (1 + roll * missing);
+  }
+}
+
+/** What the melt leaves at each place, as a share of what was put there. */
+function levelRatio(
+  chart: Chart,
+  plan: TilePlan,
+  clay: Grid,
+  moved: readonly Moving[],
+  flow: number,
+): Grid {
+  const total = makeGrid(chart.width, chart.height);
+  for (const { thickness } of moved) {
+    for (let i = 0; i < total.data.length; i++) {
+      total.data[i] = num(total.data, i) + num(thickness.data, i) * COAT_MM;
+    }
+  }
+  const surface = makeGrid(chart.width, chart.height);
+  for (let i = 0; i < surface.data.length; i++) {
+    surface.data[i] = num(clay.data, i) + num(total.data, i);
+  }
+  const strong = plan.effects.some((effect) => effect === "breaking" || effect === "pooling");
+  const level = blurGrid(surface, (0.3 + 1.5 * Math.min(1, flow)) * chart.perMm);
+  const pull = strong ? 1.5 : 0.8;
+  const edges = edgeThinning(chart);
+  const ratio = makeGrid(chart.width, chart.height, 1);
+  for (let i = 0; i < ratio.data.length; i++) {
+    const here = num(total.data, i);
+    const edge = num(edges.data, i);
+    if (here < 0.01) continue;
+    const hollow = (num(level.data, i) - num(surface.data, i)) * pull;
+    ratio.data[i] = Math.exp(Math.tanh(hollow * 2.4)) * edge;
+  }
+  return ratio;
+}
+
+/** Glaze draws back from the edges where the face turns over. */
+function edgeThinning(chart: Chart): Grid {
+  const { face } = chart;
+  return fillChart(chart, (x, y) => {
+    const d = Math.min(Math.abs(x - face.left), Math.abs(face.right - x), Math.abs(face.top - y));
+    return 1 - 0.72 * Math.exp(-((Math.abs(d - 0.2) / 0.85) ** 2));
+  });
+}
