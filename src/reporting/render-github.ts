@@ -22,7 +22,7 @@ export function renderGithub(
 function renderAnnotation(problem: LocatedProblem, folder: string): string {
   const { severity, code, file, line, column, hint } = problem;
   const properties = [
-    `file=${escapeProperty(folder === "" ? file : `${folder}/${file}`)}`,
+    `file=${escapeProperty(makeVisible(folder === "" ? file : `${folder}/${file}`))}`,
     `line=${line}`,
     `col=${column}`,
     `title=${escapeProperty(code)}`,
