@@ -1,6 +1,7 @@
 /** What other rooms found out about an archive, handed to the catalogue as plain data. */
 import type { GlazeChemistryResult } from "../chemistry/glazes.ts";
-import type { MeasuredColour, Note, PictureFile } from "./types.ts";
+import type { MeasuredColour } from "../colour/measure.ts";
+import type { Note, PictureFile } from "./types.ts";
 
 /** A photograph made ready for the site. */
 export interface PreparedPicture {
@@ -8,6 +9,7 @@ export interface PreparedPicture {
   readonly height: number;
   readonly placeholder: string;
   readonly files: readonly PictureFile[];
+  /** Of a photograph of a result; others are not measured. */
   readonly colour: MeasuredColour | null;
 }
 

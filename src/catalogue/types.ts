@@ -5,6 +5,7 @@
  */
 
 import type { GlazeChemistry } from "../chemistry/glazes.ts";
+import type { MeasuredColour } from "../colour/measure.ts";
 import type { PictureRole, TileStep } from "../records/archive.ts";
 import type { CoatCount } from "../records/coat-stack.ts";
 import type { FiringRecord } from "../records/firing.ts";
@@ -26,6 +27,8 @@ import type {
   Surface,
 } from "../terms/choices.ts";
 import type { Cone, ConeRange } from "../terms/cones.ts";
+
+export type { MeasuredColour };
 
 /** A link to another entry of the catalogue. */
 export interface Link {
@@ -57,16 +60,6 @@ export interface PictureFile {
   readonly format: "webp" | "jpeg";
   readonly width: number;
   readonly height: number;
-}
-
-/** What was measured on a photograph. */
-export interface MeasuredColour {
-  readonly hex: string;
-  /** CIELAB under D65, from the mean in OKLab of the accepted pixels. */
-  readonly lab: readonly [number, number, number];
-  /** How far the pixels lie from their mean: the median ΔE00. */
-  readonly spread: number;
-  readonly palette: readonly { readonly hex: string; readonly share: number }[];
 }
 
 /** A practice note or a caution, as it stands on a page. */

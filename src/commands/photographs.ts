@@ -3,10 +3,15 @@ import { join } from "node:path";
 import type { PreparedPicture } from "../catalogue/findings.ts";
 import { toProblem } from "../checks/check.ts";
 import { unusablePicture } from "../checks/rules/unusable-picture.ts";
-import { preparePictures } from "../photos/prepare.ts";
+import { MEASURING_VERSION, type MeasuredColour, measureColour } from "../colour/measure.ts";
+import type { Crop } from "../colour/region.ts";
+import { type Picture as Made, preparePictures, type Reading } from "../photos/prepare.ts";
+import { hashOf } from "../photos/recipe.ts";
 import { entryFolder } from "../photos/store.ts";
 import type { Archive } from "../records/archive.ts";
+import type { Box } from "../records/fields.ts";
 import type { Problem } from "../records/problem.ts";
+import type { PhotoSettings } from "../records/tile.ts";
 import type { Progress } from "./progress.ts";
 
 const folder = "pictures/";
@@ -27,13 +32,17 @@ export async function preparePhotographs(
   cacheDir: string,
   progress: Progress,
 ): Promise<Photographs> {
-  const files = [...archive.tiles.values()].flatMap((tile) =>
-    tile.pictures.map(({ file }) => file),
+  const sources = [...archive.tiles.values()].flatMap(({ pictures, record }) =>
+    pictures.map(({ file, role }) => ({
+      key: file,
+      path: join(dir, file),
+      ...(role === "result" && { reading: colourReading(record.photo) }),
+    })),
   );
-  const results = await preparePictures(
-    files.map((file) => ({ key: file, path: join(dir, file) })),
-    { cacheDir, onProgress: ({ done, total }) => progress.count(done, total) },
-  );
+  const results = await preparePictures(sources, {
+    cacheDir,
+    onProgress: ({ done, total }) => progress.count(done, total),
+  });
   const made = results.flatMap((result) => ("picture" in result ? [result] : []));
   const places = new Map(
     made.flatMap(({ picture: { name, files: sizes } }) =>
@@ -51,18 +60,27 @@ export async function preparePhotographs(
   };
 }
 
-type Made = Extract<
-  Awaited<ReturnType<typeof preparePictures>>[number],
-  { picture: unknown }
->["picture"];
+/** What is measured on a photograph of a result, named by all that its value depends on. */
+function colourReading(photo: PhotoSettings | undefined): Reading<MeasuredColour> {
+  const options = { crop: toCrop(photo?.crop), grey: toCrop(photo?.grey) };
+  return {
+    id: `colour-${hashOf(JSON.stringify([MEASURING_VERSION, options.crop, options.grey]))}`,
+    read: (pixels) => measureColour(pixels, options),
+  };
+}
 
-function toPrepared({ width, height, placeholder, files }: Made): PreparedPicture {
+function toCrop(box: Box | undefined): Crop | undefined {
+  return box && [box.left, box.top, box.right, box.bottom];
+}
+
+function toPrepared(picture: Made<MeasuredColour>): PreparedPicture {
+  const { width, height, placeholder, files, reading } = picture;
   const sizes = files.map(({ file, ...size }) => ({ url: folder + file, ...size }));
   return {
     width,
     height,
     placeholder,
     files: sizes.sort((a, b) => a.width - b.width),
-    colour: null,
+    colour: reading ?? null,
   };
 }

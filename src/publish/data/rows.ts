@@ -43,7 +43,9 @@ const colour = z
   .strictObject({
     hex: z.string().describe("sRGB."),
     lab: z.tuple([z.number(), z.number(), z.number()]).describe("CIELAB under D65."),
-    spread: z.number().describe("How far the pixels lie from their mean: the median ΔE00."),
+    spread: z
+      .number()
+      .describe("How lively the glaze is: the mean colour difference from the mean, in CIEDE2000."),
     palette: z.array(z.strictObject({ hex: z.string(), share: z.number() })),
   })
   .nullable()
