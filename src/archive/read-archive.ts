@@ -40,6 +40,8 @@ export interface ReadArchive {
   readonly archive: Archive | null;
   readonly problems: readonly Problem[];
   readonly counts: RecordCounts;
+  /** Every picture, a stray one too, relative to the archive. */
+  readonly pictures: readonly string[];
   /** Joins a problem, these or one that a check found, to a line of a file. */
   readonly locate: (problem: Problem) => LocatedProblem;
 }
@@ -76,6 +78,7 @@ export async function readArchive(dir: string, options: ReadOptions): Promise<Re
       ...findEmptiness(files),
     ],
     counts: countRecords(files, records),
+    pictures: files.pictures.map(({ file }) => file),
     locate: makeLocator({ texts: texts.shown, parsed, files }),
   };
 }

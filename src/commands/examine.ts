@@ -7,7 +7,6 @@ import { chemistryOfGlazes, type GlazeChemistryResult } from "../chemistry/glaze
 import { theoreticalMaterials } from "../chemistry/minerals/minerals.ts";
 import { tellReasons } from "../chemistry/reasons.ts";
 import { openSeen } from "../photos/seen.ts";
-import type { Archive } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
 import type { Progress } from "./progress.ts";
 
@@ -37,22 +36,20 @@ export async function examineArchive(
   const { archive } = read;
   if (!archive) return { read, problems: read.problems, chemistry: new Map() };
   progress.stage("look at the pictures");
-  const pictures = await inspectPictures(dir, archive, cacheDir, progress);
+  const pictures = await inspectPictures(dir, read.pictures, cacheDir, progress);
   progress.stage("check every record");
   const chemistry = chemistryOfGlazes(archive);
   const checked = runChecks(archive, { pictures, withoutChemistry: withoutChemistry(chemistry) });
   return { read, problems: [...read.problems, ...checked], chemistry };
 }
 
+/** Looks at every picture, a stray one too: whatever lies in the archive may be published with it. */
 async function inspectPictures(
   dir: string,
-  archive: Archive,
+  files: readonly string[],
   cacheDir: string,
   progress: Progress,
 ): Promise<ReadonlyMap<string, PictureInspection>> {
-  const files = [...archive.tiles.values()].flatMap((tile) =>
-    tile.pictures.map(({ file }) => file),
-  );
   const seen = await openSeen(cacheDir);
   const inspections = new Map<string, PictureInspection>();
   for (const file of files) {
