@@ -2,7 +2,7 @@
  * The command line: words in, an exit code out. A command's rooms are loaded when it is asked for,
  * so that `check` does not wait for what only `build` needs.
  */
-import { Command, CommanderError, InvalidArgumentError } from "commander";
+import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
 import { exitCodes, tellFailure } from "./commands/failure.ts";
 import type { ReportFormat } from "./reporting/report.ts";
 
@@ -45,6 +45,7 @@ function describeProgram(finish: Finish): Command {
   addBuild(program, isQuiet, finish);
   addServe(program, isQuiet, finish);
   addNewArchive(program, finish);
+  addRework(program, finish);
   return program;
 }
 
@@ -103,6 +104,35 @@ function addNewArchive(program: Command, finish: Finish): void {
       const { newArchive } = await import("./commands/new-archive.ts");
       finish(await newArchive(folder));
     });
+}
+
+function addRework(program: Command, finish: Finish): void {
+  program
+    .command("rework")
+    .description("find the recipe nearest to a glaze without one of its materials")
+    .argument("<glaze>", "the id of a glaze that is weighed out of materials")
+    .requiredOption("--without <material>", "the material that has run out")
+    .option(
+      "--with <materials>",
+      "the only other materials that may come in, as in kaolin,talc; all of the archive's if left out",
+      readIds,
+    )
+    .option("--archive <folder>", "the archive", ".")
+    .addOption(
+      new Option("--format <form>", "for people or programs")
+        .choices(["text", "json"])
+        .default("text"),
+    )
+    .action(async (glaze: string, options) => {
+      const { rework } = await import("./commands/rework.ts");
+      finish(await rework(glaze, options));
+    });
+}
+
+function readIds(found: string): readonly string[] {
+  const ids = found.split(",").map((id) => id.trim());
+  if (ids.every((id) => id !== "")) return ids;
+  throw new InvalidArgumentError("Write ids with commas between them, as in kaolin,talc.");
 }
 
 function readFormat(found: string): ReportFormat {

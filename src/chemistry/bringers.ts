@@ -1,5 +1,5 @@
 /** Which materials would bring what a reworked recipe still lacks. */
-import type { Oxide, OxideAmounts } from "../terms/oxides.ts";
+import { fluxes, type Oxide, type OxideAmounts } from "../terms/oxides.ts";
 import { analyseFormula } from "./analysis.ts";
 import { isShunned } from "./cautions/shunned.ts";
 import { theoreticalMaterials } from "./minerals/minerals.ts";
@@ -20,31 +20,40 @@ const mostNamed = 3;
  * For every oxide that a rework falls short of, the materials that would bring it, the one that
  * leads nearest first. Oxides of which there is too much have none.
  *
+ * @param rework null where nothing could be made for want of a flux
  * @param candidates those the rework was made from
  * @param others materials that could be bought: `suggestibleMaterials`, or a supplier's list
  */
 export function findBringers(
   wanted: OxideAmounts,
-  rework: Rework,
+  rework: Rework | null,
   candidates: readonly Candidate[],
   others: readonly Candidate[],
 ): readonly BroughtBy[] {
-  const lacking = rework.unreached.filter((it) => it.reached < it.wanted);
-  return lacking.flatMap(({ oxide }) => {
+  const nearest = rework?.distance ?? Number.POSITIVE_INFINITY;
+  return findLacking(wanted, rework).flatMap((oxide) => {
     const bringing = others.filter(({ analysis }) => (analysis.oxides[oxide] ?? 0) > 0);
     return bringing
       .map(({ material, analysis }) => {
         const better = findNearestRecipe(wanted, [...candidates, { material, analysis }]);
         return { oxide, material, distance: better?.distance ?? Number.POSITIVE_INFINITY };
       })
-      .filter(({ distance }) => distance < rework.distance)
+      .filter(({ distance }) => distance < nearest)
       .sort((a, b) => a.distance - b.distance)
       .slice(0, mostNamed);
   });
 }
 
+function findLacking(wanted: OxideAmounts, rework: Rework | null): readonly Oxide[] {
+  if (!rework) return fluxes.filter((flux) => (wanted[flux] ?? 0) > 0);
+  return rework.unreached.filter((it) => it.reached < it.wanted).map(({ oxide }) => oxide);
+}
+
 /** Roles whose materials dissolve in the slop, harm, or are no raw materials of glazes. */
 const unsuitableRoles: ReadonlySet<string> = new Set(["lead", "lustre", "soluble flux"]);
+
+/** Materials that are there for old recipes alone. */
+const outdated: ReadonlySet<string> = new Set(["light-magnesium-carbonate-old"]);
 
 /** Materials of other roles that dissolve in the slop. Common chemistry, no source. */
 const soluble: ReadonlySet<string> = new Set([
@@ -63,7 +72,7 @@ const soluble: ReadonlySet<string> = new Set([
  */
 export function suggestibleMaterials(): readonly Candidate[] {
   const usable = theoreticalMaterials.filter(
-    ({ id, role }) => !unsuitableRoles.has(role) && !soluble.has(id),
+    ({ id, role }) => !unsuitableRoles.has(role) && !soluble.has(id) && !outdated.has(id),
   );
   return usable.flatMap(({ id, formula }) => {
     const reading = analyseFormula(formula);

@@ -11,8 +11,7 @@ export interface Reason {
     | "no-such-glaze"
     | "no-such-material"
     | "not-a-recipe"
-    | "nothing-left"
-    | "nothing-to-work-with";
+    | "nothing-left";
   /** One sentence without its full stop; it names the material or the glaze. */
   readonly message: string;
   /** What would bring the chemistry. */

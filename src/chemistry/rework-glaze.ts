@@ -3,35 +3,54 @@ import { type Archive, findById } from "../records/archive.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import type { OxideAmounts } from "../terms/oxides.ts";
 import { type BroughtBy, findBringers, suggestibleMaterials } from "./bringers.ts";
+import { type Caution, findCautions } from "./cautions/cautions.ts";
 import { isShunned } from "./cautions/shunned.ts";
+import { findFiredChemistry } from "./fired-chemistry.ts";
 import { findMaterialOf, findRecipe } from "./from-records.ts";
 import { chemistryOfGlazes } from "./glazes.ts";
+import { type AnalysedMaterial, materialFinder } from "./materials.ts";
+import { mixAnalyses } from "./mix.ts";
 import { notWorked, type Worked } from "./reasons.ts";
-import type { Recipe } from "./recipe.ts";
+import { type Portion, type Recipe, recipeToBatch } from "./recipe.ts";
 import { type Candidate, findNearestRecipe, type Rework } from "./rework.ts";
 
 export interface ReworkedGlaze {
+  /** The recipe as it is written, ingredients and additions together, in a hundred parts. */
+  readonly before: readonly Portion[];
   /** The unity formula of the glaze as it is written. */
   readonly wanted: OxideAmounts;
-  /** Ingredients and additions together, in a hundred parts. */
-  readonly rework: Rework;
+  /**
+   * Ingredients and additions together, in a hundred parts; null where no material that may be
+   * used holds a flux.
+   */
+  readonly rework: Rework | null;
   /** What could be bought to come nearer. */
   readonly brought: readonly BroughtBy[];
+  /** What is to be minded with the recipe as it is fired, and with what comes in or could be bought. */
+  readonly cautions: readonly Caution[];
+}
+
+/** What a glaze is to be made without, and of what else. */
+export interface ReworkOrder {
+  /** The id of the material to do without. */
+  readonly without: string;
+  /**
+   * Ids of the only materials that may come in besides the rest of the recipe; where left out,
+   * what other recipes of the archive use and what has a record in it.
+   */
+  readonly withOthers?: readonly string[] | undefined;
 }
 
 type Recipes = Pick<Archive, "glazes" | "materials">;
 
 /**
- * The recipe that comes nearest to a glaze without one of its materials. It is made from the
- * rest of the recipe first, then from what other recipes of the archive use and what has a
- * record in it.
- *
- * @param without the id of the material to do without
+ * The recipe that comes nearest to a glaze without one of its materials: of the rest of the
+ * recipe first, then of what may come in.
  */
 export function reworkGlaze(
   archive: Recipes,
   glaze: string,
-  without: string,
+  order: ReworkOrder,
 ): Worked<ReworkedGlaze> {
   const filed = findById(archive.glazes, glaze);
   if (!filed) return notWorked("no-such-glaze", `There is no glaze “${glaze}”`, "Mend its id.");
@@ -42,32 +61,92 @@ export function reworkGlaze(
   if (!result?.ok) return result ?? notARecipe(name);
   const wanted = result.chemistry.unity;
   if (!wanted) return noFlux(name);
-  const candidates = findCandidates(archive, recipe, without);
-  const rework = findNearestRecipe(wanted, candidates);
-  if (!rework) return nothingToWorkWith(name, without);
-  const others = suggestibleMaterials().filter(({ material }) => material !== idKey(without));
+  return { ok: true, before: inAHundred(recipe), wanted, ...work(archive, recipe, wanted, order) };
+}
+
+function work(
+  archive: Recipes,
+  recipe: Recipe,
+  wanted: OxideAmounts,
+  order: ReworkOrder,
+): Pick<ReworkedGlaze, "brought" | "cautions" | "rework"> {
+  const materials = findUsableMaterials(archive, recipe, order);
+  const candidates = materials.map(toCandidate);
+  const rework = findNearestRecipe(wanted, candidates) ?? null;
+  const others = suggestibleMaterials().filter(({ material }) => material !== idKey(order.without));
   const brought = findBringers(wanted, rework, candidates, others);
-  return { ok: true, wanted, rework, brought };
+  const cautions = [
+    ...(rework ? cautionsOfRework(rework, recipe, materials) : []),
+    ...cautionsOfSuggested(brought),
+  ];
+  const firstOfEach = new Map(cautions.map((caution) => [caution.message, caution]));
+  return { rework, brought, cautions: [...firstOfEach.values()] };
+}
+
+function inAHundred(recipe: Recipe): readonly Portion[] {
+  const batch = recipeToBatch(recipe);
+  const total = batch.reduce((sum, { weight }) => sum + weight, 0);
+  return batch.map(({ material, weight }) => ({ material, parts: (100 * weight) / total }));
 }
 
 /**
  * In order of preference, each once, without the one that has run out. What Tilebook shuns comes
- * in only where it is in the recipe already.
+ * in only where it is in the recipe already, or was asked for by name.
  */
-function findCandidates(archive: Recipes, recipe: Recipe, without: string): readonly Candidate[] {
-  const own = materialsIn(recipe).map(idKey);
-  const elsewhere = [...archive.glazes.values()].flatMap(({ record }) => findRecipe(record) ?? []);
-  const stock = [
-    ...elsewhere.flatMap(materialsIn).sort(compareIds),
-    ...[...archive.materials.values()].map(({ id }) => id).sort(compareIds),
-  ].map(idKey);
+function findUsableMaterials(
+  archive: Recipes,
+  recipe: Recipe,
+  { without, withOthers }: ReworkOrder,
+): readonly AnalysedMaterial[] {
+  const named = [...materialsIn(recipe), ...(withOthers ?? [])].map(idKey);
+  const stock = withOthers ? [] : listStock(archive);
   const findMaterial = findMaterialOf(archive);
-  return [...new Set([...own, ...stock])].flatMap((id) => {
+  return [...new Set([...named, ...stock])].flatMap((id) => {
     const found = id === idKey(without) ? undefined : findMaterial(id);
     if (!found?.ok) return [];
-    const { id: material, analysis } = found.material;
-    return own.includes(id) || !isShunned(material, analysis) ? [{ material, analysis }] : [];
+    const { material } = found;
+    const mayComeIn = named.includes(id) || !isShunned(material.id, material.analysis);
+    return mayComeIn ? [material] : [];
   });
+}
+
+/** What other recipes use, then what has a record. */
+function listStock(archive: Recipes): readonly string[] {
+  const recipes = [...archive.glazes.values()].flatMap(({ record }) => findRecipe(record) ?? []);
+  return [
+    ...recipes.flatMap(materialsIn).sort(compareIds),
+    ...[...archive.materials.values()].map(({ id }) => id).sort(compareIds),
+  ].map(idKey);
+}
+
+function toCandidate({ id, analysis }: AnalysedMaterial): Candidate {
+  return { material: id, analysis };
+}
+
+/** Of what could be bought: what is in the bag, for nobody has mixed it yet. */
+function cautionsOfSuggested(brought: readonly BroughtBy[]): readonly Caution[] {
+  const find = materialFinder([]);
+  const ids = [...new Set(brought.map(({ material }) => material))];
+  const materials = ids.flatMap((id) => {
+    const found = find(id);
+    return found.ok ? [found.material] : [];
+  });
+  return findCautions(materials, null).filter(({ code }) => code === "raw-material");
+}
+
+function cautionsOfRework(
+  { portions }: Rework,
+  recipe: Recipe,
+  materials: readonly AnalysedMaterial[],
+): readonly Caution[] {
+  const used = portions.flatMap(({ material, parts }) => {
+    const found = materials.find(({ id }) => id === material);
+    return found ? [{ found, weighed: { analysis: found.analysis, weight: parts } }] : [];
+  });
+  const before = new Set(materialsIn(recipe).map(idKey));
+  const comingIn = used.map(({ found }) => found).filter(({ id }) => !before.has(idKey(id)));
+  const fired = findFiredChemistry(mixAnalyses(used.map(({ weighed }) => weighed)));
+  return findCautions(comingIn, fired ?? null);
 }
 
 function materialsIn({ ingredients, additions }: Recipe): readonly string[] {
@@ -87,13 +166,5 @@ function noFlux(name: string) {
     "no-flux",
     `${name} holds no flux, so it has no unity formula to come near to`,
     "Weigh it out otherwise by hand.",
-  );
-}
-
-function nothingToWorkWith(name: string, without: string) {
-  return notWorked(
-    "nothing-to-work-with",
-    `No recipe near ${name} can be made without ${without} from the materials of this archive`,
-    "Add records of other materials that are in stock.",
   );
 }

@@ -20,7 +20,10 @@ export interface Rework {
   readonly unity: OxideAmounts;
   /** The oxides that stay too far from what is wanted, the farthest first. */
   readonly unreached: readonly Unreached[];
-  /** The square root of the summed squares of all differences, in moles to one of flux. */
+  /**
+   * The square root of the summed squares of all differences, in moles to one of flux, those of
+   * colouring oxides taken tenfold.
+   */
   readonly distance: number;
 }
 
@@ -33,8 +36,8 @@ export interface Unreached {
 
 /**
  * The recipe whose unity formula comes nearest to a given one, from some materials and no
- * others. Fluxes may stand in for each other, alkalis for alkalis first; of recipes that come as
- * near, the one with fewer materials is taken, and those named first are kept before the rest.
+ * others. Fluxes may stand in for each other, alkalis for alkalis first, and no colour for
+ * anything; of recipes that come as near, the one with fewer materials is taken, and those named first are kept before the rest.
  *
  * @param wanted a unity formula: moles to one of flux
  * @param candidates in order of preference: the rest of the old recipe, then what is in stock
@@ -49,13 +52,16 @@ export function findNearestRecipe(
   return first && prune(wanted, usable, first);
 }
 
-/** How much farther off a recipe may be for the sake of one material fewer. */
-const worthOneMaterial = 0.001;
+/**
+ * How much farther off a recipe may be for the sake of fewer materials, in moles of one oxide. It
+ * is reckoned apart from what is off already, or a colourant would be spared where much else is.
+ */
+const worthFewerMaterials = 0.001;
 
 /** Leaves out, one by one, the materials that can be spared, the least preferred first. */
 function prune(wanted: OxideAmounts, candidates: readonly Candidate[], first: Rework): Rework {
   let best = first;
-  const allowed = first.distance + worthOneMaterial;
+  const allowed = Math.hypot(first.distance, worthFewerMaterials);
   let kept = candidates.filter(({ material }) => isUsed(first, material));
   for (const candidate of kept.toReversed()) {
     const fewer = kept.filter((other) => other !== candidate);
@@ -77,10 +83,28 @@ const fluxSumWeight = 30;
 /** Lets an alkali that is lacking be made good by another rather than by an earth. */
 const alkaliSumWeight = 3;
 
+/** A little of these changes a glaze as much as a lot of another oxide. */
+const colouring: ReadonlySet<Oxide> = new Set<Oxide>([
+  "Fe2O3",
+  "MnO",
+  "CoO",
+  "NiO",
+  "CuO",
+  "Cr2O3",
+  "V2O5",
+]);
+
+/** Keeps a red clay out of a white glaze, and the last tenth of a per cent of cobalt in a blue one. */
+const colourWeight = 10;
+
+function weighed(moles: OxideAmounts): readonly number[] {
+  return oxides.map((oxide) => (colouring.has(oxide) ? colourWeight : 1) * (moles[oxide] ?? 0));
+}
+
 /** What is compared: every oxide, the alkalis together, and the fluxes together. */
 function comparedAmounts(moles: OxideAmounts): readonly number[] {
   return [
-    ...oxides.map((oxide) => moles[oxide] ?? 0),
+    ...weighed(moles),
     alkaliSumWeight * sumOf(moles, alkalis),
     fluxSumWeight * sumOf(moles, fluxes),
   ];
@@ -117,8 +141,12 @@ function describe(
       .sort((a, b) => b.parts - a.parts),
     unity,
     unreached: findUnreached(wanted, unity),
-    distance: Math.hypot(...oxides.map((oxide) => (unity[oxide] ?? 0) - (wanted[oxide] ?? 0))),
+    distance: findDistance(weighed(wanted), weighed(unity)),
   };
+}
+
+function findDistance(a: readonly number[], b: readonly number[]): number {
+  return Math.hypot(...a.map((amount, i) => amount - (b[i] ?? 0)));
 }
 
 /** An oxide is reached within this many moles and this share of what is wanted. */
@@ -129,4 +157,16 @@ function findUnreached(wanted: OxideAmounts, unity: OxideAmounts): readonly Unre
     .map((oxide) => ({ oxide, wanted: wanted[oxide] ?? 0, reached: unity[oxide] ?? 0 }))
     .filter((it) => Math.abs(it.reached - it.wanted) > near.moles + near.share * it.wanted)
     .sort((a, b) => Math.abs(b.reached - b.wanted) - Math.abs(a.reached - a.wanted));
+}
+
+/** The oxide in which two unity formulas lie farthest apart, and by how many moles. */
+export function findLargestDifference(
+  wanted: OxideAmounts,
+  reached: OxideAmounts,
+): { readonly oxide: Oxide; readonly difference: number } {
+  const differences = oxides.map((oxide) => ({
+    oxide,
+    difference: (reached[oxide] ?? 0) - (wanted[oxide] ?? 0),
+  }));
+  return differences.reduce((a, b) => (Math.abs(b.difference) > Math.abs(a.difference) ? b : a));
 }

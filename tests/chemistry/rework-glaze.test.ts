@@ -29,16 +29,19 @@ const archive = {
       additions: recipe({ "red-iron-oxide": 2 }),
     }),
     glaze("other", { ingredients: recipe({ wollastonite: 50, "lead-bisilicate": 50 }) }),
+    glaze("calcia", { ingredients: recipe({ wollastonite: 70, silica: 20, kaolin: 10 }) }),
     glaze("clay-slip", { ingredients: recipe({ kaolin: 60, silica: 40 }) }),
     glaze("jar", { bought: { maker: "Oxbow" } }),
   ]),
   materials: new Map([material("hill-spar", { formula: "KAlSi3O8" })]),
 };
 
-function rework(id: string, without: string) {
-  const found = reworkGlaze(archive, id, without);
+function rework(id: string, without: string, withOthers?: readonly string[]) {
+  const found = reworkGlaze(archive, id, { without, withOthers });
   if (!found.ok) throw new Error(tellReasons(found.reasons));
-  return found;
+  const { rework: nearest } = found;
+  if (!nearest) throw new Error("no recipe");
+  return { ...found, rework: nearest };
 }
 
 describe("a glaze reworked", () => {
@@ -57,6 +60,51 @@ describe("a glaze reworked", () => {
     expect(used).toContain("hill-spar");
   });
 
+  test("takes nothing but what was named, where something was", () => {
+    const { rework: found, cautions } = rework("clear", "whiting", ["talc"]);
+    const used = found.portions.map(({ material: m }) => m);
+    expect(used).toContain("talc");
+    expect(used).not.toContain("wollastonite");
+    expect(used).not.toContain("hill-spar");
+    expect(cautions.map(({ message }) => message)).toContainEqual(
+      expect.stringMatching(/^Talc can hold asbestos/u),
+    );
+  });
+
+  test("has lead only where it was asked for by name, and then a loud caution with it", () => {
+    const { rework: found, cautions } = rework("clear", "whiting", ["lead-bisilicate"]);
+    expect(found.portions.map(({ material: m }) => m)).toContain("lead-bisilicate");
+    expect(cautions[0]).toMatchObject({ code: "lead-or-cadmium", isLoud: true });
+  });
+
+  test("has the cautions of what could be bought told as well", () => {
+    const bare = { glazes: archive.glazes, materials: new Map() };
+    const found = reworkGlaze(bare, "calcia", { without: "silica", withOthers: [] });
+    if (!found.ok) throw new Error(tellReasons(found.reasons));
+    expect(found.brought.map(({ material: m }) => m)).toContain("petalite");
+    expect(found.cautions.map(({ message }) => message)).toContainEqual(
+      expect.stringMatching(/^Lithium \(in Petalite\) is listed as highly toxic/u),
+    );
+  });
+
+  test("is told against the recipe as it is written, in a hundred parts", () => {
+    const { before } = rework("clear", "whiting");
+    expect(before.map(({ material: m }) => m)).toEqual([
+      ...["potash-feldspar", "whiting", "kaolin", "silica", "red-iron-oxide"],
+    ]);
+    expect(before.reduce((sum, { parts }) => sum + parts, 0)).toBeCloseTo(100, 10);
+    expect(before[4]?.parts).toBeCloseTo(200 / 102, 10);
+  });
+
+  test("cannot be made without a flux, and is told what would bring one", () => {
+    const bare = { glazes: archive.glazes, materials: new Map() };
+    const found = reworkGlaze(bare, "calcia", { without: "wollastonite", withOthers: ["kaolin"] });
+    if (!found.ok) throw new Error(tellReasons(found.reasons));
+    expect(found.rework).toBeNull();
+    expect(found.brought.map(({ oxide }) => oxide)).toContain("CaO");
+    expect(found.brought.map(({ material: m }) => m)).not.toContain("wollastonite");
+  });
+
   test("never has lead brought in", () => {
     for (const without of ["whiting", "potash-feldspar", "silica", "kaolin"]) {
       const { rework: found, brought } = rework("clear", without);
@@ -67,7 +115,7 @@ describe("a glaze reworked", () => {
 
   test("is refused with the reason where it cannot be", () => {
     const reason = (id: string, without: string) => {
-      const found = reworkGlaze(archive, id, without);
+      const found = reworkGlaze(archive, id, { without });
       return found.ok ? "" : tellReasons(found.reasons);
     };
     expect(reason("jar", "whiting")).toBe("jar is not weighed out of materials.");

@@ -4,7 +4,12 @@ import { findBringers, suggestibleMaterials } from "../../src/chemistry/bringers
 import { findNonNegativeAmounts } from "../../src/chemistry/least-squares.ts";
 import { materialFinder } from "../../src/chemistry/materials.ts";
 import { mixAnalyses } from "../../src/chemistry/mix.ts";
-import { type Candidate, findNearestRecipe, type Rework } from "../../src/chemistry/rework.ts";
+import {
+  type Candidate,
+  findLargestDifference,
+  findNearestRecipe,
+  type Rework,
+} from "../../src/chemistry/rework.ts";
 import { molesToUnity, weightsToMoles } from "../../src/chemistry/unity.ts";
 import type { OxideAmounts } from "../../src/terms/oxides.ts";
 import { largestDifference } from "./reference.ts";
@@ -103,6 +108,30 @@ describe("a rework", () => {
     const wanted = { ...cone4, Fe2O3: 0.05 };
     const ids = ["potash-feldspar", "whiting", "kaolin", "silica", "red-iron-oxide"];
     expect(rework(wanted, candidates(...ids)).unity.Fe2O3).toBeCloseTo(0.05, 5);
+  });
+
+  test("keeps a colourant where much else cannot be reached", () => {
+    const wanted = { ...cone4, B2O3: 0.5, CoO: 0.03 };
+    const ids = ["potash-feldspar", "whiting", "kaolin", "silica", "cobalt-carbonate"];
+    const found = rework(wanted, candidates(...ids));
+    expect(found.unreached[0]?.oxide).toBe("B2O3");
+    expect(found.unity.CoO).toBeCloseTo(0.03, 5);
+  });
+
+  test("brings no iron into a white glaze to come nearer in silica", () => {
+    const stock = candidates("potash-feldspar", "whiting");
+    const analysis = { oxides: { SiO2: 60, Fe2O3: 15 }, loss: 25, fluorine: 0 };
+    const red = { material: "red-clay", analysis };
+    const found = rework(cone4, [...stock, red]);
+    expect(found.unity.Fe2O3 ?? 0).toBeLessThan(0.02);
+    expect(found.unreached.map(({ oxide }) => oxide)).toContain("SiO2");
+  });
+
+  test("tells the largest difference and which way it goes", () => {
+    expect(findLargestDifference({ K2O: 0.3, SiO2: 4 }, { K2O: 0.25, SiO2: 3.9 })).toEqual({
+      oxide: "SiO2",
+      difference: expect.closeTo(-0.1, 10),
+    });
   });
 
   test("cannot be made from materials without a flux, or from none", () => {

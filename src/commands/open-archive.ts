@@ -1,0 +1,59 @@
+/** Reads an archive's records for a command that works on some of them. */
+import { readArchive } from "../archive/read-archive.ts";
+import { theoreticalMaterials } from "../chemistry/minerals/minerals.ts";
+import type { Archive, Filed } from "../records/archive.ts";
+import { findById } from "../records/archive.ts";
+import { findNearest } from "../records/suggest.ts";
+import { reportAs } from "../reporting/report.ts";
+import { WrongUsage } from "./failure.ts";
+import { cacheFolderOf } from "./folders.ts";
+
+/**
+ * Reads the records of an archive. Errors in what the command works on are told on standard
+ * error; those elsewhere are left to `check`.
+ *
+ * @param stem what the paths of the files begin with whose errors are in the way: `recipes/`,
+ *   or nothing for every file
+ * @returns undefined where there is such an error
+ */
+export async function openArchive(dir: string, stem: string): Promise<Archive | undefined> {
+  const read = await readArchive(dir, {
+    builtInMaterials: theoreticalMaterials.map((material) => material.id),
+    cacheDir: cacheFolderOf({ archive: dir }),
+  });
+  const errors = read.problems.filter(({ severity }) => severity === "error");
+  const inTheWay = errors.filter(({ file }) => file.startsWith(stem));
+  if (read.archive && inTheWay.length === 0) return read.archive;
+  const told = (read.archive ? inTheWay : errors).map(read.locate);
+  console.error(reportAs("text", told, read.counts));
+  return undefined;
+}
+
+/** A record that a person named by its id on the command line. */
+export function findNamed<T extends { readonly name: string }>(
+  records: ReadonlyMap<string, Filed<T>>,
+  written: string,
+  what: "clay" | "glaze",
+): Filed<T> {
+  const found = findById(records, written);
+  if (found) return found;
+  const named = [...records.values()].map(({ id, record }) => ({ id, name: record.name }));
+  throw new WrongUsage(unknown(written, what, named));
+}
+
+/** Says that there is no such thing, and what was probably meant: by its id, or by its name. */
+export function unknown(
+  written: string,
+  what: string,
+  known: readonly { readonly id: string; readonly name: string }[],
+): string {
+  const near = findNearest(
+    written,
+    known.flatMap(({ id, name }) => [id, name]),
+  );
+  const meant = known.find(({ id, name }) => near !== undefined && (id === near || name === near));
+  const none = `There is no ${what} “${written}” in this archive.`;
+  if (!meant) return known.length > 0 ? none : `${none} It holds no ${what} at all.`;
+  const called = meant.id === near ? "" : `, the id of “${meant.name}”`;
+  return `${none} Did you mean “${meant.id}”${called}?`;
+}

@@ -1,0 +1,24 @@
+/** A table for a terminal and for paper: columns aligned by spaces. */
+
+/** The first column is words, set to the left; the others are figures, set to the right. */
+export function renderTable(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const all = [head, ...rows];
+  const widths = head.map((_, column) => Math.max(...all.map((row) => widthOf(row[column] ?? ""))));
+  return all
+    .map((row) =>
+      row
+        .map((cell, column) => pad(cell, widths[column] ?? 0, column === 0))
+        .join("  ")
+        .trimEnd(),
+    )
+    .join("\n");
+}
+
+function pad(cell: string, width: number, toTheLeft: boolean): string {
+  const space = " ".repeat(width - widthOf(cell));
+  return toTheLeft ? cell + space : space + cell;
+}
+
+function widthOf(cell: string): number {
+  return [...cell].length;
+}
