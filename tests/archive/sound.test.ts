@@ -72,7 +72,7 @@ describe("a sound archive", () => {
         { tile: "WL-102", shelf: "top" },
         { tile: "WL-103", shelf: "top" },
       ],
-      log: "minutes,temperature\n0,20\n60,120\n",
+      log: { file: "tiles/firings/g-1101.csv", text: "minutes,temperature\n0,20\n60,120\n" },
     });
   });
 
