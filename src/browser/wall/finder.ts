@@ -1,0 +1,119 @@
+/** The finder above the wall: words, the sentence of choices, what was found. */
+import type { FacetName, Facets } from "../../publish/facets-file.ts";
+import { element } from "../parts/element.ts";
+import { formatView, parseView, type View } from "./address.ts";
+import { loosenings, tellFound } from "./result.ts";
+import { makeSentence, type Sentence } from "./sentence.ts";
+import { makeSheet, type Sheet } from "./sheet.ts";
+import { type Found, findTiles, makeTable, type Table } from "./table.ts";
+import { takeWall, type WallOfTiles } from "./tiles.ts";
+import { findWords, type WordsFound } from "./words.ts";
+import { makeWordsBox, type WordsBox } from "./words-box.ts";
+
+export interface Places {
+  readonly finder: HTMLElement;
+  readonly found: HTMLElement;
+  readonly wall: HTMLElement;
+  readonly waysIn: HTMLElement;
+  /** What else stands on the page only where no script runs. */
+  readonly pages: HTMLElement | null;
+}
+
+const nothing: View = { choice: new Map(), words: "" };
+const onlyNames = "Only codes and names were searched; on the web, notes and recipes are too.";
+
+/** What is chosen stands in the address; everything shown follows from it. */
+export class Finder {
+  private view: View;
+  private words: WordsFound | undefined;
+  private readonly root: string;
+  private readonly table: Table;
+  private readonly wall: WallOfTiles;
+  private readonly sentence: Sentence;
+  private readonly box: WordsBox;
+  private readonly sheet: Sheet;
+
+  constructor(
+    private readonly facets: Facets,
+    private readonly places: Places,
+  ) {
+    this.root = places.finder.dataset.root ?? "";
+    this.table = makeTable(facets);
+    this.wall = takeWall(places.wall, facets, this.root);
+    this.view = this.viewOfAddress();
+    this.sentence = makeSentence(facets, (name, place) =>
+      this.go(choosing(this.view, name, place)),
+    );
+    this.box = makeWordsBox(facets, this.root, (words) => this.go({ ...this.view, words }));
+    this.sheet = makeSheet(this.sentence.node);
+  }
+
+  /** Takes the place of the ways in, and shows the view of the address. */
+  start(): void {
+    const { finder, waysIn, pages } = this.places;
+    finder.append(this.box.form, ...this.sheet.nodes);
+    finder.hidden = false;
+    waysIn.hidden = true;
+    if (pages) pages.hidden = true;
+    addEventListener("popstate", () => void this.take(this.viewOfAddress()));
+    void this.take(this.view);
+  }
+
+  private viewOfAddress(): View {
+    return parseView(location.search, this.facets);
+  }
+
+  /** Takes a view and puts it into the address; while somebody types, in place of the last. */
+  private go(next: View): void {
+    const typing = next.words !== this.view.words && this.view.words !== "" && next.words !== "";
+    const address = location.pathname + formatView(next, this.facets);
+    if (typing) history.replaceState(null, "", address);
+    else history.pushState(null, "", address);
+    void this.take(next);
+  }
+
+  private async take(next: View): Promise<void> {
+    const changed = next.words !== this.view.words || this.words === undefined;
+    this.view = next;
+    this.box.show(next.words);
+    if (next.words === "") this.words = undefined;
+    else if (changed) {
+      const found = await findWords(this.facets, next.words);
+      if (this.view !== next) return;
+      this.words = found;
+    }
+    this.show(findTiles(this.table, next.choice, this.words?.tiles));
+  }
+
+  private show(found: Found): void {
+    this.sentence.show(this.view.choice, found);
+    this.sheet.tell(found.tiles.length);
+    this.wall.show(found.tiles);
+    this.places.found.replaceChildren(this.tell(found));
+    if (found.tiles.length > 0) return;
+    const loosen = (name: FacetName | "words") => this.go(looser(this.view, name));
+    this.places.found.append(loosenings(this.view, this.facets, found, loosen));
+  }
+
+  private tell(found: Found): HTMLElement {
+    const told = element("p", {}, tellFound(found.tiles.length, this.table.size));
+    if (this.view.choice.size > 0 || this.view.words !== "") {
+      const clear = element("button", { type: "button", class: "plain" }, "show all");
+      clear.addEventListener("click", () => this.go(nothing));
+      told.append(" ", clear);
+    }
+    if (this.words?.whole === false) told.append(" ", element("small", {}, onlyNames));
+    return told;
+  }
+}
+
+function choosing(view: View, name: FacetName, place: number | undefined): View {
+  const choice = new Map(view.choice);
+  if (place === undefined) choice.delete(name);
+  else choice.set(name, place);
+  return { ...view, choice };
+}
+
+function looser(view: View, name: FacetName | "words"): View {
+  return name === "words" ? { ...view, words: "" } : choosing(view, name, undefined);
+}

@@ -1,0 +1,46 @@
+/** What was found, in a sentence that is read aloud, and how to find more where it is nothing. */
+import type { FacetName, Facets } from "../../publish/facets-file.ts";
+import { element } from "../parts/element.ts";
+import type { View } from "./address.ts";
+import { wordOf } from "./phrases.ts";
+import type { Found } from "./table.ts";
+
+/** `12 of 171 tiles`. */
+export function tellFound(found: number, all: number): string {
+  if (found === all) return `All ${all} tiles`;
+  return `${found} of ${all} tiles`;
+}
+
+/** What to loosen: a button for each choice, with what would be left without it. */
+export function loosenings(
+  view: View,
+  facets: Facets,
+  found: Found,
+  loosen: (name: FacetName | "words") => void,
+): HTMLElement {
+  const names: (FacetName | "words")[] = [...view.choice.keys()];
+  if (view.words !== "") names.push("words");
+  const buttons = names
+    .map((name) => ({ name, left: found.without.get(name) ?? 0 }))
+    .sort((a, b) => b.left - a.left)
+    .map(({ name, left }) => {
+      const button = element(
+        "button",
+        { type: "button" },
+        `without ${wordFor(name, view, facets)}: ${left} ${left === 1 ? "tile" : "tiles"}`,
+      );
+      button.addEventListener("click", () => loosen(name));
+      return element("li", {}, button);
+    });
+  return element(
+    "div",
+    { class: "loosen" },
+    element("p", {}, "No tile is all of this. Let one thing go:"),
+    element("ul", {}, ...buttons),
+  );
+}
+
+function wordFor(name: FacetName | "words", view: View, { columns }: Facets): string {
+  if (name === "words") return `“${view.words}”`;
+  return wordOf(name, columns[name].labels[view.choice.get(name) ?? 0] ?? "");
+}

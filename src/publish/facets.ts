@@ -1,0 +1,50 @@
+/** Makes the file that the wall is filtered with. */
+import type { Catalogue, CatalogueTile } from "../catalogue/types.ts";
+import { type FacetValue, facetsOfTiles } from "./facet-values.ts";
+import { type FacetColumn, type FacetName, type Facets, facetNames } from "./facets-file.ts";
+import { namesTopFirst } from "./pages/site.ts";
+import { thumbnailUrl } from "./pages/tiles.tsx";
+
+export function makeFacets(catalogue: Catalogue): Facets {
+  const { tiles } = catalogue;
+  const titles = tiles.map(namesTopFirst);
+  const names = [...new Set(titles)];
+  const placeOf = new Map(names.map((name, i) => [name, i]));
+  const valuesOf = facetsOfTiles(catalogue);
+  return {
+    codes: tiles.map((tile) => tile.id),
+    urls: tiles.map((tile) => tile.url),
+    titles: titles.map((title) => placeOf.get(title) ?? 0),
+    names,
+    pictures: tiles.map((tile) => thumbnailUrl(tile) ?? ""),
+    columns: Object.fromEntries(
+      facetNames.map((name) => [name, makeColumn(tiles, valuesOf[name])]),
+    ) as Record<FacetName, FacetColumn>,
+  };
+}
+
+/** The facets as a classic script, which a page opened from a folder can load as well. */
+export function makeFacetsScript(catalogue: Catalogue): string {
+  return `self.tilebookFacets=${JSON.stringify(makeFacets(catalogue))};\n`;
+}
+
+function makeColumn(tiles: readonly CatalogueTile[], { order, of }: FacetValue): FacetColumn {
+  const found = new Map<string, string>();
+  const perTile = tiles.map((tile) => {
+    const values = of(tile);
+    for (const { key, label } of values) found.set(key, label);
+    return [...new Set(values.map(({ key }) => key))];
+  });
+  const keys = [...found.keys()].sort((a, b) => order(a, b, found));
+  const placeOf = new Map(keys.map((key, i) => [key, i]));
+  const combinations: number[][] = [];
+  const known = new Map<string, number>();
+  const rows = perTile.map((own) => {
+    const places = own.map((key) => placeOf.get(key) ?? 0).sort((a, b) => a - b);
+    const sign = places.join();
+    const place = known.get(sign) ?? combinations.push(places) - 1;
+    known.set(sign, place);
+    return place;
+  });
+  return { keys, labels: keys.map((key) => found.get(key) ?? key), combinations, tiles: rows };
+}

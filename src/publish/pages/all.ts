@@ -1,0 +1,26 @@
+/** Which pages a site has. */
+import type { Catalogue } from "../../catalogue/types.ts";
+import type { Page } from "../page.ts";
+import { conePages, firingPages } from "./firings.tsx";
+import { glazePages } from "./glazes.tsx";
+import { clayPages, makerPages, setPages, surfacePages } from "./groups.tsx";
+import { standingPages, wallPages } from "./home.tsx";
+import { makeSite } from "./site.ts";
+import { tilePages } from "./tiles.tsx";
+
+/** Every page of a catalogue, each ready to be rendered; a pure function of the catalogue. */
+export function listPages(catalogue: Catalogue): readonly Page[] {
+  const site = makeSite(catalogue);
+  return [
+    wallPages,
+    tilePages,
+    glazePages,
+    clayPages,
+    conePages,
+    surfacePages,
+    firingPages,
+    setPages,
+    makerPages,
+    standingPages,
+  ].flatMap((pages) => pages(site));
+}

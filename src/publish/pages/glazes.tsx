@@ -1,0 +1,141 @@
+/** Pages of glazes, of pairs of them, and of what they are made of. */
+import { GlazePage } from "../../../templates/pages/glaze-page.tsx";
+import { ListPage } from "../../../templates/pages/list-page.tsx";
+import { MaterialPage } from "../../../templates/pages/material-page.tsx";
+import { PairPage } from "../../../templates/pages/pair-page.tsx";
+import { glazeKind, glazeSentence } from "../../../templates/words/glaze.ts";
+import { capital, count } from "../../../templates/words/numbers.ts";
+import type { CatalogueGlaze, CatalogueMaterial, CataloguePair } from "../../catalogue/types.ts";
+import { kindsOfGlaze } from "../../terms/choices.ts";
+import { formatConeRange } from "../../terms/cones.ts";
+import { idKey } from "../../terms/ids.ts";
+import { renderNotes } from "../markdown.ts";
+import type { Page } from "../page.ts";
+import { wordsOfGlaze } from "./search-words.ts";
+import type { Site } from "./site.ts";
+
+export function glazePages(site: Site): readonly Page[] {
+  const { glazes, pairs, materials } = site.catalogue;
+  return [
+    listOfGlazes(site),
+    ...glazes.map((glaze) => glazePage(site, glaze)),
+    ...pairs.map((pair) => pairPage(site, pair)),
+    listOfMaterials(site),
+    ...materials.map((material) => materialPage(site, material)),
+  ];
+}
+
+function glazePage(site: Site, glaze: CatalogueGlaze): Page {
+  const alone = new Set(glaze.alone);
+  return {
+    path: glaze.url,
+    render: () => (
+      <GlazePage
+        frame={site.frame(glaze.url)}
+        glaze={glaze}
+        notesHtml={renderNotes(glaze.notes)}
+        alone={site.entries(glaze.alone)}
+        others={site.entries(glaze.tiles.filter((code) => !alone.has(code)))}
+        colour={site.colours.get(idKey(glaze.id)) ?? null}
+      />
+    ),
+    search: {
+      title: glaze.name,
+      kind: capital(glazeKind(glaze.kind)),
+      words: `${glazeSentence(glaze)} ${wordsOfGlaze(glaze)}`,
+      picture: null,
+    },
+  };
+}
+
+function listOfGlazes(site: Site): Page {
+  const path = "glazes/index.html";
+  const groups = kindsOfGlaze.map((kind) => ({
+    title: capital(glazeKind(kind)),
+    lines: site.catalogue.glazes
+      .filter((glaze) => glaze.kind === kind)
+      .map((glaze) => ({
+        name: glaze.name,
+        url: glaze.url,
+        told: [
+          glaze.cones && `cone ${formatConeRange(glaze.cones)}`,
+          glaze.record.surface,
+          count(glaze.tiles.length, "tile"),
+        ]
+          .filter(Boolean)
+          .join(", "),
+        colour: site.colours.get(idKey(glaze.id)) ?? null,
+      })),
+  }));
+  return {
+    path,
+    render: () => (
+      <ListPage
+        frame={site.frame(path)}
+        title="Glazes"
+        sentence="Everything that is put on clay here, bought or mixed, each with the colour it measured alone."
+        section="glazes"
+        groups={groups}
+        empty="No glaze is written down yet. A record in recipes/glazes/ will stand here."
+      />
+    ),
+    search: null,
+  };
+}
+
+function pairPage(site: Site, pair: CataloguePair): Page {
+  const title = `${pair.over.name} over ${pair.under.name}`;
+  const reverse = pair.reverse === null ? undefined : site.pairs.get(pair.reverse);
+  return {
+    path: pair.url,
+    render: () => (
+      <PairPage
+        frame={site.frame(pair.url)}
+        pair={pair}
+        tiles={site.entries(pair.tiles)}
+        reverse={site.entries(reverse?.tiles ?? [])}
+      />
+    ),
+    search: { title, kind: "Pair", words: title, picture: null },
+  };
+}
+
+function materialPage(site: Site, material: CatalogueMaterial): Page {
+  const { name, url, record, notes } = material;
+  return {
+    path: url,
+    render: () => (
+      <MaterialPage frame={site.frame(url)} material={material} notesHtml={renderNotes(notes)} />
+    ),
+    search: {
+      title: name,
+      kind: "Material",
+      words: [name, record.formula, notes].filter(Boolean).join(". "),
+      picture: null,
+    },
+  };
+}
+
+function listOfMaterials(site: Site): Page {
+  const path = "materials/index.html";
+  const lines = site.catalogue.materials.map(({ name, url, glazes, builtIn }) => ({
+    name,
+    url,
+    told: [`in ${count(glazes.length, "glaze")}`, builtIn && "theoretical"]
+      .filter(Boolean)
+      .join(", "),
+  }));
+  return {
+    path,
+    render: () => (
+      <ListPage
+        frame={site.frame(path)}
+        title="Materials"
+        sentence="What the glazes mixed here are weighed out of."
+        groups={[{ title: "", lines }]}
+        empty="No glaze here is mixed from raw materials yet."
+      />
+    ),
+    search: null,
+  };
+}

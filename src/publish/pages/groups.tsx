@@ -1,0 +1,150 @@
+/** Pages of clays, sets, makers and surfaces. */
+import { ListPage, type ListPageProps } from "../../../templates/pages/list-page.tsx";
+import { SetPage, setSentence } from "../../../templates/pages/set-page.tsx";
+import { TilesPage } from "../../../templates/pages/tiles-page.tsx";
+import { clayFacts, claySentence } from "../../../templates/words/clay.ts";
+import { capital, count } from "../../../templates/words/numbers.ts";
+import type { CatalogueClay, CatalogueSet } from "../../catalogue/types.ts";
+import { surfaces } from "../../terms/choices.ts";
+import { renderNotes } from "../markdown.ts";
+import type { Page } from "../page.ts";
+import type { Site } from "./site.ts";
+
+function listPage(site: Site, path: string, props: Omit<ListPageProps, "frame">): Page {
+  return { path, render: () => <ListPage frame={site.frame(path)} {...props} />, search: null };
+}
+
+export function clayPages(site: Site): readonly Page[] {
+  const { clays } = site.catalogue;
+  const lines = clays.map((clay) => ({
+    name: clay.name,
+    url: clay.url,
+    told: `${claySentence(clay)} ${count(clay.tiles.length, "tile")}.`,
+  }));
+  const list = listPage(site, "clays/index.html", {
+    title: "Clays",
+    sentence: "The clays under the glazes.",
+    section: "clays",
+    groups: [{ title: "", lines }],
+    empty: "No clay is written down yet. A record in recipes/clays/ will stand here.",
+  });
+  return [list, ...clays.map((clay) => clayPage(site, clay))];
+}
+
+function clayPage(site: Site, clay: CatalogueClay): Page {
+  return {
+    path: clay.url,
+    render: () => (
+      <TilesPage
+        frame={site.frame(clay.url)}
+        title={clay.name}
+        sentence={claySentence(clay)}
+        section="clays"
+        facts={clayFacts(clay)}
+        notesHtml={renderNotes(clay.notes)}
+        groups={[{ title: "", tiles: site.entries(clay.tiles) }]}
+        empty="No tile of it is here yet."
+      />
+    ),
+    search: { title: clay.name, kind: "Clay", words: clay.notes, picture: null },
+  };
+}
+
+export function setPages(site: Site): readonly Page[] {
+  const { sets } = site.catalogue;
+  const lines = sets.map((set) => ({ name: set.name, url: set.url, told: setSentence(set) }));
+  const list = listPage(site, "sets/index.html", {
+    title: "Sets",
+    sentence: "Classes, terms and series of tests, the newest first.",
+    section: "sets",
+    groups: [{ title: "", lines }],
+    empty: "No set is written down yet. A folder in tiles/ with a set.md will stand here.",
+  });
+  return [list, ...sets.map((set) => setPage(site, set))];
+}
+
+function setPage(site: Site, set: CatalogueSet): Page {
+  const [control = null] = set.control === null ? [] : site.entries([set.control]);
+  return {
+    path: set.url,
+    render: () => (
+      <SetPage
+        frame={site.frame(set.url)}
+        set={set}
+        notesHtml={renderNotes(set.notes)}
+        tiles={site.entries(set.tiles)}
+        control={control}
+      />
+    ),
+    search: { title: set.name, kind: "Set", words: set.notes, picture: null },
+  };
+}
+
+export function makerPages(site: Site): readonly Page[] {
+  const { makers } = site.catalogue;
+  const list = listPage(site, "makers/index.html", {
+    title: "Makers",
+    sentence: "Those who asked for their names to stand beside their tiles.",
+    groups: [
+      {
+        title: "",
+        lines: makers.map(({ name, url, tiles }) => ({
+          name,
+          url,
+          told: count(tiles.length, "tile"),
+        })),
+      },
+    ],
+    empty: "Nobody here has asked for a name to be shown.",
+  });
+  const pages = makers.map(({ name, url, tiles }) => ({
+    path: url,
+    render: () => (
+      <TilesPage
+        frame={site.frame(url)}
+        title={name}
+        sentence={`${count(tiles.length, "tile")} that ${name} glazed.`}
+        groups={[{ title: "", tiles: site.entries(tiles) }]}
+        empty=""
+      />
+    ),
+    search: null,
+  }));
+  return [list, ...pages];
+}
+
+export const surfaceUrl = (surface: string) => `surfaces/${surface}.html`;
+
+export function surfacePages(site: Site): readonly Page[] {
+  return surfacesFound(site).map(({ surface, tiles }) => {
+    const path = surfaceUrl(surface);
+    const byCone = site.catalogue.cones.map((cone) => ({
+      title: `Cone ${cone.cone}`,
+      tiles: site.entries(cone.surfaces.find((way) => way.surface === surface)?.tiles ?? []),
+    }));
+    return {
+      path,
+      render: () => (
+        <TilesPage
+          frame={site.frame(path)}
+          title={capital(surface)}
+          sentence={`${count(tiles.length, "tile")} with a ${surface} surface, by cone.`}
+          section="wall"
+          groups={byCone}
+          empty="No cone is known of them."
+        />
+      ),
+      search: null,
+    };
+  });
+}
+
+/** The surfaces that came out, each with its tiles. */
+export function surfacesFound(site: Site) {
+  return surfaces
+    .map((surface) => ({
+      surface,
+      tiles: site.catalogue.tiles.filter((tile) => tile.surface.includes(surface)),
+    }))
+    .filter(({ tiles }) => tiles.length > 0);
+}

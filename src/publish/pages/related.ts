@@ -1,0 +1,37 @@
+/** Tiles that a reader of one may want to see next. */
+import type { TilePageProps } from "../../../templates/pages/tile-props.ts";
+import { count } from "../../../templates/words/numbers.ts";
+import type { CatalogueTile } from "../../catalogue/types.ts";
+import { idKey } from "../../terms/ids.ts";
+import type { Site } from "./site.ts";
+
+const longestStrip = 12;
+
+/** Strips of tiles with the same glazes over one another, else with the same glaze. */
+export function relatedTiles(site: Site, tile: CatalogueTile): TilePageProps["related"] {
+  const strips = tile.pairs.map(({ over, under, pair }) => ({
+    title: `${over.name} over ${under.name}, elsewhere`,
+    codes: site.pairs.get(pair)?.tiles ?? [],
+  }));
+  const glaze = tile.top && site.catalogue.glazeById.get(idKey(tile.top.id));
+  if (glaze) strips.push({ title: `${glaze.name} alone`, codes: glaze.alone });
+  return strips
+    .map(({ title, codes }) => ({ title, tiles: site.entries(others(codes, tile)) }))
+    .filter((strip) => strip.tiles.length > 0);
+}
+
+function others(codes: readonly string[], tile: CatalogueTile): readonly string[] {
+  return codes.filter((code) => code !== tile.id).slice(0, longestStrip);
+}
+
+/**
+ * How often the same coat stack was fired to the same cone, and would be again; null where this
+ * tile is the only one.
+ */
+export function coatStackRecord(site: Site, tile: CatalogueTile): string | null {
+  const same = site.twins(tile).filter((twin) => twin.again !== null);
+  if (same.length < 2) return null;
+  const yes = same.filter((twin) => twin.again === "yes").length;
+  const cone = tile.cone ? ` at cone ${tile.cone}` : "";
+  return `${count(same.length, "tile")} with these coats on this clay${cone}; ${yes} would be made again as they are`;
+}

@@ -1,0 +1,44 @@
+/** The words under which a page is found. */
+import { spoken } from "../../../templates/words/numbers.ts";
+import { stepWords } from "../../../templates/words/steps.ts";
+import type { CatalogueGlaze, CatalogueTile } from "../../catalogue/types.ts";
+import { presentOxides, toUnicodeSubscripts } from "../../terms/oxides.ts";
+
+export function wordsOfTile(tile: CatalogueTile, names: string): string {
+  const nameOf = (id: string) => tile.glazes[id]?.name ?? id;
+  const words = [
+    tile.id,
+    ...tile.formerly,
+    names,
+    tile.clay?.name,
+    tile.set?.name,
+    tile.maker?.name,
+    tile.texture,
+    tile.shape,
+    tile.cone && `cone ${tile.cone}`,
+    tile.atmosphere,
+    ...tile.surface,
+    ...[...tile.effects, ...tile.faults].map(spoken),
+    ...tile.steps.map((step) => stepWords(step, nameOf)),
+    tile.notes,
+  ];
+  return words.filter(Boolean).join(". ");
+}
+
+/** Oxides stand both ways, as they are typed and as they are set: K2O and K₂O. */
+export function wordsOfGlaze(glaze: CatalogueGlaze): string {
+  const oxides = glaze.chemistry ? presentOxides(glaze.chemistry.weightPercent) : [];
+  const { bought } = glaze.record;
+  const words = [
+    glaze.id,
+    glaze.kind,
+    glaze.record.surface,
+    bought?.maker,
+    bought?.range,
+    bought?.colour,
+    ...Object.values(glaze.made).map(({ name }) => name),
+    ...oxides.flatMap(([oxide]) => [oxide, toUnicodeSubscripts(oxide)]),
+    glaze.notes,
+  ];
+  return words.filter(Boolean).join(". ");
+}

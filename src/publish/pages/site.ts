@@ -1,0 +1,103 @@
+/** What all pages of one site share: made once, handed to whoever lists a kind of page. */
+
+import type { LayerView } from "../../../templates/drawing/layer-view.ts";
+import { layerView, type Paint } from "../../../templates/drawing/layer-view.ts";
+import type { TileEntry } from "../../../templates/parts/entry.ts";
+import type { Frame } from "../../../templates/parts/frame.ts";
+import type { Catalogue, CataloguePair, CatalogueTile } from "../../catalogue/types.ts";
+import { coatsThatCount } from "../../records/coat-stack.ts";
+import { idKey } from "../../terms/ids.ts";
+import { glazeColours } from "./colours.ts";
+
+export interface Site {
+  readonly catalogue: Catalogue;
+  /** The frame of the page at a path. */
+  readonly frame: (path: string) => Frame;
+  readonly view: (tile: CatalogueTile) => LayerView;
+  readonly names: (tile: CatalogueTile) => string;
+  /** Tiles by their codes, in the order given. */
+  readonly entries: (codes: readonly string[]) => readonly TileEntry[];
+  /** The colour that a glaze measured alone, by `idKey`. */
+  readonly colours: ReadonlyMap<string, string>;
+  /** By the address of their pages. */
+  readonly pairs: ReadonlyMap<string, CataloguePair>;
+  /** Tiles with the same coats on the same clay at the same cone, this one among them. */
+  readonly twins: (tile: CatalogueTile) => readonly CatalogueTile[];
+}
+
+export function makeSite(catalogue: Catalogue): Site {
+  const colours = glazeColours(catalogue);
+  const clays = new Map(catalogue.clays.map((clay) => [clay.id, clay.colour ?? clay.name]));
+  const paintOf = (id: string): Paint => ({
+    kind: catalogue.glazeById.get(idKey(id))?.kind ?? "glaze",
+    colour: colours.get(idKey(id)) ?? null,
+  });
+  const view = (tile: CatalogueTile) =>
+    layerView({
+      texture: tile.texture,
+      clay: tile.clay && (clays.get(tile.clay.id) ?? null),
+      steps: tile.steps,
+      cones: tile.firings.map((firing) => firing.cone),
+      paintOf,
+    });
+  const entry = (tile: CatalogueTile): TileEntry => ({
+    id: tile.id,
+    url: tile.url,
+    names: namesTopFirst(tile),
+    picture: tile.pictures.find((picture) => picture.role === "result") ?? null,
+    view: view(tile),
+    stage: tile.stage,
+  });
+  const byId = new Map(catalogue.tiles.map((tile) => [idKey(tile.id), entry(tile)]));
+  return {
+    catalogue,
+    frame: (path) => frameOf(catalogue, path),
+    view,
+    names: namesTopFirst,
+    entries: (codes) => codes.flatMap((code) => byId.get(idKey(code)) ?? []),
+    colours,
+    pairs: new Map(catalogue.pairs.map((pair) => [pair.url, pair])),
+    twins: twinFinder(catalogue.tiles),
+  };
+}
+
+function twinFinder(tiles: readonly CatalogueTile[]): Site["twins"] {
+  const byStack = new Map<string, CatalogueTile[]>();
+  for (const tile of tiles) {
+    const key = stackKey(tile);
+    const twins = byStack.get(key);
+    if (twins) twins.push(tile);
+    else byStack.set(key, [tile]);
+  }
+  return (tile) => byStack.get(stackKey(tile)) ?? [];
+}
+
+function stackKey({ coatCounts, pairs, clay, cone }: CatalogueTile): string {
+  const counts = coatCounts.map(({ glaze, area, coats }) => [idKey(glaze), area, coats]);
+  return JSON.stringify([counts, pairs.map(({ pair }) => pair), clay?.id, cone]);
+}
+
+function frameOf({ studio }: Catalogue, path: string): Frame {
+  return {
+    root: "../".repeat(path.split("/").length - 1),
+    studio: studio.name,
+    licence: studio.licence,
+    canonical: studio.address && new URL(path, withSlash(studio.address)).href,
+    unlisted: studio.unlisted,
+  };
+}
+
+function withSlash(address: string): string {
+  return address.endsWith("/") ? address : `${address}/`;
+}
+
+/** The glazes of a tile by name, top coat first: `Tidewrack over Soot`. */
+export function namesTopFirst(tile: CatalogueTile): string {
+  const names = coatsThatCount(tile.steps).map((coat) =>
+    coat.glazes.map((id) => tile.glazes[id]?.name ?? id).join(" fading to "),
+  );
+  return names
+    .filter((name, i) => names.indexOf(name) === i)
+    .reverse()
+    .join(" over ");
+}

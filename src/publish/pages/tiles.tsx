@@ -1,0 +1,52 @@
+/** A page for each tile, and one for each code that a tile had before. */
+import { MovedPage } from "../../../templates/pages/moved-page.tsx";
+import { TilePage } from "../../../templates/pages/tile-page.tsx";
+import type { CatalogueTile } from "../../catalogue/types.ts";
+import { renderNotes } from "../markdown.ts";
+import type { Page } from "../page.ts";
+import { coatStackRecord, relatedTiles } from "./related.ts";
+import { wordsOfTile } from "./search-words.ts";
+import type { Site } from "./site.ts";
+
+export function tilePages(site: Site): readonly Page[] {
+  return [...site.catalogue.tiles.map((tile) => tilePage(site, tile)), ...movedPages(site)];
+}
+
+function tilePage(site: Site, tile: CatalogueTile): Page {
+  const names = site.names(tile);
+  return {
+    path: tile.url,
+    render: () => (
+      <TilePage
+        frame={site.frame(tile.url)}
+        tile={tile}
+        names={names}
+        view={site.view(tile)}
+        notesHtml={renderNotes(tile.notes)}
+        related={relatedTiles(site, tile)}
+        record={coatStackRecord(site, tile)}
+      />
+    ),
+    search: {
+      title: names ? `${tile.id}: ${names}` : tile.id,
+      kind: "Tile",
+      words: wordsOfTile(tile, names),
+      picture: thumbnailUrl(tile),
+    },
+  };
+}
+
+/** The smallest picture that serves a wall; the JPEG, which every browser shows. */
+export function thumbnailUrl(tile: CatalogueTile): string | null {
+  const picture = tile.pictures.find(({ role }) => role === "result");
+  const files = picture?.files.filter(({ format }) => format === "jpeg") ?? [];
+  return (files.find(({ width }) => width >= 300) ?? files.at(-1))?.url ?? null;
+}
+
+function movedPages(site: Site): readonly Page[] {
+  return site.catalogue.moved.map(({ from, url, to }) => ({
+    path: url,
+    render: () => <MovedPage frame={site.frame(url)} from={from} to={to} />,
+    search: null,
+  }));
+}

@@ -1,0 +1,133 @@
+/** A glaze: what it is, how it looks alone, over and under others, and what it is made of. */
+import type { VNode } from "preact";
+import type { CatalogueGlaze, GlazePair } from "../../src/catalogue/types.ts";
+import { formatConeRange } from "../../src/terms/cones.ts";
+import { Chemistry } from "../parts/chemistry.tsx";
+import { Definitions } from "../parts/definitions.tsx";
+import { Document } from "../parts/document.tsx";
+import type { TileEntry } from "../parts/entry.ts";
+import type { Frame } from "../parts/frame.ts";
+import { Cautions, Quotation } from "../parts/notes.tsx";
+import { Recipe } from "../parts/recipe.tsx";
+import { Wall } from "../parts/wall.tsx";
+import { glazeSentence, labelSentence } from "../words/glaze.ts";
+import { count } from "../words/numbers.ts";
+
+export interface GlazePageProps {
+  readonly frame: Frame;
+  readonly glaze: CatalogueGlaze;
+  readonly notesHtml: string;
+  /** The tiles on which it is alone, and the others that it is on. */
+  readonly alone: readonly TileEntry[];
+  readonly others: readonly TileEntry[];
+  /** The colour that it measured alone. */
+  readonly colour: string | null;
+}
+
+export function GlazePage(props: GlazePageProps): VNode {
+  const { frame, glaze, notesHtml, alone, others } = props;
+  const sentence = glazeSentence(glaze);
+  return (
+    <Document frame={frame} title={glaze.name} summary={sentence} section="glazes" kind="entry">
+      <header class="opening">
+        <h1>{glaze.name}</h1>
+        <p class="lede">{sentence}</p>
+      </header>
+      <div class="columns">
+        <div>
+          <Facts {...props} />
+          <Quotation html={notesHtml} />
+          <Cautions notes={glaze.cautions} />
+        </div>
+        <div>
+          <Pairs root={frame.root} title={`${glaze.name} over`} pairs={glaze.over} />
+          <Pairs root={frame.root} title={`${glaze.name} under`} pairs={glaze.under} />
+          <Recipe root={frame.root} glaze={glaze} />
+          <Chemistry glaze={glaze} />
+        </div>
+      </div>
+      <TilesWithIt root={frame.root} name={glaze.name} alone={alone} others={others} />
+    </Document>
+  );
+}
+
+function Facts({ glaze, colour }: GlazePageProps): VNode {
+  const { record, cones } = glaze;
+  return (
+    <>
+      {colour && (
+        <figure class="swatches">
+          <svg viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
+            <rect width="100" height="8" fill={colour} />
+          </svg>
+          <figcaption>
+            Its colour alone, as measured on a tile: <span class="figures">{colour}</span>
+          </figcaption>
+        </figure>
+      )}
+      <Definitions
+        of={[
+          ["Cones", cones && <span class="code">{formatConeRange(cones)}</span>],
+          ["Surface", record.surface],
+          ["Cover", record.cover],
+          ["Moves", record.moves],
+          ["Tone", record.tone],
+          ["The label says", labelSentence(record)],
+          ["In the studio", record.stocked === false ? "no longer stocked" : "stocked"],
+          ["Tiles", count(glaze.tiles.length, "tile")],
+        ]}
+      />
+    </>
+  );
+}
+
+/** The glazes it was tried with, each leading to the page of the two. */
+function Pairs(props: {
+  readonly root: string;
+  readonly title: string;
+  readonly pairs: readonly GlazePair[];
+}): VNode | null {
+  if (props.pairs.length === 0) return null;
+  return (
+    <section class="pairs">
+      <h2>{props.title}</h2>
+      <ul class="names-list">
+        {props.pairs.map(({ glaze, pair, tiles }) => (
+          <li>
+            <a href={props.root + pair}>
+              {glaze.name} <small>{tiles}</small>
+            </a>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function TilesWithIt(props: {
+  readonly root: string;
+  readonly name: string;
+  readonly alone: readonly TileEntry[];
+  readonly others: readonly TileEntry[];
+}): VNode {
+  const { root, name, alone, others } = props;
+  return (
+    <>
+      {alone.length > 0 && (
+        <section>
+          <h2>{name} alone</h2>
+          <Wall root={root} tiles={alone} first />
+        </section>
+      )}
+      {others.length > 0 && (
+        <section>
+          <h2>{name} with others</h2>
+          <Wall root={root} tiles={others} />
+        </section>
+      )}
+      {alone.length + others.length === 0 && (
+        <p class="empty">No tile has it yet. A tile that names it among its layers stands here.</p>
+      )}
+    </>
+  );
+}

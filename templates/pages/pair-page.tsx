@@ -1,0 +1,70 @@
+/** One glaze over another, and the reverse beside it. */
+import type { VNode } from "preact";
+import type { CataloguePair, Link } from "../../src/catalogue/types.ts";
+import { Document } from "../parts/document.tsx";
+import type { TileEntry } from "../parts/entry.ts";
+import type { Frame } from "../parts/frame.ts";
+import { Wall } from "../parts/wall.tsx";
+import { count } from "../words/numbers.ts";
+
+export interface PairPageProps {
+  readonly frame: Frame;
+  readonly pair: CataloguePair;
+  readonly tiles: readonly TileEntry[];
+  /** The same two the other way up; empty where nobody tried. */
+  readonly reverse: readonly TileEntry[];
+}
+
+export function PairPage({ frame, pair, tiles, reverse }: PairPageProps): VNode {
+  const { over, under } = pair;
+  const sentence = `${count(tiles.length, "tile")} with ${over.name} lying directly over ${under.name}.`;
+  return (
+    <Document
+      frame={frame}
+      title={`${over.name} over ${under.name}`}
+      summary={sentence}
+      section="glazes"
+      kind="entry pair"
+    >
+      <header class="opening">
+        <h1>
+          <GlazeLink root={frame.root} glaze={over} /> <i>over</i>{" "}
+          <GlazeLink root={frame.root} glaze={under} />
+        </h1>
+        <p class="lede">{sentence}</p>
+      </header>
+      <Wall root={frame.root} tiles={tiles} first />
+      <section>
+        <h2>The other way up</h2>
+        {reverse.length > 0 ? (
+          <>
+            <p class="measure">
+              {pair.reverse ? (
+                <a href={frame.root + pair.reverse}>
+                  {under.name} over {over.name}
+                </a>
+              ) : (
+                `${under.name} over ${over.name}`
+              )}
+              , for comparison.
+            </p>
+            <Wall root={frame.root} tiles={reverse} />
+          </>
+        ) : (
+          <p class="empty">
+            Nobody has put {under.name} over {over.name} yet. A tile with both, in that order, would
+            stand here.
+          </p>
+        )}
+      </section>
+      <p class="quiet measure">
+        What a label says of one glaze it does not say of two. For food, a laboratory’s test of the
+        piece decides: <a href={`${frame.root}care.html#food`}>care</a>.
+      </p>
+    </Document>
+  );
+}
+
+function GlazeLink({ root, glaze }: { readonly root: string; readonly glaze: Link }): VNode {
+  return <a href={root + glaze.url}>{glaze.name}</a>;
+}

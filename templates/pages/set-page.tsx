@@ -1,0 +1,52 @@
+/** A set: a class, a term, a series of tests. */
+import type { VNode } from "preact";
+import type { CatalogueSet } from "../../src/catalogue/types.ts";
+import { Document } from "../parts/document.tsx";
+import type { TileEntry } from "../parts/entry.ts";
+import type { Frame } from "../parts/frame.ts";
+import { Quotation } from "../parts/notes.tsx";
+import { Wall } from "../parts/wall.tsx";
+import { count, formatDay } from "../words/numbers.ts";
+
+export interface SetPageProps {
+  readonly frame: Frame;
+  readonly set: CatalogueSet;
+  readonly notesHtml: string;
+  readonly tiles: readonly TileEntry[];
+  readonly control: TileEntry | null;
+}
+
+export function SetPage({ frame, set, notesHtml, tiles, control }: SetPageProps): VNode {
+  const sentence = setSentence(set);
+  return (
+    <Document frame={frame} title={set.name} summary={sentence} section="sets" kind="entry">
+      <header class="opening">
+        <h1>{set.name}</h1>
+        <p class="lede">{sentence}</p>
+      </header>
+      <Quotation html={notesHtml} by={set.teacher?.name} />
+      {control && (
+        <p class="measure">
+          A twin of <a href={frame.root + control.url}>{control.id}</a> ({control.names}) goes into
+          every load: what it looks like tells what the kiln did.
+        </p>
+      )}
+      {tiles.length > 0 ? (
+        <Wall root={frame.root} tiles={tiles} first />
+      ) : (
+        <p class="empty">No tile of this set is here yet.</p>
+      )}
+    </Document>
+  );
+}
+
+/** `A class of 29 tiles, taught by Marit S., 29 September to 8 December 2026.` */
+export function setSentence({ kind, tiles, teacher, begins, ends }: CatalogueSet): string {
+  const days = [begins, ends].flatMap((day) => (day ? [formatDay(day)] : []));
+  const told = [
+    `A ${kind ?? "set"} of ${count(tiles.length, "tile")}`,
+    teacher && `led by ${teacher.name}`,
+    days.join(" to "),
+  ];
+  return `${told.filter(Boolean).join(", ")}.`;
+}

@@ -1,0 +1,72 @@
+/** How to do it again: a card that prints on one sheet. */
+import type { VNode } from "preact";
+import { type Definition, Definitions } from "../parts/definitions.tsx";
+import { count, spoken } from "../words/numbers.ts";
+import { firingSentence } from "../words/outcome.ts";
+import { stepWords } from "../words/steps.ts";
+import type { TilePageProps } from "./tile-props.ts";
+
+export function AgainCard(props: TilePageProps): VNode {
+  const { tile, names } = props;
+  return (
+    <section class="again-card" aria-labelledby="again">
+      <h2 id="again">To do it again</h2>
+      <p class="card-title">
+        <span class="code">{tile.id}</span> {names}
+      </p>
+      <ol class="steps">
+        <li>Take {clayWords(props)}.</li>
+        {tile.steps.map((step) =>
+          step.step === "fired" ? null : (
+            <li>{stepWords(step, (id) => tile.glazes[id]?.name ?? id)}.</li>
+          ),
+        )}
+        {tile.firings.length > 0 && (
+          <li>{tile.firings.map((firing) => `${firingSentence(firing)}.`).join(" ")}</li>
+        )}
+      </ol>
+      <Definitions of={cardLines(props)} />
+      <p class="quiet">
+        Wear a dust mask where glaze is mixed or sanded, keep the foot clean, and put anything that
+        may run on a dish of its own. A tile is no proof for a pot: food needs a laboratory’s word.
+      </p>
+    </section>
+  );
+}
+
+function clayWords({ tile }: TilePageProps): string {
+  const shape = spoken(tile.shape);
+  const texture = tile.texture === "smooth" ? "" : `, ${spoken(tile.texture)}`;
+  const batch = tile.clayBatch ? ` (batch ${tile.clayBatch})` : "";
+  const angle = tile.angle === null ? "" : `, standing at ${tile.angle}°`;
+  return `${tile.clay?.name ?? "the clay, which was not written down"}${batch}: ${shape}${texture}${angle}`;
+}
+
+function cardLines({ tile, record }: TilePageProps): readonly Definition[] {
+  const next = tile.results.flatMap((result) => result.nextTime ?? []);
+  return [
+    ["Coats", coatTotal(tile)],
+    ["So far", record],
+    ["Next time", next.join("; ")],
+    ["On an upright wall", uprightWarning(tile)],
+  ];
+}
+
+function coatTotal({ coatCounts, glazes }: TilePageProps["tile"]): string {
+  return coatCounts
+    .map(({ glaze, area, coats }) => {
+      const name = glazes[glaze]?.name ?? glaze;
+      const where = area === "all" ? "" : ` (${area})`;
+      return `${name}${where} ${coats === null ? "not written down" : count(coats, "coat")}`;
+    })
+    .join(", ");
+}
+
+/** What a flat tile cannot tell of a standing wall. */
+function uprightWarning({ shape, results }: TilePageProps["tile"]): string {
+  const run = Math.max(0, ...results.map((result) => result.run ?? 0));
+  if (shape === "flat" && run > 0)
+    return `It moved ${run} mm lying flat; on a wall it will go further. Leave the foot bare and try one standing.`;
+  if (shape === "flat") return "It was fired lying flat: on a wall the same coats may move.";
+  return run > 0 ? `It moved ${run} mm as it stood.` : "";
+}

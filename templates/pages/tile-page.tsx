@@ -1,0 +1,92 @@
+/** A tile: its photograph, what was done, what the kiln did, what came out, how to do it again. */
+import type { VNode } from "preact";
+import { CoatStack } from "../parts/coat-stack.tsx";
+import { Document } from "../parts/document.tsx";
+import { Cautions, Quotation } from "../parts/notes.tsx";
+import { Outcome } from "../parts/outcome.tsx";
+import { Plates } from "../parts/plates.tsx";
+import { Strip } from "../parts/wall.tsx";
+import { firingSentence, tileSentence } from "../words/outcome.ts";
+import { AgainCard } from "./tile-again.tsx";
+import type { TilePageProps } from "./tile-props.ts";
+
+export function TilePage(props: TilePageProps): VNode {
+  const { frame, tile, names } = props;
+  const title = names || "A tile without glaze";
+  return (
+    <Document
+      frame={frame}
+      title={`${tile.id}: ${title}`}
+      summary={`Test tile ${tile.id}: ${title}. ${tileSentence(tile)}`}
+      kind="spread"
+    >
+      <Plates root={frame.root} tile={tile} />
+      <article class="account">
+        <header>
+          <p class="code plate-number" id="code">
+            {tile.id}
+          </p>
+          <h1>{title}</h1>
+          <Whereabouts {...props} />
+        </header>
+        <Account {...props} />
+      </article>
+      {props.related.map(({ title: heading, tiles }) => (
+        <section class="related">
+          <h2>{heading}</h2>
+          <Strip root={frame.root} tiles={tiles} />
+        </section>
+      ))}
+    </Document>
+  );
+}
+
+function Whereabouts({ frame: { root }, tile }: TilePageProps): VNode {
+  return (
+    <p class="whereabouts">
+      {tileSentence(tile)}
+      {tile.set && (
+        <>
+          {" "}
+          One of <a href={root + tile.set.url}>{tile.set.name}</a>.
+        </>
+      )}
+      {tile.maker?.url && (
+        <>
+          {" "}
+          <a href={root + tile.maker.url}>More by {tile.maker.name}</a>.
+        </>
+      )}
+    </p>
+  );
+}
+
+function Account(props: TilePageProps): VNode {
+  const { frame, tile, view, notesHtml } = props;
+  return (
+    <>
+      <section>
+        <h2>What was done</h2>
+        <CoatStack root={frame.root} view={view} {...tile} />
+      </section>
+      <section>
+        <h2>What the kiln did</h2>
+        {tile.firings.length === 0 && <p>It has not been fired yet.</p>}
+        {tile.firings.map((firing) => (
+          <p>
+            {firing.firing ? (
+              <a href={frame.root + firing.firing.url}>{firingSentence(firing)}</a>
+            ) : (
+              firingSentence(firing)
+            )}
+            .
+          </p>
+        ))}
+      </section>
+      <Outcome tile={tile} />
+      <Quotation html={notesHtml} by={tile.maker?.name} />
+      <Cautions notes={tile.cautions} />
+      <AgainCard {...props} />
+    </>
+  );
+}

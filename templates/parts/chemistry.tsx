@@ -1,0 +1,71 @@
+/** A mixed glaze's chemistry, as it was worked out from its materials. */
+import type { VNode } from "preact";
+import type { CatalogueGlaze } from "../../src/catalogue/types.ts";
+import { presentOxides } from "../../src/terms/oxides.ts";
+import { Definitions } from "./definitions.tsx";
+import { Formula } from "./formula.tsx";
+
+export function Chemistry({ glaze }: { readonly glaze: CatalogueGlaze }): VNode | null {
+  const { chemistry, whyNoChemistry } = glaze;
+  if (!chemistry)
+    return whyNoChemistry ? (
+      <section>
+        <h2>Chemistry</h2>
+        <p>None: {whyNoChemistry}</p>
+      </section>
+    ) : null;
+  const { unity, weightPercent, molePercent } = chemistry;
+  return (
+    <section class="chemistry">
+      <h2>Chemistry, fired</h2>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Oxide</th>
+            <th scope="col">Unity</th>
+            <th scope="col">Weight %</th>
+            <th scope="col">Mole %</th>
+          </tr>
+        </thead>
+        <tbody>
+          {presentOxides(weightPercent).map(([oxide, weight]) => (
+            <tr>
+              <th scope="row">
+                <Formula of={oxide} />
+              </th>
+              <td>{figures(unity?.[oxide], 3)}</td>
+              <td>{figures(weight, 1)}</td>
+              <td>{figures(molePercent[oxide], 1)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <Totals glaze={glaze} />
+      <p class="quiet">
+        Worked out from what the materials are said to hold. No formula settles what a glaze gives
+        off to food; a laboratory test does.
+      </p>
+    </section>
+  );
+}
+
+function Totals({ glaze: { chemistry } }: { readonly glaze: CatalogueGlaze }): VNode | null {
+  if (!chemistry) return null;
+  return (
+    <Definitions
+      of={[
+        ["Silica to alumina, by moles", figures(chemistry.silicaToAlumina ?? undefined, 1)],
+        ["Alkalis among the fluxes, by moles", share(chemistry.alkaliShare)],
+        ["Lost in firing, of the raw weight", `${figures(chemistry.lossOnIgnition, 1)} %`],
+      ]}
+    />
+  );
+}
+
+function share(part: number | null): string {
+  return part === null ? "" : `${(part * 100).toFixed(0)} %`;
+}
+
+function figures(value: number | undefined, places: number): string {
+  return value === undefined ? "" : value.toFixed(places).replace("-", "−");
+}

@@ -1,0 +1,89 @@
+/** The whole document around a page: head, masthead, main part, foot. */
+import type { ComponentChildren, VNode } from "preact";
+import type { Frame, Section } from "./frame.ts";
+import { Masthead } from "./masthead.tsx";
+import { SiteFoot } from "./site-foot.tsx";
+
+export interface DocumentProps {
+  readonly frame: Frame;
+  readonly title: string;
+  /** What the page is, for search engines and those who share its link. */
+  readonly summary: string;
+  readonly section?: Section | undefined;
+  /** Names of scripts under assets/, and of data files, in the order they run. */
+  readonly scripts?: readonly string[];
+  /** A class for the main part, which its styles are laid under. */
+  readonly kind: string;
+  /** Where the page leads on to at once, for an address that has changed. */
+  readonly leadsTo?: string;
+  readonly children: ComponentChildren;
+}
+
+/** Nothing is loaded from anywhere else, and nothing on a page is a script or a style of its own. */
+const policy = [
+  "default-src 'none'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+  "style-src 'self'",
+  "img-src 'self' data:",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "base-uri 'none'",
+  "form-action 'self'",
+].join("; ");
+
+export function Document(props: DocumentProps): VNode {
+  const { frame, title, kind, children } = props;
+  return (
+    <html lang="en">
+      <Head {...props} title={title === frame.studio ? title : `${title} · ${frame.studio}`} />
+      <body>
+        <a class="skip" href="#main">
+          Skip to the page
+        </a>
+        <Hatch />
+        <Masthead frame={frame} section={props.section} />
+        <main id="main" class={kind} tabIndex={-1}>
+          {children}
+        </main>
+        <SiteFoot frame={frame} />
+      </body>
+    </html>
+  );
+}
+
+function Head(props: Omit<DocumentProps, "children">): VNode {
+  const { frame, title, summary, scripts = [], leadsTo } = props;
+  const { root, canonical, unlisted } = frame;
+  return (
+    <head>
+      <meta charset="utf-8" />
+      <meta http-equiv="Content-Security-Policy" content={policy} />
+      <meta name="viewport" content="width=device-width, initial-scale=1" />
+      <meta name="color-scheme" content="light dark" />
+      <title>{title}</title>
+      <meta name="description" content={summary} />
+      {leadsTo !== undefined && <meta http-equiv="refresh" content={`0; url=${leadsTo}`} />}
+      {unlisted && <meta name="robots" content="noindex, nofollow" />}
+      {canonical !== null && !unlisted && <link rel="canonical" href={canonical} />}
+      <link rel="stylesheet" href={`${root}assets/site.css`} />
+      {scripts.map((script) => (
+        <script defer src={`${root}${script}`} />
+      ))}
+    </head>
+  );
+}
+
+/** The hatching for a glaze whose colour nobody has measured, which every drawing refers to. */
+function Hatch(): VNode {
+  return (
+    <svg class="defs" width="0" height="0" aria-hidden="true">
+      <defs>
+        <pattern id="hatch" width="4" height="4" patternUnits="userSpaceOnUse">
+          <path class="hatch-ground" d="M0 0h4v4H0z" />
+          <path class="hatch-line" d="M-1 5L5 -1M-1 1L1 -1M3 5L5 3" />
+        </pattern>
+      </defs>
+    </svg>
+  );
+}

@@ -1,0 +1,15 @@
+/** A tile as it stands on a wall, in a strip, in a list. */
+import type { Picture } from "../../src/catalogue/types.ts";
+import type { Stage } from "../../src/terms/choices.ts";
+import type { LayerView } from "../drawing/layer-view.ts";
+
+export interface TileEntry {
+  readonly id: string;
+  /** Relative to the root. */
+  readonly url: string;
+  /** Its glazes by name, top coat first: `Tidewrack over Soot`. */
+  readonly names: string;
+  readonly picture: Picture | null;
+  readonly view: LayerView;
+  readonly stage: Stage;
+}

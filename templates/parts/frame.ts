@@ -1,0 +1,15 @@
+/** What every page is given of the site that it stands in. */
+
+/** A section of the masthead's list. */
+export type Section = "wall" | "glazes" | "clays" | "cones" | "firings" | "sets" | "care" | "about";
+
+export interface Frame {
+  /** The way back to the root: empty, or `../`. */
+  readonly root: string;
+  readonly studio: string;
+  readonly licence: string | null;
+  /** The page's whole address for search engines; null where the studio gives no address. */
+  readonly canonical: string | null;
+  /** True for a site that is reached only by its link. */
+  readonly unlisted: boolean;
+}

@@ -1,0 +1,48 @@
+/** What somebody wrote, set as a quotation, and what a reader should mind. */
+import type { VNode } from "preact";
+import type { Note } from "../../src/catalogue/types.ts";
+
+/**
+ * A contributor's own words.
+ *
+ * @param html made by `renderNotes` and nothing else: raw HTML in a note is already text there
+ */
+export function Quotation({
+  html,
+  by,
+}: {
+  readonly html: string;
+  readonly by?: string | null | undefined;
+}): VNode | null {
+  if (html.trim() === "") return null;
+  return (
+    <figure class="quotation">
+      <blockquote dangerouslySetInnerHTML={{ __html: html }} />
+      {by && <figcaption>{by}</figcaption>}
+    </figure>
+  );
+}
+
+/** Practice notes and loud cautions that belong to a record. */
+export function Cautions({ notes }: { readonly notes: readonly Note[] }): VNode | null {
+  if (notes.length === 0) return null;
+  return (
+    <section class="cautions" aria-label="Cautions">
+      {notes.map((note) => (
+        <div class={note.severity === "error" ? "caution loud" : "caution"}>
+          <p>
+            <b>{note.severity === "error" ? "Caution" : "Practice"}</b> {sentence(note.message)}
+          </p>
+          {note.hint && <p class="quiet">{sentence(note.hint)}</p>}
+        </div>
+      ))}
+      <p class="quiet source">
+        What is marked practice is common practice; no source was published for it.
+      </p>
+    </section>
+  );
+}
+
+function sentence(text: string): string {
+  return /[.!?]$/u.test(text) ? text : `${text}.`;
+}

@@ -1,0 +1,68 @@
+/** The photographs of a tile: the result as large as the window allows, the others beneath. */
+import type { VNode } from "preact";
+import type { CatalogueTile, Picture } from "../../src/catalogue/types.ts";
+import { stageName } from "../words/outcome.ts";
+import { largestFile, Photograph } from "./photograph.tsx";
+
+const captions = {
+  result: "",
+  detail: "A detail",
+  back: "The back",
+  before: "Before the firing",
+} as const;
+
+export function Plates({
+  root,
+  tile,
+}: {
+  readonly root: string;
+  readonly tile: CatalogueTile;
+}): VNode {
+  const [first, ...others] = tile.pictures;
+  return (
+    <div class="plates">
+      {first ? (
+        <Plate root={root} picture={first} large />
+      ) : (
+        <figure class="plate">
+          <span class="photograph none">
+            <span>No photograph: {stageName(tile.stage)}</span>
+          </span>
+        </figure>
+      )}
+      {others.length > 0 && (
+        <div class="more-plates">
+          {others.map((picture) => (
+            <Plate root={root} picture={picture} />
+          ))}
+        </div>
+      )}
+    </div>
+  );
+}
+
+/** A photograph with its caption; it leads to the picture itself, which a script opens in place. */
+function Plate({
+  root,
+  picture,
+  large = false,
+}: {
+  readonly root: string;
+  readonly picture: Picture;
+  readonly large?: boolean;
+}): VNode {
+  const caption = captions[picture.role];
+  return (
+    <figure class="plate">
+      <a class="enlarge" href={root + (largestFile(picture)?.url ?? "")}>
+        <Photograph
+          root={root}
+          picture={picture}
+          sizes={large ? "(min-width: 60rem) 50vw, 100vw" : "12rem"}
+          first={large}
+        />
+      </a>
+      {caption && <figcaption>{caption}</figcaption>}
+    </figure>
+  );
+}

@@ -1,0 +1,26 @@
+/** Measured colour: a swatch for each part of the palette, and what was measured in figures. */
+import type { VNode } from "preact";
+import type { MeasuredColour } from "../../src/catalogue/types.ts";
+
+/** The palette as one bar, each colour as wide as its share of the picture. */
+export function Swatches({ colour }: { readonly colour: MeasuredColour }): VNode {
+  let at = 0;
+  const parts = colour.palette.map(({ hex, share }) => {
+    const x = at;
+    at += share * 100;
+    return <rect x={x.toFixed(1)} width={(share * 100).toFixed(1)} height="8" fill={hex} />;
+  });
+  const [l, a, b] = colour.lab.map((value) => value.toFixed(0).replace("-", "−"));
+  return (
+    <figure class="swatches">
+      <svg viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
+        {parts}
+      </svg>
+      <figcaption>
+        Measured on the photograph: <span class="figures">{colour.hex}</span>, lightness{" "}
+        <span class="figures">{l}</span>, green to red <span class="figures">{a}</span>, blue to
+        yellow <span class="figures">{b}</span>. Screens and lamps differ; the tile decides.
+      </figcaption>
+    </figure>
+  );
+}

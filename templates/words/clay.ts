@@ -1,0 +1,25 @@
+/** What a clay is, in words and figures. */
+import type { CatalogueClay } from "../../src/catalogue/types.ts";
+import { formatConeRange } from "../../src/terms/cones.ts";
+import { capital } from "./numbers.ts";
+
+/** `Warm buff, for cones 5–7.` */
+export function claySentence({ colour, cones, reclaim }: CatalogueClay): string {
+  const told = [
+    colour,
+    cones && `for cone${cones.from === cones.to ? "" : "s"} ${formatConeRange(cones)}`,
+    reclaim && "reclaimed, so fired as low as the lowest clay of the studio",
+  ];
+  return `${capital(told.filter(Boolean).join(", ") || "A clay of which little is written down")}.`;
+}
+
+export function clayFacts({
+  expansion,
+  absorption,
+}: CatalogueClay): readonly (readonly [string, string])[] {
+  const range = expansion?.between ? `, between ${expansion.between.join(" and ")} °C` : "";
+  return [
+    ["Expansion", expansion ? `${expansion.mean} millionths per kelvin${range}` : ""],
+    ["Takes up water", absorption === null ? "" : `${absorption} % of its weight`],
+  ];
+}

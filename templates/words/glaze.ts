@@ -1,0 +1,51 @@
+/** What a glaze is, in words. */
+import type { CatalogueGlaze } from "../../src/catalogue/types.ts";
+import type { GlazeRecord } from "../../src/records/glaze.ts";
+import type { KindOfGlaze, LabelClaim } from "../../src/terms/choices.ts";
+import { formatConeRange } from "../../src/terms/cones.ts";
+import { listed } from "./numbers.ts";
+
+const kinds: Readonly<Record<KindOfGlaze, string>> = {
+  glaze: "glaze",
+  onglaze: "onglaze",
+  "oxide-wash": "oxide wash",
+  slip: "slip",
+  underglaze: "underglaze",
+};
+
+export function glazeKind(kind: KindOfGlaze): string {
+  return kinds[kind];
+}
+
+/** `A satin glaze for cones 5–6, mixed here from seven materials.` */
+export function glazeSentence({ kind, record, cones }: CatalogueGlaze): string {
+  const surface = record.surface && kind === "glaze" ? `${record.surface} ` : "";
+  const first = `${surface}${kinds[kind]}`;
+  const article = /^[aeiou]/u.test(first) ? "An" : "A";
+  const range = cones
+    ? ` for cone${cones.from === cones.to ? "" : "s"} ${formatConeRange(cones)}`
+    : "";
+  return `${article} ${first}${range}, ${originWords(record)}.`;
+}
+
+function originWords({ bought, blend, by, ingredients = [] }: GlazeRecord): string {
+  if (bought) {
+    const range = bought.range ? `, ${bought.range}` : "";
+    const colour = bought.colour ? `, ${bought.colour}` : "";
+    return `bought from ${bought.maker}${range}${colour}`;
+  }
+  if (blend)
+    return `blended here of ${blend.length} glazes by ${by === "volume" ? "volume" : "dry weight"}`;
+  return `mixed here of ${ingredients.length} materials`;
+}
+
+const claims: Readonly<Record<LabelClaim, string>> = {
+  "food-contact": "for food contact, alone and used as directed",
+  "non-toxic": "non-toxic, of the jar",
+  "not-for-food": "not for food",
+};
+
+/** The label's own words, for this glaze alone. */
+export function labelSentence({ label }: GlazeRecord): string {
+  return listed((label ?? []).map((claim) => claims[claim]));
+}

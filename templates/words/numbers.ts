@@ -1,0 +1,55 @@
+/** Numbers, days and lists as they stand in a sentence. */
+
+/** `1 tile`, `24 tiles`. */
+export function count(number: number, one: string, many = `${one}s`): string {
+  return `${grouped(number)} ${number === 1 ? one : many}`;
+}
+
+/** `1204` as `1,204`. */
+export function grouped(number: number): string {
+  return String(number).replace(/\B(?=(\d{3})+$)/gu, ",");
+}
+
+/** `a, b and c`. */
+export function listed(words: readonly string[], last = "and"): string {
+  if (words.length < 2) return words.join("");
+  return `${words.slice(0, -1).join(", ")} ${last} ${words.at(-1)}`;
+}
+
+const months = [
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
+];
+
+/** `2026-10-18` as `18 October 2026`. */
+export function formatDay(day: string): string {
+  const [year = "", month = "", date = ""] = day.split("-");
+  return [date && String(Number(date)), months[Number(month) - 1], year].filter(Boolean).join(" ");
+}
+
+/** `satin` as `Satin`. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** `1212` °C as `1212 °C`, with the other scale after it; the studio's own scale comes first. */
+export function formatHeat(celsius: number, first: "celsius" | "fahrenheit"): string {
+  const c = `${Math.round(celsius)} °C`;
+  const f = `${Math.round(celsius * 1.8 + 32)} °F`;
+  return first === "celsius" ? `${c} (${f})` : `${f} (${c})`;
+}
+
+/** A choice with hyphens as words: `too-thin` as `too thin`. */
+export function spoken(choice: string): string {
+  return choice.replace(/-/gu, " ");
+}

@@ -1,0 +1,99 @@
+/** What the kiln did, and what came out of it, in words. */
+import type { CatalogueTile, TileFiring } from "../../src/catalogue/types.ts";
+import type { Again, Fate, Stage } from "../../src/terms/choices.ts";
+import { formatDay, listed, spoken } from "./numbers.ts";
+import { shelfWords } from "./steps.ts";
+
+const kinds = {
+  bisque: "bisque fired",
+  glaze: "glaze fired",
+  onglaze: "fired again for the onglaze",
+  once: "fired once, raw",
+  raku: "raku fired",
+} as const;
+
+/** `Glaze fired to cone 6 in oxidation in The Wardrobe (electric), middle shelf, 18 October 2026.` */
+export function firingSentence(firing: TileFiring): string {
+  const { cone, atmosphere, kiln, heatedBy, shelf, on } = firing;
+  const kilnWords = kiln && `in ${kiln}${heatedBy ? ` (${heatedBy})` : ""}`;
+  const main = [
+    kinds[firing.kind],
+    cone && `to cone ${cone}`,
+    atmosphere && (atmosphere === "neutral" ? "in a neutral fire" : `in ${atmosphere}`),
+    !kiln && heatedBy && `by ${heatedBy}`,
+    kilnWords,
+  ];
+  const tail = [shelf && shelfWords(shelf), on && formatDay(on)];
+  const words = [main.filter(Boolean).join(" "), ...tail].filter(Boolean).join(", ");
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+const againWords: Readonly<Record<Again, string>> = {
+  yes: "Again: yes.",
+  changed: "Again: yes, but changed.",
+  no: "Again: no.",
+};
+
+export function againSentence(again: Again): string {
+  return againWords[again];
+}
+
+const fateWords: Readonly<Record<Fate, string>> = {
+  broken: "It was broken.",
+  cracked: "It cracked.",
+  exploded: "It exploded in the kiln.",
+  lost: "It was lost.",
+  stuck: "It stuck to the kiln shelf.",
+  unreadable: "Its code could not be read any more.",
+};
+
+export function fateSentence(fate: Fate): string {
+  return fateWords[fate];
+}
+
+const stageWords: Readonly<Record<Stage, string>> = {
+  waiting: "still to be fired",
+  fired: "fired, and not yet described",
+  recorded: "recorded",
+  lost: "lost",
+};
+
+export function stageName(stage: Stage): string {
+  return stageWords[stage];
+}
+
+/** `satin, gloss in places, breaking, with crawling`: the look of a result. */
+export function lookWords(look: {
+  readonly surface?: readonly string[] | undefined;
+  readonly effects?: readonly string[] | undefined;
+  readonly faults?: readonly string[] | undefined;
+  readonly run?: number | undefined;
+}): string {
+  const faults = (look.faults ?? []).filter((fault) => fault !== "none").map(spoken);
+  const looked = look.faults?.includes("none") ? "no fault found" : "";
+  const told = [
+    listed(look.surface ?? [], "and"),
+    listed((look.effects ?? []).map(spoken)),
+    faults.length > 0 ? `faults: ${listed(faults)}` : looked,
+    look.run === undefined ? "" : look.run === 0 ? "did not move" : `moved ${look.run} mm`,
+  ];
+  return told.filter(Boolean).join("; ");
+}
+
+/** What a tile is, in one sentence: `A flat, stamped tile of Levels Buff by Bram T., waiting.` */
+export function tileSentence(tile: CatalogueTile): string {
+  const shape = tile.shape === "pot" || tile.shape === "ring" ? tile.shape : `${tile.shape} tile`;
+  const texture = tile.texture === "smooth" ? "smooth" : spoken(tile.texture);
+  const made = [
+    `${article(texture)} ${texture} ${spoken(shape)}`,
+    tile.clay && `of ${tile.clay.name}`,
+    tile.maker && `by ${tile.maker.name}`,
+    tile.glazed && `glazed ${formatDay(tile.glazed)}`,
+  ];
+  const sentence = made.filter(Boolean).join(" ").replace(" glazed", ", glazed");
+  return `${sentence}.`;
+}
+
+function article(word: string): string {
+  return /^[aeiou]/iu.test(word) ? "An" : "A";
+}
