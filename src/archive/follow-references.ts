@@ -1,11 +1,12 @@
 /** From single records to a whole archive: everything that one record names of another is found. */
-import type { Archive, Filed, Tile } from "../records/archive.ts";
+import type { Archive, Filed, FiringLog, Tile } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
 import type { SetRecord } from "../records/set.ts";
 import { idKey } from "../terms/ids.ts";
 import type { FoundFiles } from "./finds.ts";
-import type { AllRecords } from "./read-records.ts";
-import { followLoads, type Loads, makeFirings } from "./references/firings.ts";
+import { restorePath } from "./read-partly.ts";
+import { type AllRecords, readAtAll } from "./read-records.ts";
+import { followLoads, type KnownFirings, type Loads, makeFirings } from "./references/firings.ts";
 import { followJars, type Jars } from "./references/jars.ts";
 import { type Known, knownIds } from "./references/look-up.ts";
 import { type FollowedPictures, followPictures } from "./references/pictures.ts";
@@ -18,8 +19,8 @@ import { followTile } from "./references/tiles.ts";
 /** What lies around the records: other files, and what Tilebook brings itself. */
 export interface Surroundings {
   readonly files: FoundFiles;
-  /** What each firing's log holds, by the firing's file. */
-  readonly logs: ReadonlyMap<string, string>;
+  /** By the firing's file. */
+  readonly logs: ReadonlyMap<string, FiringLog>;
   /** Ids of the materials that Tilebook knows without a record. */
   readonly builtInMaterials: Iterable<string>;
 }
@@ -42,48 +43,78 @@ export function followReferences(
   records: AllRecords,
   { files, logs, builtInMaterials }: Surroundings,
 ): FollowedArchive {
-  const glazes = nameGlazes(records.glazes);
+  const glazes = nameGlazes(records.glazes.ids, readAtAll(records.glazes).values());
   const materials = new Map([...knownIds(builtInMaterials), ...records.materials.ids]);
-  const makers = records.studio && knownIds(Object.keys(records.studio.makers ?? {}));
+  const makers = knownMakers(records);
   const codes = tileCodes(records);
-  const loads = followLoads(records.firings, codes);
+  const firings = { ids: records.firings.ids, read: readAtAll(records.firings) };
+  const loads = followLoads(firings, codes);
   const pictures = followPictures(
     files.pictures,
     files.records.filter(({ kind }) => kind === "tile"),
   );
   const jars = followAllJars(records, glazes);
-  const tiles = followTiles(records, { files, glazes, makers, loads, pictures, jars: jars.bySet });
+  const tiles = followTiles(records, {
+    files,
+    glazes,
+    firings,
+    makers,
+    loads,
+    pictures,
+    jars: jars.bySet,
+  });
   const setNames = { makers, clays: records.clays.ids, codes };
   return {
     archive: {
       sets: records.sets.read,
       tiles: tiles.read,
-      firings: makeFirings(records.firings, loads, tiles.read, logs),
+      firings: makeFirings(records.firings.read, loads, tiles.read, logs),
       glazes: records.glazes.read,
       clays: records.clays.read,
       materials: records.materials.read,
     },
     problems: [
-      ...[...records.sets.read.values()].flatMap((set) => findUnknownInSet(set, setNames)),
+      ...[...readAtAll(records.sets).values()].flatMap((set) => findUnknownInSet(set, setNames)),
       ...jars.problems,
-      ...[...records.glazes.read.values()].flatMap((glaze) =>
+      ...[...readAtAll(records.glazes).values()].flatMap((glaze) =>
         findUnknownInRecipe(glaze, glazes, materials),
       ),
       ...loads.problems,
       ...tiles.problems,
       ...pictures.problems,
-    ],
+    ].map((problem) => restoreProblem(problem, records)),
   };
 }
 
-function tileCodes({ tiles, sets }: AllRecords): TileCodes {
+/** The problems of a partly read record are those of the record as it was written. */
+function restoreProblem(problem: Problem, { removed }: AllRecords): Problem {
+  const fields = removed.get(problem.file);
+  return fields ? { ...problem, path: restorePath(problem.path, fields) } : problem;
+}
+
+/** Null where it is not known who the makers are. */
+function knownMakers(records: AllRecords): Known | null {
+  const { studioPartly: studio } = records;
+  const isKnown = studio !== null && !isFaulty(records, "studio.yaml", "makers");
+  return isKnown ? knownIds(Object.keys(studio.makers ?? {})) : null;
+}
+
+/** Whether something of a field had to be taken out of a partly read record. */
+function isFaulty({ removed }: AllRecords, file: string, field: string): boolean {
+  return removed.get(file)?.some((path) => path[0] === field) ?? false;
+}
+
+function tileCodes(records: AllRecords): TileCodes {
   const formerly = new Map<string, string>();
-  for (const { id, record } of tiles.read.values())
+  for (const { id, record } of readAtAll(records.tiles).values())
     for (const code of record.formerly ?? []) formerly.set(idKey(code), id);
+  const sets = [...readAtAll(records.sets).values()];
   return {
-    ids: tiles.ids,
-    reserved: reservedCodes(sets.read.values()),
-    reservedUnknown: sets.read.size < sets.ids.size,
+    ids: records.tiles.ids,
+    reserved: reservedCodes(sets),
+    reservedUnknown:
+      sets.length < records.sets.ids.size ||
+      sets.some(({ file }) => isFaulty(records, file, "codes")),
     formerly,
   };
 }
@@ -95,7 +126,7 @@ interface AllJars {
 }
 
 function followAllJars({ sets }: AllRecords, glazes: GlazeNames): AllJars {
-  const followed = [...sets.read.values()].map((set) => ({
+  const followed = [...readAtAll(sets).values()].map((set) => ({
     file: set.file,
     ...followJars(set, glazes),
   }));
@@ -108,6 +139,7 @@ function followAllJars({ sets }: AllRecords, glazes: GlazeNames): AllJars {
 interface TileContext {
   readonly files: FoundFiles;
   readonly glazes: GlazeNames;
+  readonly firings: KnownFirings;
   readonly makers: Known | null;
   readonly loads: Loads;
   readonly pictures: FollowedPictures;
@@ -123,36 +155,45 @@ function followTiles(records: AllRecords, context: TileContext): FollowedTiles {
   const setOf = setsByFolder(records, context.files);
   const read = new Map<string, Tile>();
   const problems: Problem[] = [];
-  for (const [key, tile] of records.tiles.read) {
-    const folder = tile.file.slice(0, tile.file.lastIndexOf("/"));
-    const set = setOf.get(folder);
+  for (const [key, tile] of readAtAll(records.tiles)) {
+    const set = setOf.get(tile.file.slice(0, tile.file.lastIndexOf("/")));
+    const { glazes, firings, makers, jars } = context;
     const followed = followTile(tile, {
       set: set?.filed?.id ?? null,
       setRecord: set?.filed?.record,
-      jars: context.jars.get(set?.filed?.file ?? "") ?? new Map(),
-      jarsUnknown: set !== undefined && set.filed === undefined,
-      glazes: context.glazes,
-      firings: records.firings,
-      makers: context.makers,
+      jars: jars.get(set?.filed?.file ?? "") ?? new Map(),
+      jarsUnknown: set?.jarsUnknown ?? false,
+      glazes,
+      firings,
+      makers,
       clays: records.clays.ids,
       loadings: context.loads.byTile.get(key) ?? [],
       pictures: context.pictures.byTile.get(tile.file) ?? [],
     });
     problems.push(...followed.problems);
-    if (!set || set.filed) read.set(key, followed.value);
+    if (records.tiles.read.has(key) && (set?.isWhole ?? true)) read.set(key, followed.value);
   }
   return { read, problems };
 }
 
-/** The set of each folder that has one; nothing is filed where it could not be read. */
-function setsByFolder(
-  { sets }: AllRecords,
-  files: FoundFiles,
-): ReadonlyMap<string, { readonly filed: Filed<SetRecord> | undefined }> {
-  const byFile = new Map([...sets.read.values()].map((set) => [set.file, set]));
+interface SetOfFolder {
+  /** Undefined where nothing of it could be read. */
+  readonly filed: Filed<SetRecord> | undefined;
+  readonly isWhole: boolean;
+  readonly jarsUnknown: boolean;
+}
+
+/** The set of each folder that has one. */
+function setsByFolder(records: AllRecords, files: FoundFiles): ReadonlyMap<string, SetOfFolder> {
+  const byFile = new Map([...readAtAll(records.sets).values()].map((set) => [set.file, set]));
+  const whole = new Set([...records.sets.read.values()].map(({ file }) => file));
   return new Map(
     files.records
       .filter(({ kind }) => kind === "set")
-      .map(({ folder, file }) => [folder, { filed: byFile.get(file) }]),
+      .map(({ folder, file }) => {
+        const filed = byFile.get(file);
+        const jarsUnknown = !filed || isFaulty(records, file, "jars");
+        return [folder, { filed, isWhole: whole.has(file), jarsUnknown }];
+      }),
   );
 }

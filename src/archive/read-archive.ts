@@ -13,7 +13,7 @@ import { type LocatedProblem, makeLocator } from "./locate.ts";
 import { noCache, type ParseCache, type ParsedText } from "./parse-cache.ts";
 import { parseText } from "./parse-text.ts";
 import { problemOfFile, problemOfText } from "./problem-of-file.ts";
-import { readLogs } from "./read-logs.ts";
+import { type ReadLogs, readLogs } from "./read-logs.ts";
 import { type AllRecords, readRecords } from "./read-records.ts";
 import { largestRecord, readText } from "./read-text.ts";
 
@@ -79,8 +79,12 @@ export async function readArchive(dir: string, options: ReadOptions): Promise<Re
     ],
     counts: countRecords(files, records),
     pictures: files.pictures.map(({ file }) => file),
-    locate: makeLocator({ texts: texts.shown, parsed, files }),
+    locate: makeLocator({ texts: new Map([...texts.shown, ...textsOf(logs)]), parsed, files }),
   };
+}
+
+function textsOf({ byFiring }: ReadLogs): (readonly [string, string])[] {
+  return [...byFiring.values()].map(({ file, text }) => [file, text]);
 }
 
 interface Texts {

@@ -1,15 +1,16 @@
 /** Reads the logs that firings name. */
+import type { FiringLog } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
 import { findNearest } from "../records/suggest.ts";
 import { idKey } from "../terms/ids.ts";
 import { type FoundFiles, type OtherFile, unexpectedFile } from "./finds.ts";
 import type { ParsedText } from "./parse-cache.ts";
 import { problemOfFile, problemOfText } from "./problem-of-file.ts";
-import { largestLog, readText } from "./read-text.ts";
+import { readLogText } from "./read-text.ts";
 
 export interface ReadLogs {
-  /** What each firing's log holds, by the firing's file. */
-  readonly byFiring: ReadonlyMap<string, string>;
+  /** By the firing's file. */
+  readonly byFiring: ReadonlyMap<string, FiringLog>;
   readonly problems: readonly Problem[];
 }
 
@@ -24,7 +25,7 @@ export function readLogs(
   files: FoundFiles,
   parsed: ReadonlyMap<string, ParsedText>,
 ): ReadLogs {
-  const byFiring = new Map<string, string>();
+  const byFiring = new Map<string, FiringLog>();
   const problems: Problem[] = [];
   const named = new Set<OtherFile>();
   for (const { kind, file } of files.records) {
@@ -37,8 +38,8 @@ export function readLogs(
       continue;
     }
     named.add(log);
-    const reading = readText(dir, log.file, largestLog);
-    if (reading.ok) byFiring.set(file, reading.text);
+    const reading = readLogText(dir, log.file);
+    if (reading.ok) byFiring.set(file, { file: log.file, text: reading.text });
     else problems.push(problemOfText(log.file, reading.fault));
   }
   return { byFiring, problems: [...problems, ...findUnused(files.logs, named)] };

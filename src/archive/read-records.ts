@@ -5,7 +5,7 @@ import { type ClayRecord, claySchema } from "../records/clay.ts";
 import { type FiringRecord, firingSchema } from "../records/firing.ts";
 import { type GlazeRecord, glazeSchema } from "../records/glaze.ts";
 import { type MaterialRecord, materialSchema } from "../records/material.ts";
-import type { Problem } from "../records/problem.ts";
+import type { FieldPath, Problem } from "../records/problem.ts";
 import { readAs } from "../records/read.ts";
 import { type SetRecord, setSchema } from "../records/set.ts";
 import { type StudioRecord, studioSchema } from "../records/studio.ts";
@@ -14,23 +14,34 @@ import { compareIds, idKey } from "../terms/ids.ts";
 import type { FoundFiles, KindOfRecord, RecordFile } from "./finds.ts";
 import type { ParsedText } from "./parse-cache.ts";
 import { problemOfField, problemOfText } from "./problem-of-file.ts";
+import { readPartly } from "./read-partly.ts";
 
 /** All files of one kind, and those records among them that could be read. */
 export interface Records<T> {
   /** The id of every file as published, by its key: what may be named, read or not. */
   readonly ids: ReadonlyMap<string, string>;
   readonly read: ReadonlyMap<string, Filed<T>>;
+  /** Those with faults, without what is faulty in them: good for nothing but to follow the rest. */
+  readonly partly: ReadonlyMap<string, Filed<T>>;
+}
+
+/** What can be followed of the records of one kind: those that were read, wholly or partly. */
+export function readAtAll<T>({ read, partly }: Records<T>): ReadonlyMap<string, Filed<T>> {
+  return partly.size === 0 ? read : new Map([...read, ...partly]);
 }
 
 export interface AllRecords {
-  /** Null where the studio is unknown. */
+  /** Null where it could not be read, or only partly. */
   readonly studio: StudioRecord | null;
+  readonly studioPartly: StudioRecord | null;
   readonly sets: Records<SetRecord>;
   readonly tiles: Records<TileRecord>;
   readonly firings: Records<FiringRecord>;
   readonly glazes: Records<GlazeRecord>;
   readonly clays: Records<ClayRecord>;
   readonly materials: Records<MaterialRecord>;
+  /** What was taken out of the partly read records, by file. */
+  readonly removed: ReadonlyMap<string, readonly FieldPath[]>;
   readonly problems: readonly Problem[];
 }
 
@@ -44,29 +55,35 @@ export function readRecords(
   parsed: ReadonlyMap<string, ParsedText>,
 ): AllRecords {
   const problems: Problem[] = [];
+  const removed = new Map<string, readonly FieldPath[]>();
   const read = <T>(file: string, schema: z.ZodType<T>): Filing<T> | undefined => {
     const held = parsed.get(file);
     if (!held) return undefined;
     problems.push(...held.faults.map((fault) => problemOfText(file, fault)));
     if (!held.source) return undefined;
     const reading = readAs(schema, held.source);
-    if (reading.ok) return { record: reading.record, notes: held.notes };
+    if (reading.ok) return { record: reading.record, notes: held.notes, isWhole: true };
     problems.push(...reading.faults.map((fault) => problemOfField(file, fault)));
-    return undefined;
+    const partly = readPartly(schema, held.source, reading.faults);
+    if (partly) removed.set(file, partly.removed);
+    return partly && { record: partly.record, notes: held.notes, isWhole: false };
   };
   const readAll = <T>(kind: KindOfRecord, schema: z.ZodType<T>): Records<T> =>
     gather(
       files.records.filter((record) => record.kind === kind),
       (file) => read(file, schema),
     );
+  const studio = files.studio === undefined ? undefined : read(files.studio, studioSchema);
   return {
-    studio: (files.studio && read(files.studio, studioSchema)?.record) || null,
+    studio: studio?.isWhole ? studio.record : null,
+    studioPartly: studio?.record ?? null,
     sets: readAll("set", setSchema),
     tiles: readAll("tile", tileSchema),
     firings: readAll("firing", firingSchema),
     glazes: readAll("glaze", glazeSchema),
     clays: readAll("clay", claySchema),
     materials: readAll("material", materialSchema),
+    removed,
     problems,
   };
 }
@@ -74,19 +91,24 @@ export function readRecords(
 interface Filing<T> {
   readonly record: T;
   readonly notes: string;
+  readonly isWhole: boolean;
 }
 
 function gather<T>(
   files: readonly RecordFile[],
-  read: (file: string) => Filing<T> | undefined,
+  readFile: (file: string) => Filing<T> | undefined,
 ): Records<T> {
   const ids = new Map<string, string>();
-  const found = new Map<string, Filed<T>>();
-  for (const { id, file } of files) {
-    const filing = read(file);
+  const read = new Map<string, Filed<T>>();
+  const partly = new Map<string, Filed<T>>();
+  for (const { id, file } of files.toSorted((a, b) => compareIds(a.id, b.id))) {
+    const filing = readFile(file);
     const key = idKey(id);
-    if (filing && !ids.has(key)) found.set(key, { id, file, ...filing });
-    if (!ids.has(key)) ids.set(key, id);
+    if (ids.has(key)) continue;
+    ids.set(key, id);
+    if (!filing) continue;
+    const { record, notes, isWhole } = filing;
+    (isWhole ? read : partly).set(key, { id, file, record, notes });
   }
-  return { ids, read: new Map([...found].sort(([, a], [, b]) => compareIds(a.id, b.id))) };
+  return { ids, read, partly };
 }

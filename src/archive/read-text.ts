@@ -44,6 +44,30 @@ export function decodeText(bytes: Buffer): TextReading {
   return unseen ? { ok: false, fault: unseen, text } : { ok: true, text };
 }
 
+/**
+ * Reads a log, as `readText` reads a record. Loggers and spreadsheets write in the encoding of
+ * their own: UTF-16 where the first bytes say so, Windows-1252 where it is no UTF-8. Only signs
+ * such as ° differ, never a digit.
+ *
+ * @throws MachineError where the file cannot be read
+ */
+export function readLogText(dir: string, file: string): TextReading {
+  const absolute = path.join(dir, file);
+  const size = onMachine("read", absolute, () => fs.statSync(absolute).size);
+  if (size > largestLog) return { ok: false, fault: tooLarge(size, largestLog), text: "" };
+  const bytes = onMachine("read", absolute, () => fs.readFileSync(absolute));
+  const text = new TextDecoder(encodingOfLog(bytes)).decode(bytes).replace(/\r\n?/gu, "\n");
+  const unseen = unseenFault(text);
+  return unseen ? { ok: false, fault: unseen, text } : { ok: true, text };
+}
+
+function encodingOfLog(bytes: Buffer): string {
+  const mark = bytes.subarray(0, 2).toString("hex");
+  if (mark === "fffe") return "utf-16le";
+  if (mark === "feff") return "utf-16be";
+  return isUtf8(bytes) ? "utf-8" : "windows-1252";
+}
+
 function tooLarge(size: number, largest: number): TextFault {
   return {
     severity: "error",

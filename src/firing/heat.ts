@@ -44,13 +44,16 @@ export function findHeat(curve: Curve): Heat | undefined {
   };
 }
 
-/** An equivalent cone in words: `cone 6`, `cone 6 and 40 % of the way to cone 7`. */
+/**
+ * An equivalent cone in words, to the quarter of a cone that the reckoning is good for: `cone 6`,
+ * `just past cone 6`, `halfway from cone 6 to cone 7`, `just short of cone 7`.
+ */
 export function equivalentConeInWords({ cone, next, fraction }: EquivalentCone): string {
   if (!cone) return `cooler than cone ${next}`;
   if (!next) return `cone ${cone} or hotter`;
-  const percent = Math.round(fraction * 100);
-  if (percent >= 100) return `cone ${next}`;
-  return percent > 0 ? `cone ${cone} and ${percent} % of the way to cone ${next}` : `cone ${cone}`;
+  const halfway = `halfway from cone ${cone} to cone ${next}`;
+  const words = [`cone ${cone}`, `just past cone ${cone}`, halfway, `just short of cone ${next}`];
+  return words[Math.round(fraction * 4)] ?? `cone ${next}`;
 }
 
 /**

@@ -9,7 +9,7 @@ import { countOf, LogFault, type LogNote } from "./log/note.ts";
 import { putInOrder, type Reading } from "./log/order.ts";
 import { parseTable, type Table } from "./log/table.ts";
 import { readTemperatures } from "./log/temperatures.ts";
-import { readTimes } from "./log/times.ts";
+import { readTimes, type Times } from "./log/times.ts";
 import { minutesInWords } from "./programme.ts";
 import type { TemperatureUnit } from "./units.ts";
 
@@ -20,6 +20,8 @@ export interface LogReading {
   readonly curve: Curve;
   /** What was taken for what, a sentence each. */
   readonly taken: readonly string[];
+  /** Those of them that follow from the readings alone: neither log nor record says so. */
+  readonly deduced: readonly string[];
   /** Errors (then there is no curve), warnings and notes. */
   readonly notes: readonly LogNote[];
 }
@@ -34,7 +36,8 @@ export function parseLog(text: string, unit?: TemperatureUnit): LogReading {
   try {
     return readTable(parseTable(text), unit);
   } catch (error) {
-    if (error instanceof LogFault) return { curve: [], taken: [], notes: [error.note] };
+    if (error instanceof LogFault)
+      return { curve: [], taken: [], deduced: [], notes: [error.note] };
     throw error;
   }
 }
@@ -61,12 +64,11 @@ function readTable(table: Table, unit: TemperatureUnit | undefined): LogReading 
   const ordered = putInOrder(joined.readings, times.wrapsAtMidnight);
   const steady = leaveOutLeaps(ordered.readings);
   refuseTooFew(steady.readings);
+  const words = layoutInWords(table, layout, times.words, temperatures.words);
   return {
     curve: curveOf(steady.readings),
-    taken: [
-      ...layoutInWords(table, layout, times.words, temperatures.words),
-      extentInWords(steady.readings),
-    ],
+    taken: [words.columns, words.time, words.temperature, extentInWords(steady.readings)],
+    deduced: deducedOf(words, layout, times),
     notes: [
       ...otherTemperatures(layout),
       ...joined.notes,
@@ -151,6 +153,12 @@ function otherTemperatures({ labels, temperatureColumn, otherTemperatures }: Lay
   ];
 }
 
+interface LayoutWords {
+  readonly columns: string;
+  readonly time: string;
+  readonly temperature: string;
+}
+
 const separatorWords = { "\t": "tabs", ";": "semicolons", ",": "commas" } as const;
 
 function layoutInWords(
@@ -158,15 +166,21 @@ function layoutInWords(
   { headerRow, firstRow, labels, timeColumns, temperatureColumn }: Layout,
   timeWords: string,
   temperatureWords: string,
-): readonly string[] {
+): LayoutWords {
   const head =
     headerRow === undefined ? "No line of labels" : `Labels in line ${lines[headerRow] ?? 0}`;
   const times = timeColumns.map((column) => nameOf(column, labels)).join(" and ");
-  return [
-    `Columns are parted by ${separatorWords[separator]}. ${head}, readings from line ${lines[firstRow] ?? 0} on.`,
-    `Time: ${times}, taken as ${timeWords}.`,
-    `Temperature: ${nameOf(temperatureColumn, labels)}, taken as ${temperatureWords}.`,
-  ];
+  return {
+    columns: `Columns are parted by ${separatorWords[separator]}. ${head}, readings from line ${lines[firstRow] ?? 0} on.`,
+    time: `Time: ${times}, taken as ${timeWords}.`,
+    temperature: `Temperature: ${nameOf(temperatureColumn, labels)}, taken as ${temperatureWords}.`,
+  };
+}
+
+/** Without labels, which column holds what is told by what stands in it. */
+function deducedOf(words: LayoutWords, layout: Layout, times: Times): readonly string[] {
+  if (layout.headerRow === undefined) return [words.time, words.temperature];
+  return times.deduced ? [words.time] : [];
 }
 
 function extentInWords(readings: readonly Reading[]): string {

@@ -110,12 +110,20 @@ export interface Tile extends Filed<TileRecord> {
   readonly pictures: readonly TilePicture[];
 }
 
+/** What a pyrometer or a controller recorded. */
+export interface FiringLog {
+  /** The file, relative to the archive. */
+  readonly file: string;
+  /** What it holds, word for word. */
+  readonly text: string;
+}
+
 /** A firing with its load list spelt out. */
 export interface Firing extends Filed<FiringRecord> {
   /** Ids of the tiles in it, by shelf; tiles that name it themselves are not listed here. */
   readonly load: readonly { readonly tile: string; readonly shelf: string }[];
-  /** What its log holds, word for word; null without a log. */
-  readonly log: string | null;
+  /** Null without a log. */
+  readonly log: FiringLog | null;
 }
 
 export interface Archive {

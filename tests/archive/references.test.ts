@@ -320,6 +320,23 @@ describe("load lists", () => {
 });
 
 describe("logs", () => {
+  it.each([
+    ["UTF-8", Buffer.from("minutes,°C\r\n0,20\r\n")],
+    ["UTF-8 with a mark", Buffer.from("\uFEFFminutes,°C\n0,20\n")],
+    ["UTF-16", Buffer.from("\uFEFFminutes,°C\n0,20\n", "utf16le")],
+    ["UTF-16, the large end first", Buffer.from("\uFEFFminutes,°C\n0,20\n", "utf16le").swap16()],
+    ["Windows-1252", Buffer.from("minutes,°C\n0,20\n", "latin1")],
+  ])("are read as loggers write them: %s", async (_, bytes) => {
+    const { archive } = await readWith({
+      "tiles/firings/c.md": record("kind: glaze\nlog: C.CSV"),
+      "tiles/firings/c.csv": bytes,
+    });
+    expect(archive?.firings.get("c")?.log).toEqual({
+      file: "tiles/firings/c.csv",
+      text: "minutes,°C\n0,20\n",
+    });
+  });
+
   it("that are missing, or that nobody can read, are reported", async () => {
     expect(
       await tellOf({
@@ -327,7 +344,7 @@ describe("logs", () => {
         "tiles/firings/a.csv": "",
         "tiles/firings/b.md": record("kind: glaze\nlog: ../b.csv"),
         "tiles/firings/c.md": record("kind: glaze\nlog: C.CSV"),
-        "tiles/firings/c.csv": Buffer.from("minutes,°C\n", "latin1"),
+        "tiles/firings/c.csv": "minutes,\u0007\n",
         "tiles/firings/d.md": record("kind: glaze\nlog: nothing.csv"),
       }),
     ).toMatchInlineSnapshot(`
@@ -345,8 +362,8 @@ describe("logs", () => {
           |      ^
         Write the bare name of a file that lies beside this one.
 
-      tiles/firings/c.csv:1:9 error: The file is not written in UTF-8: a letter in this line cannot be read [not-utf-8]
-        Save it again as UTF-8: most editors ask for the encoding when you choose “Save as”.
+      tiles/firings/c.csv:1:9 error: Here stands a character that nobody can see (U+0007) [control-character]
+        Delete what stands around it and type it again.
 
       tiles/firings/d.md:3:6 error: There is no log “nothing.csv” beside this record [missing-log]
         3 | log: nothing.csv

@@ -109,7 +109,7 @@ describe("the same archive", () => {
       pictures: [{ role: "result", file: "Tiles/Evening/WL-1.JPEG" }],
       steps: [{ glazes: ["Soot"] }, { firing: "g-1" }],
     });
-    expect(archive.firings.get("g-1")?.log).toBe("0,20\n");
+    expect(archive.firings.get("g-1")?.log?.text).toBe("0,20\n");
   });
 
   it("is not touched by reading it", async () => {

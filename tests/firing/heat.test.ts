@@ -49,9 +49,11 @@ describe("what is read off a log", () => {
 
 describe("an equivalent cone in words", () => {
   it.each([
-    [{ cone: cone("6"), next: cone("7"), fraction: 0.4 }, "cone 6 and 40 % of the way to cone 7"],
-    [{ cone: cone("6"), next: cone("7"), fraction: 0.001 }, "cone 6"],
-    [{ cone: cone("6"), next: cone("7"), fraction: 0.999 }, "cone 7"],
+    [{ cone: cone("6"), next: cone("7"), fraction: 0.1 }, "cone 6"],
+    [{ cone: cone("6"), next: cone("7"), fraction: 0.2 }, "just past cone 6"],
+    [{ cone: cone("6"), next: cone("7"), fraction: 0.4 }, "halfway from cone 6 to cone 7"],
+    [{ cone: cone("6"), next: cone("7"), fraction: 0.8 }, "just short of cone 7"],
+    [{ cone: cone("6"), next: cone("7"), fraction: 0.95 }, "cone 7"],
     [{ cone: null, next: cone("022"), fraction: 0 }, "cooler than cone 022"],
     [{ cone: cone("14"), next: null, fraction: 0 }, "cone 14 or hotter"],
   ])("%o", (found, words) => {

@@ -1,5 +1,5 @@
 /** Firings with their load lists spelt out, and which loads each tile was in. */
-import type { Filed, Firing } from "../../records/archive.ts";
+import type { Filed, Firing, FiringLog } from "../../records/archive.ts";
 import type { FiringRecord } from "../../records/firing.ts";
 import type { Problem } from "../../records/problem.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
@@ -89,13 +89,13 @@ function findClash(loading: Loading, earlier: readonly Loading[]): Problem | und
  * The firings as the rest of the program sees them.
  *
  * @param tiles those that a load may list; codes that are only reserved are left out
- * @param logs what each firing's log holds, by the firing's file
+ * @param logs the logs by their firings' files
  */
 export function makeFirings(
-  firings: KnownFirings,
+  firings: ReadonlyMap<string, Filed<FiringRecord>>,
   loads: Loads,
   tiles: ReadonlyMap<string, { readonly id: string }>,
-  logs: ReadonlyMap<string, string>,
+  logs: ReadonlyMap<string, FiringLog>,
 ): Map<string, Firing> {
   const lists = new Map<string, { tile: string; shelf: string }[]>();
   for (const [key, tile] of tiles) {
@@ -105,7 +105,7 @@ export function makeFirings(
     }
   }
   return new Map(
-    [...firings.read].map(([key, firing]) => [
+    [...firings].map(([key, firing]) => [
       key,
       { ...firing, load: lists.get(firing.file) ?? [], log: logs.get(firing.file) ?? null },
     ]),

@@ -3,16 +3,15 @@ import type { Filed } from "../../records/archive.ts";
 import type { GlazeRecord } from "../../records/glaze.ts";
 import type { Problem } from "../../records/problem.ts";
 import { idKey } from "../../terms/ids.ts";
-import type { Records } from "../read-records.ts";
 import { follow, type Known } from "./look-up.ts";
 import { type GlazeNames, soughtGlaze, soughtMaterial } from "./sought.ts";
 
 /** Glazes by id and by the name people call them. Of two with one name the first counts. */
-export function nameGlazes(glazes: Records<GlazeRecord>): GlazeNames {
+export function nameGlazes(ids: Known, glazes: Iterable<Filed<GlazeRecord>>): GlazeNames {
   const called = new Map<string, string>();
-  for (const { id, record } of glazes.read.values())
+  for (const { id, record } of glazes)
     if (!called.has(record.name) && idKey(record.name) !== idKey(id)) called.set(record.name, id);
-  return { ids: glazes.ids, called };
+  return { ids, called };
 }
 
 /** Finds what a glaze's recipe names and nobody knows. The record stays as it was written. */

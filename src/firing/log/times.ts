@@ -12,6 +12,8 @@ export interface Times {
   readonly wrapsAtMidnight: boolean;
   /** What they were taken for, in words. */
   readonly words: string;
+  /** True where that follows from the readings alone: nobody wrote it down. */
+  readonly deduced: boolean;
 }
 
 /** What the times of a log are read from. */
@@ -49,7 +51,7 @@ export function readTimes(source: TimeSource): Times {
 }
 
 function readDays(readings: readonly ReturnType<typeof parseDay>[]): Times {
-  const { order, words } = findDayOrder(readings);
+  const { order, words, deduced } = findDayOrder(readings);
   return {
     minutes: readings.map((reading) =>
       reading?.clock
@@ -58,6 +60,7 @@ function readDays(readings: readonly ReturnType<typeof parseDay>[]): Times {
     ),
     wrapsAtMidnight: false,
     words: `date and time of day${words}`,
+    deduced,
   };
 }
 
@@ -73,9 +76,14 @@ function readClocks(
   const read = (firstPart: number) =>
     readings.map((reading) => (reading ? minutesOfClock(reading, firstPart) : Number.NaN));
   if (readings.some((reading) => reading?.parts.length === 3))
-    return { minutes: readings.map(minutesOfLongClock), wrapsAtMidnight: true, words: "h:mm:ss" };
+    return {
+      minutes: readings.map(minutesOfLongClock),
+      wrapsAtMidnight: true,
+      words: "h:mm:ss",
+      deduced: false,
+    };
   const form = findClockForm(label);
-  if (form) return clockTimes(read(form === "h:mm" ? 60 : 1), form, "as its label says");
+  if (form) return clockTimes(read(form === "h:mm" ? 60 : 1), form);
   const hours = read(60);
   const [asHours, asMinutes] = [isLikely(hours, celsius, 1), isLikely(hours, celsius, 1 / 60)];
   if (asHours === asMinutes) throw unknownTimeUnit("Label the column “h:mm” or “mm:ss”.");
@@ -89,9 +97,17 @@ function minutesOfLongClock(reading: ClockReading | undefined): number {
   return reading ? minutesOfClock(reading, reading.parts.length === 3 ? 60 : 1) : Number.NaN;
 }
 
-function clockTimes(minutes: readonly number[], form: string, why: string): Times {
-  return { minutes, wrapsAtMidnight: form === "h:mm", words: `${form}, ${why}` };
+/** @param since why it must be this form, where no label says so */
+function clockTimes(minutes: readonly number[], form: string, since?: string): Times {
+  return {
+    minutes,
+    wrapsAtMidnight: form === "h:mm",
+    words: `${form}, ${since ?? asLabelled}`,
+    deduced: since !== undefined,
+  };
 }
+
+const asLabelled = "as its label says";
 
 const minutesPer: Readonly<Record<TimeUnit, number>> = {
   milliseconds: 1 / 60_000,
@@ -108,6 +124,7 @@ function readNumbers(cells: readonly string[], { label, celsius }: TimeSource): 
     minutes: numbers.map((number) => number * minutesPer[unit]),
     wrapsAtMidnight: false,
     words: `${unit}, ${why}`,
+    deduced: why !== asLabelled,
   };
 }
 
@@ -120,7 +137,7 @@ function findUnitOfNumbers(
   celsius: readonly number[],
 ): { unit: TimeUnit; why: string } {
   const said = findTimeUnit(label);
-  if (said) return { unit: said, why: "as its label says" };
+  if (said) return { unit: said, why: asLabelled };
   const first = numbers.find((number) => !Number.isNaN(number)) ?? 0;
   if (first > epochMilliseconds) return { unit: "milliseconds", why: "counted from 1970" };
   if (first > epochSeconds) return { unit: "seconds", why: "counted from 1970" };
