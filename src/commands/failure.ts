@@ -33,13 +33,19 @@ const advice: Readonly<Record<string, string>> = {
   EACCES: "This computer does not allow it. Give yourself the permission to read and write there.",
   EPERM: "This computer does not allow it. Give yourself the permission to read and write there.",
   EROFS: "That disk can only be read. Name another folder with --out or --cache.",
+  EFBIG:
+    "A file grew larger than this account may write. Ask whoever looks after this computer; the last good site stands.",
+  EBUSY:
+    "That is in use, or a disk of its own. Close what uses it, or name a folder inside it with --out; the last good site stands.",
+  EIO: "The disk could not be read or written. Look after it first; the last good site stands.",
   EMFILE: "Too many files are open at once. Close other programs and run the command again.",
 };
 
 function describeFailure(error: unknown): string {
   if (!(error instanceof Error)) return `Something failed: ${String(error)}`;
-  const { code, path } = error as NodeJS.ErrnoException;
+  const { code, path, dest } = error as NodeJS.ErrnoException & { dest?: string };
+  const place = dest ?? path;
   const known = code === undefined ? undefined : advice[code];
-  if (known) return [path && `${path}:`, known].filter(Boolean).join(" ");
+  if (known) return [place && `${place}:`, known].filter(Boolean).join(" ");
   return `Something in Tilebook itself failed. Please report it with these lines:\n${error.stack ?? error.message}`;
 }

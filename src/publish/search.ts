@@ -3,7 +3,7 @@ import { createHash } from "node:crypto";
 import { readdir, readFile, writeFile } from "node:fs/promises";
 import { join, relative, sep } from "node:path";
 import * as pagefind from "pagefind";
-import { linkInto } from "./carry.ts";
+import { linkInto, writeOrCarry } from "./carry.ts";
 import type { Page } from "./page.ts";
 import { readLast, type Target } from "./site-folder.ts";
 
@@ -22,8 +22,9 @@ export async function writeSearch(pages: readonly Page[], target: Target): Promi
   const records = pages.flatMap(toRecord);
   const madeOf = sumOf(JSON.stringify([await readPagefindVersion(), records]));
   if (target.last !== null && (await carryIndex(target.last, target.folder, madeOf))) return false;
+  for (const { path, content } of await orDeath(makeIndex(records)))
+    await writeOrCarry(target, `${indexFolder}/${path}`, content);
   const index = join(target.folder, indexFolder);
-  await makeIndex(records, index);
   await writeFile(join(index, sumFile), await describeIndex(index, madeOf));
   return true;
 }
@@ -73,21 +74,41 @@ function toRecord({ path, search }: Page): Record[] {
   return [{ url: path, content: `${title} ${words}`, language: "en", meta }];
 }
 
-async function makeIndex(records: readonly Record[], outputPath: string): Promise<void> {
+/** Pagefind's own writing is not asked for: a full disk ends it without a word. */
+async function makeIndex(records: readonly Record[]): Promise<readonly pagefind.IndexFile[]> {
   try {
     const { index, errors } = await pagefind.createIndex({});
-    if (!index) throw searchError(errors);
+    if (!index) throw new SearchError(errors);
     for (const record of records) refuseErrors((await index.addCustomRecord(record)).errors);
-    refuseErrors((await index.writeFiles({ outputPath })).errors);
+    const made = await index.getFiles();
+    refuseErrors(made.errors);
+    return made.files;
+  } catch (error) {
+    throw error instanceof SearchError ? error : new SearchError([String(error)]);
   } finally {
     await pagefind.close();
   }
 }
 
-function refuseErrors(errors: readonly string[]): void {
-  if (errors.length > 0) throw searchError(errors);
+/**
+ * Pagefind works in a process of its own. Should that be ended, for want of memory say, its
+ * promises never settle, and this process would run out of work and end as if nothing had happened.
+ */
+function orDeath<T>(work: Promise<T>): Promise<T> {
+  return new Promise((resolve, reject) => {
+    const died = () => reject(new SearchError(["Pagefind was ended before it was done"]));
+    process.once("beforeExit", died);
+    work.then(resolve, reject).finally(() => process.off("beforeExit", died));
+  });
 }
 
-function searchError(errors: readonly string[]): Error {
-  return new Error(`The search index could not be made: ${errors.join("; ")}`);
+function refuseErrors(errors: readonly string[]): void {
+  if (errors.length > 0) throw new SearchError(errors);
+}
+
+class SearchError extends Error {
+  override readonly name = "SearchError";
+  constructor(errors: readonly string[]) {
+    super(`The search index could not be made: ${errors.join("; ")}`);
+  }
 }

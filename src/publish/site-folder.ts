@@ -121,12 +121,20 @@ async function bringBack(folder: string): Promise<void> {
   const aside = folder + oldSuffix;
   if (existsSync(aside)) await putBack(aside, folder);
   const parent = dirname(folder);
-  if (!existsSync(parent)) return;
   const prefix = basename(folder) + newInfix;
-  for (const name of await readdir(parent)) {
+  for (const name of await namesBeside(folder)) {
     const builder = Number(name.slice(prefix.length));
     if (name.startsWith(prefix) && !isRunning(builder))
       await rm(join(parent, name), { recursive: true, force: true });
+  }
+}
+
+async function namesBeside(folder: string): Promise<string[]> {
+  try {
+    return await readdir(dirname(folder));
+  } catch (error) {
+    if (["ENOENT", "ENOTDIR"].includes((error as NodeJS.ErrnoException).code ?? "")) return [];
+    throw error;
   }
 }
 
@@ -175,7 +183,8 @@ export async function openStaging(siteFolder: string): Promise<Staging> {
     folder,
     last: existsSync(join(siteFolder, siteMark)) ? siteFolder : null,
     publish: () => swap(folder, siteFolder),
-    discard: () => rm(folder, { recursive: true, force: true }),
+    // Something may still be writing there: then it is tried again.
+    discard: () => rm(folder, { recursive: true, force: true, maxRetries: 5 }),
   };
 }
 

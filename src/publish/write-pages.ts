@@ -44,6 +44,8 @@ function refuseSameAddress(pages: readonly Page[]): void {
 /**
  * Eleventy is given finished pages as data and an input folder that is empty: nothing that a
  * contributor wrote is ever a template to it.
+ *
+ * @throws what went wrong itself, a full disk say, and not what Eleventy wraps it in
  */
 async function writeWithEleventy(pages: readonly Page[], output: string): Promise<void> {
   const input = await mkdtemp(join(tmpdir(), "tilebook-pages-"));
@@ -60,9 +62,16 @@ async function writeWithEleventy(pages: readonly Page[], output: string): Promis
     eleventy.disableLogger();
     await eleventy.init();
     await eleventy.write();
+  } catch (error) {
+    throw unwrapError(error);
   } finally {
     await rm(input, { recursive: true, force: true });
   }
+}
+
+function unwrapError(error: unknown): unknown {
+  const { originalError } = error as { originalError?: unknown };
+  return originalError === undefined ? error : unwrapError(originalError);
 }
 
 function pageTemplate(pages: readonly Page[]) {

@@ -1,8 +1,18 @@
 /** Photographs that cannot be shown, or must not be: each is told of, and none is opened in vain. */
+
+import { existsSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { addJpegMetadata, encodePlanted, encodeTile, encodeVastPng } from "../photos/pictures.ts";
+import {
+  addJpegMetadata,
+  encodePlanted,
+  encodeTile,
+  encodeVastPng,
+  pngChunk,
+} from "../photos/pictures.ts";
 import { photograph } from "../support/archive-folder.ts";
 import { archiveWith, errorsOf } from "./archives.ts";
+import { tilebook } from "./tilebook.ts";
 
 const svg = '<svg xmlns="http://www.w3.org/2000/svg" width="40" height="30"><rect/></svg>';
 
@@ -59,3 +69,30 @@ describe("a photograph in the archive", () => {
     expect(await told("", "tiles/hidden/HID-1.back.jpg")).toMatchObject({ code: 1 });
   });
 });
+
+describe("a photograph whose damage shows only when it is opened", () => {
+  test("stops the build with words, instead of being left out of the site", async () => {
+    const archive = await archiveWith({ "tiles/evening/EV-2.detail.png": await damagedPng() });
+    expect(await errorsOf(archive)).toEqual({ code: 0, errors: [] });
+    const { code, out, err } = await tilebook("build", "--archive", archive);
+    expect(out).toContain(
+      "tiles/evening/EV-2.detail.png:1:1 error: The photograph is damaged: it begins like a picture but cannot be opened. [unusable-picture]",
+    );
+    expect(err).toContain("Nothing was written");
+    expect(code).toBe(1);
+    expect(existsSync(join(archive, "site"))).toBe(false);
+  });
+});
+
+/** A picture that is sound from its header to its end, but for the second half of what is between. */
+async function damagedPng(): Promise<Buffer> {
+  const sound = await encodeTile("png");
+  const begin = sound.indexOf("IDAT") - 4;
+  const data = sound.subarray(begin + 8, begin + 8 + sound.readUInt32BE(begin));
+  const damaged = Buffer.from(data).fill(0xff, Math.floor(data.length / 2));
+  return Buffer.concat([
+    sound.subarray(0, begin),
+    pngChunk("IDAT", damaged),
+    pngChunk("IEND", Buffer.alloc(0)),
+  ]);
+}

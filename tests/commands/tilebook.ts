@@ -4,7 +4,7 @@ import { fileURLToPath } from "node:url";
 import { vi } from "vitest";
 import { main } from "../../src/cli.ts";
 
-const program = fileURLToPath(new URL("../../src/tilebook.mjs", import.meta.url));
+export const program = fileURLToPath(new URL("../../src/tilebook.mjs", import.meta.url));
 
 /** What a command left: its exit code (null where it was killed), and what it said. */
 export interface Ended {

@@ -9,21 +9,33 @@ type Call = "copyFile" | "link" | "mkdir" | "rename" | "writeFile";
 export type Paths = readonly [first: string, second: string];
 
 /**
- * Makes a call of `node:fs/promises` fail as the system would, until the test ends.
+ * Makes a call of `node:fs` fail as the system would, in all its forms, until the test ends.
  *
  * @param fails whether this one fails, by the paths it was given
  */
 export function failOn(call: Call, code: string, fails: (paths: Paths) => boolean): void {
-  const calls = fs.promises as unknown as Record<Call, (...words: unknown[]) => Promise<unknown>>;
-  const real = calls[call];
-  calls[call] = async (...words) => {
+  const check = (words: readonly unknown[]) => {
     const paths: Paths = [String(words[0]), String(words[1])];
     if (fails(paths)) throw systemError(code, call, paths[0]);
-    return real.apply(fs.promises, words);
+  };
+  wrap(fs.promises, call, async (words) => check(words));
+  wrap(fs, `${call}Sync`, check);
+}
+
+/** Runs `first` before what an object's method does, and then it, where that did not throw. */
+function wrap(object: object, name: string, first: (words: readonly unknown[]) => unknown): void {
+  const methods = object as Record<string, (...words: unknown[]) => unknown>;
+  const real = methods[name];
+  if (!real) throw new Error(`There is no ${name}`);
+  methods[name] = (...words) => {
+    const waited = first(words);
+    return waited instanceof Promise
+      ? waited.then(() => real.apply(object, words))
+      : real.apply(object, words);
   };
   syncBuiltinESMExports();
   onTestFinished(() => {
-    calls[call] = real;
+    methods[name] = real;
     syncBuiltinESMExports();
   });
 }
