@@ -1,20 +1,19 @@
 /** From single records to a whole archive: everything that one record names of another is found. */
-import type { Archive, Filed, FiringLog, Tile } from "../records/archive.ts";
+import type { Archive, FiringLog } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
-import type { SetRecord } from "../records/set.ts";
 import { idKey } from "../terms/ids.ts";
 import type { FoundFiles } from "./finds.ts";
+import { followTiles } from "./follow-tiles.ts";
 import { restorePath } from "./read-partly.ts";
-import { type AllRecords, readAtAll } from "./read-records.ts";
-import { followLoads, type KnownFirings, type Loads, makeFirings } from "./references/firings.ts";
+import { type AllRecords, isFaulty, readAtAll } from "./read-records.ts";
+import { followLoads, makeFirings } from "./references/firings.ts";
 import { followJars, type Jars } from "./references/jars.ts";
 import { type Known, knownIds } from "./references/look-up.ts";
-import { type FollowedPictures, followPictures } from "./references/pictures.ts";
+import { followPictures } from "./references/pictures.ts";
 import { findUnknownInRecipe, nameGlazes } from "./references/recipes.ts";
 import { findUnknownInSet, reservedCodes } from "./references/sets.ts";
 import type { GlazeNames } from "./references/sought.ts";
 import type { TileCodes } from "./references/tile-codes.ts";
-import { followTile } from "./references/tiles.ts";
 
 /** What lies around the records: other files, and what Tilebook brings itself. */
 export interface Surroundings {
@@ -45,7 +44,7 @@ export function followReferences(
 ): FollowedArchive {
   const glazes = nameGlazes(records.glazes.ids, readAtAll(records.glazes).values());
   const materials = new Map([...knownIds(builtInMaterials), ...records.materials.ids]);
-  const makers = knownMakers(records);
+  const makers = knownMakers(records, files.studio);
   const codes = tileCodes(records);
   const firings = { ids: records.firings.ids, read: readAtAll(records.firings) };
   const loads = followLoads(firings, codes);
@@ -93,15 +92,10 @@ function restoreProblem(problem: Problem, { removed }: AllRecords): Problem {
 }
 
 /** Null where it is not known who the makers are. */
-function knownMakers(records: AllRecords): Known | null {
+function knownMakers(records: AllRecords, file: string | undefined): Known | null {
   const { studioPartly: studio } = records;
-  const isKnown = studio !== null && !isFaulty(records, "studio.yaml", "makers");
+  const isKnown = studio !== null && file !== undefined && !isFaulty(records, file, "makers");
   return isKnown ? knownIds(Object.keys(studio.makers ?? {})) : null;
-}
-
-/** Whether something of a field had to be taken out of a partly read record. */
-function isFaulty({ removed }: AllRecords, file: string, field: string): boolean {
-  return removed.get(file)?.some((path) => path[0] === field) ?? false;
 }
 
 function tileCodes(records: AllRecords): TileCodes {
@@ -134,66 +128,4 @@ function followAllJars({ sets }: AllRecords, glazes: GlazeNames): AllJars {
     bySet: new Map(followed.map(({ file, value }) => [file, value])),
     problems: followed.flatMap(({ problems }) => problems),
   };
-}
-
-interface TileContext {
-  readonly files: FoundFiles;
-  readonly glazes: GlazeNames;
-  readonly firings: KnownFirings;
-  readonly makers: Known | null;
-  readonly loads: Loads;
-  readonly pictures: FollowedPictures;
-  readonly jars: ReadonlyMap<string, Jars>;
-}
-
-interface FollowedTiles {
-  readonly read: ReadonlyMap<string, Tile>;
-  readonly problems: readonly Problem[];
-}
-
-function followTiles(records: AllRecords, context: TileContext): FollowedTiles {
-  const setOf = setsByFolder(records, context.files);
-  const read = new Map<string, Tile>();
-  const problems: Problem[] = [];
-  for (const [key, tile] of readAtAll(records.tiles)) {
-    const set = setOf.get(tile.file.slice(0, tile.file.lastIndexOf("/")));
-    const { glazes, firings, makers, jars } = context;
-    const followed = followTile(tile, {
-      set: set?.filed?.id ?? null,
-      setRecord: set?.filed?.record,
-      jars: jars.get(set?.filed?.file ?? "") ?? new Map(),
-      jarsUnknown: set?.jarsUnknown ?? false,
-      glazes,
-      firings,
-      makers,
-      clays: records.clays.ids,
-      loadings: context.loads.byTile.get(key) ?? [],
-      pictures: context.pictures.byTile.get(tile.file) ?? [],
-    });
-    problems.push(...followed.problems);
-    if (records.tiles.read.has(key) && (set?.isWhole ?? true)) read.set(key, followed.value);
-  }
-  return { read, problems };
-}
-
-interface SetOfFolder {
-  /** Undefined where nothing of it could be read. */
-  readonly filed: Filed<SetRecord> | undefined;
-  readonly isWhole: boolean;
-  readonly jarsUnknown: boolean;
-}
-
-/** The set of each folder that has one. */
-function setsByFolder(records: AllRecords, files: FoundFiles): ReadonlyMap<string, SetOfFolder> {
-  const byFile = new Map([...readAtAll(records.sets).values()].map((set) => [set.file, set]));
-  const whole = new Set([...records.sets.read.values()].map(({ file }) => file));
-  return new Map(
-    files.records
-      .filter(({ kind }) => kind === "set")
-      .map(({ folder, file }) => {
-        const filed = byFile.get(file);
-        const jarsUnknown = !filed || isFaulty(records, file, "jars");
-        return [folder, { filed, isWhole: whole.has(file), jarsUnknown }];
-      }),
-  );
 }

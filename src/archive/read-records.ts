@@ -45,6 +45,11 @@ export interface AllRecords {
   readonly problems: readonly Problem[];
 }
 
+/** Whether something of a field had to be taken out of a partly read record. */
+export function isFaulty({ removed }: AllRecords, file: string, field: string): boolean {
+  return removed.get(file)?.some((path) => path[0] === field) ?? false;
+}
+
 /**
  * Reads every record by its schema. Of two files with one id the first counts.
  *

@@ -22,6 +22,11 @@ describe("an archive with faults of every kind", () => {
           |        ^
         The nearest are 13 and 14; mind that 06 is far cooler than 6.
 
+      recipes/glazes/tidewrack.md:5:16 error: There is no material “potash-felspar” [unknown-material]
+        5 |   - {material: potash-felspar, parts: 40}
+          |                ^
+        Did you mean “potash-feldspar”?
+
       recipes/glazes/tidewrack.md:6:31 error: “forty” is no number of parts [parts-not-positive]
         6 |   - {material: silica, parts: forty}
           |                               ^
@@ -37,6 +42,11 @@ describe("an archive with faults of every kind", () => {
           |         ^
         Did you mean “buff”?
 
+      tiles/evening/WL-101.md:2:8 error: There is no maker “m02” [unknown-maker]
+        2 | maker: m02
+          |        ^
+        Add the code under “makers:” in studio.yaml, as in “m07: {}”.
+
       tiles/evening/WL-101.md:5:5 error: This step has none of glaze, fade, resist, remove, fired, so it does not say what was done [step-without-key]
         5 |   - {glase: 2, coats: 2}
           |     ^
@@ -49,6 +59,11 @@ describe("an archive with faults of every kind", () => {
         4 | cone: 6.5
           |       ^
         The nearest are 6 and 7; mind that 06 is far cooler than 6.
+
+      tiles/firings/g-1101.md:5:23 error: There are no tiles “WL-102”, “WL-103” and 6 more up to “WL-110” [unknown-tile]
+        5 | tiles: {top: [WL-001, WL-101..WL-110]}
+          |                       ^
+        Correct the code, write the tile's record, or reserve the code with “codes:” in a set.md.
 
       tiles/WL-001.md:6:1 error: This line does not stand under those it belongs to [bad-indent]
         6 |    by: brush
