@@ -70,7 +70,7 @@ describe("the plan", () => {
 
   test("a package stays in its rooms, and one without a row in none", () => {
     expect(breaches("src/commands/x.ts", 'import sharp from "sharp";')).toEqual([
-      "src/commands/x.ts imports sharp, which is for photos",
+      "src/commands/x.ts imports sharp, which is for demo, photos",
     ]);
     expect(breaches("src/photos/x.ts", 'import a from "unheard-of/part";')).toEqual([
       "src/photos/x.ts imports unheard-of, which has no row",
