@@ -1,0 +1,138 @@
+import { type ChildProcess, execFile, spawn } from "node:child_process";
+import { copyFile, readdir, readFile, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { promisify } from "node:util";
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { newArchive } from "../../src/commands/new-archive.ts";
+import { photograph, removeFolder, writeFolder, writeInto } from "../support/archive-folder.ts";
+
+const run = promisify(execFile);
+const project = fileURLToPath(new URL("../../", import.meta.url));
+const shell = process.platform === "win32";
+
+describe("a studio's own archive, begun from a packed Tilebook in an empty folder", () => {
+  let folder: string;
+  const tilebook = (...args: string[]) => run("npx", ["tilebook", ...args], { cwd: folder, shell });
+
+  beforeAll(async () => {
+    folder = await writeFolder({});
+    const packed = await run("npm", ["pack", "--json", "--pack-destination", folder], {
+      cwd: project,
+      shell,
+    });
+    const [{ filename }] = JSON.parse(packed.stdout) as [{ filename: string }];
+    await run(
+      "npm",
+      ["install", "--prefer-offline", "--no-audit", "--no-fund", join(folder, filename)],
+      { cwd: folder, shell },
+    );
+    await tilebook("new-archive", ".");
+  });
+
+  afterAll(() => removeFolder(folder));
+
+  test("holds a studio and one example of each record, and Tilebook as a dependency", async () => {
+    expect(await readdir(folder)).toEqual(
+      expect.arrayContaining([
+        ".github",
+        ".gitignore",
+        ".gitlab-ci.yml",
+        "examples",
+        "recipes",
+        "studio.yaml",
+        "tiles",
+      ]),
+    );
+    const described = JSON.parse(await readFile(join(folder, "package.json"), "utf8"));
+    expect(Object.keys(described.dependencies)).toEqual(["tilebook"]);
+  });
+
+  test("is told to be empty, and what to write first", async () => {
+    await expect(tilebook("check")).rejects.toMatchObject({
+      code: 1,
+      stdout: expect.stringMatching(
+        /archive is empty[^]*Write the first tile as a Markdown file in tiles/u,
+      ),
+    });
+  });
+
+  test("is checked and built with every example copied to its place", async () => {
+    await copyExamples(folder);
+    const { stdout } = await tilebook("check");
+    expect(stdout).toContain("No errors, no warnings.");
+    await tilebook("build");
+    expect(await readFile(join(folder, "site", "tiles", "au-001.html"), "utf8")).toContain(
+      "Tidewrack",
+    );
+    expect(await readFile(join(folder, "site", ".tilebook.json"), "utf8")).toContain("tilebook");
+  });
+
+  test("is served", async () => {
+    const port = 20_000 + (process.pid % 20_000);
+    const served = spawn("npx", ["tilebook", "serve", "--port", String(port)], {
+      cwd: folder,
+      shell,
+      detached: !shell,
+    });
+    try {
+      await said(served, "The catalogue stands at");
+      const page = await fetch(`http://localhost:${port}/tiles/au-001.html`);
+      expect(page.status).toBe(200);
+      expect(await page.text()).toContain("AU-001");
+    } finally {
+      stop(served);
+    }
+  });
+});
+
+async function copyExamples(folder: string): Promise<void> {
+  const places = {
+    "set.md": "tiles/autumn/set.md",
+    "tile.md": "tiles/autumn/AU-001.md",
+    "firing.md": "tiles/firings/g-1012.md",
+    "glaze-bought.md": "recipes/glazes/tidewrack.md",
+    "glaze-mixed.md": "recipes/glazes/limestone-clear.md",
+    "clay.md": "recipes/clays/buff-stoneware.md",
+    "material.md": "recipes/materials/our-ash.md",
+  };
+  await writeInto(folder, { "tiles/autumn/AU-001.jpg": await photograph("#889988") });
+  for (const [from, to] of Object.entries(places))
+    await copyFile(join(folder, "examples", from), join(folder, to));
+  await rewrite(join(folder, "tiles/autumn/AU-001.md"), (text) =>
+    text.replaceAll(/^# ( *(result|surface|effects|faults|run|again|next-time):)/gmu, "$1"),
+  );
+  // The example of a mixed glaze is for cone 9, the load went to cone 6: its range would be noted.
+  await rewrite(join(folder, "recipes/glazes/limestone-clear.md"), (text) =>
+    text.replace("cones: 9-10", "cones: 5-6"),
+  );
+}
+
+async function rewrite(file: string, change: (text: string) => string): Promise<void> {
+  await writeFile(file, change(await readFile(file, "utf8")));
+}
+
+function said(child: ChildProcess, words: string): Promise<void> {
+  return new Promise((resolve, reject) => {
+    let all = "";
+    child.stderr?.on("data", (part) => {
+      all += part;
+      if (all.includes(words)) resolve();
+    });
+    child.once("exit", () => reject(new Error(`It stopped: ${all}`)));
+  });
+}
+
+function stop({ pid, kill }: ChildProcess): void {
+  if (pid === undefined) return;
+  if (shell) kill();
+  else process.kill(-pid, "SIGTERM");
+}
+
+test("nothing is written over in a folder that holds an archive", async () => {
+  const folder = await writeFolder({ "studio.yaml": "format: 1\nstudio: Ours\n" });
+  vi.spyOn(console, "log").mockImplementation(() => undefined);
+  await expect(newArchive(folder)).rejects.toThrow(/studio.yaml is there already/u);
+  expect(await readdir(folder)).toEqual(["studio.yaml"]);
+  await removeFolder(folder);
+});
