@@ -52,7 +52,7 @@ describe("a studio's own archive, begun from a packed Tilebook in an empty folde
     await expect(tilebook("check")).rejects.toMatchObject({
       code: 1,
       stdout: expect.stringMatching(
-        /archive is empty[^]*Write the first tile as a Markdown file in tiles/u,
+        /archive is empty.*Write the first tile as a Markdown file in tiles/su,
       ),
     });
   });
