@@ -7,8 +7,8 @@ import type { ParsedText } from "./parse-cache.ts";
 import { problemOfFile, problemOfKey } from "./problem-of-file.ts";
 
 /**
- * Finds ids that cannot be used and ids that meet: within a kind of record, and among the keys
- * of the makers.
+ * Finds ids that cannot be used and ids that meet: within a kind of record, among the keys of the
+ * makers, and among the links of unlisted sets.
  */
 export function findIdProblems(
   files: FoundFiles,
@@ -18,6 +18,7 @@ export function findIdProblems(
     ...files.records.flatMap(faultsOfId),
     ...findDuplicates(files.records),
     ...findDuplicateMakers(files.studio, parsed),
+    ...findDuplicateLinks(files.records, parsed),
   ];
 }
 
@@ -102,4 +103,30 @@ function duplicateMaker(studio: string, key: string, earlier: string): Problem {
     },
     ["makers", key],
   );
+}
+
+/** Two sets with one link would be published over each other. */
+function findDuplicateLinks(
+  records: readonly RecordFile[],
+  parsed: ReadonlyMap<string, ParsedText>,
+): Problem[] {
+  const first = new Map<string, RecordFile>();
+  const problems: Problem[] = [];
+  for (const set of records) {
+    const link = set.kind === "set" ? parsed.get(set.file)?.source?.link : undefined;
+    if (typeof link !== "string") continue;
+    const earlier = first.get(idKey(link));
+    if (earlier) problems.push(duplicateLink(set, link, earlier));
+    else first.set(idKey(link), set);
+  }
+  return problems;
+}
+
+function duplicateLink({ id, file }: RecordFile, link: string, earlier: RecordFile): Problem {
+  const fault = {
+    code: "duplicate-link",
+    message: `The sets “${earlier.id}” and “${id}” have the same link, “${link}”`,
+    hint: "Give each set a link of its own, or take the line out to have one made up.",
+  };
+  return problemOfFile(file, fault, ["link"]);
 }

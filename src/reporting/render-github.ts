@@ -3,7 +3,7 @@ import type { LocatedProblem } from "../archive/locate.ts";
 import type { RecordCounts } from "../archive/read-archive.ts";
 import { sayHowMany, sayWhatWasRead } from "./counting.ts";
 import { tellMessage } from "./located-problem.ts";
-import { makeVisible } from "./visible.ts";
+import { makeLine, makeVisible } from "./visible.ts";
 
 /**
  * Renders one annotation a line, then how many problems there are.
@@ -27,7 +27,7 @@ function renderAnnotation(problem: LocatedProblem, folder: string): string {
     `col=${column}`,
     `title=${escapeProperty(code)}`,
   ];
-  const words = `${makeVisible(tellMessage(problem))}\n${makeVisible(hint)}`;
+  const words = `${makeLine(tellMessage(problem), 1000)}\n${makeLine(hint)}`;
   return `::${severity} ${properties.join(",")}::${escapeData(words)}`;
 }
 

@@ -413,6 +413,22 @@ describe("ids", () => {
     `);
   });
 
+  it("of unlisted sets in links are each its own", async () => {
+    expect(
+      await tellOf({
+        "tiles/a/set.md": record("name: A\nlisted: no\nlink: quiet-water"),
+        "tiles/b/set.md": record("name: B\nlisted: no\nlink: quiet-water"),
+      }),
+    ).toMatchInlineSnapshot(`
+      "
+      tiles/b/set.md:4:7 error: The sets “a” and “b” have the same link, “quiet-water” [duplicate-link]
+        4 | link: quiet-water
+          |       ^
+        Give each set a link of its own, or take the line out to have one made up.
+      "
+    `);
+  });
+
   it("that nobody can use are refused", async () => {
     expect(
       await tellOf({
