@@ -30,7 +30,7 @@ export const GLAZE_APPEARANCE: Readonly<Record<string, GlazeAppearance>> = {
     flow: 0.32,
     float: { colour: "#5b2f45", amount: 0.3 },
   },
-  sky: { thin: "#c5b9a3", thick: "#a9c6da", pool: "#86b0d0", hiding: 0.6, flow: 0.28 },
+  sky: { thin: "#b9bdb8", thick: "#a9c6da", pool: "#86b0d0", hiding: 0.6, flow: 0.28 },
   hayrick: {
     thin: "#a9763a",
     thick: "#d3a94a",
@@ -80,7 +80,7 @@ export const GLAZE_APPEARANCE: Readonly<Record<string, GlazeAppearance>> = {
     pool: "#9db4cc",
     hiding: 0.5,
     flow: 0.72,
-    float: { colour: "#a9bfd4", amount: 0.4 },
+    float: { colour: "#c2ccd4", amount: 0.25 },
   },
   sandbar: {
     thin: "#b58f5c",
@@ -122,7 +122,7 @@ export const GLAZE_APPEARANCE: Readonly<Record<string, GlazeAppearance>> = {
   moonshell: { thin: "#d9c7cf", thick: "#c8b4c4", hiding: 0.06, flow: 0, metal: 0.55 },
 
   // Mixed here, cone 6
-  saltern: { thin: "#eff0e6", thick: "#e9ece0", pool: "#d3dccd", hiding: 0, flow: 0.4 },
+  saltern: { thin: "#f1f0e8", thick: "#eeede4", pool: "#dfe4d8", hiding: 0, flow: 0.4 },
   "saltern-iron": { thin: "#a8702c", thick: "#4f2c14", pool: "#331b0d", hiding: 0.12, flow: 0.42 },
   "saltern-rutile": {
     thin: "#c99c5c",
@@ -363,6 +363,13 @@ export const PAIR_APPEARANCE: readonly PairAppearance[] = [
     under: "tidewrack",
     changes: "over",
     becomes: { thick: "#a9bcc0", float: { colour: "#e5dcc4", amount: 0.65 } },
+  },
+  { over: "sky", under: "soot", changes: "over", becomes: { hiding: 0.22 } },
+  {
+    over: "soot",
+    under: "oilskin",
+    changes: "over",
+    becomes: { thin: "#4a4038", float: { colour: "#6a6e72", amount: 0.6 }, flow: 0.5 },
   },
 ];
 

@@ -57,7 +57,7 @@ function wayOf(step: CoatStep, plan: TilePlan, chart: Chart, seed: string, coat:
     case "dip":
       return dip(at, chart, coat);
     case "pour":
-      return pour(at);
+      return pour(at, coat);
     case "spray":
       return spray(at);
     case "sponge":
@@ -102,7 +102,7 @@ function brush(at: NoisePlace, seed: string, coat: number): Lay {
     const hairs = grain(at.y + across * 1.7, at.x + along * 0.05 + stroke * 5.3);
     const load = 0.9 + 0.28 * grain(at.x + stroke * 1.7, at.y + along * 0.025);
     const ridge =
-      0.32 *
+      0.2 *
       (Math.exp(-((place * width) ** 2) / 1.6) +
         0.6 * Math.exp(-(((1 - place) * width) ** 2) / 1.1));
     const thickness = load + 0.26 * bristle + 0.07 * hairs + ridge;
@@ -126,13 +126,14 @@ function dip(at: NoisePlace, chart: Chart, coat: number): Lay {
   };
 }
 
-function pour(at: NoisePlace): Lay {
+function pour(at: NoisePlace, coat: number): Lay {
+  const load = coat === 0 ? DIP_COATS : DIP_COATS * 0.45;
   return (x, y, inside) => {
     const tongue = 4.5 * grain(at.x + x * 0.075, at.y) + 1.2 * grain(at.x + x * 0.2, at.y + 5);
     const d = inside + Math.min(0, tongue) * (inside < 30 ? 1 : 0);
     const stream = 0.4 * smoothstep(0.1, 0.7, grain(at.y + x * 0.09, at.x + y * 0.012));
     const lip = 0.45 * Math.exp(-(((d - 0.9) / 1.2) ** 2));
-    return 1.95 * (0.82 + stream + lip) * smoothstep(-0.2, 0.35, d);
+    return load * (0.82 + stream + lip) * smoothstep(-0.2, 0.35, d);
   };
 }
 
@@ -207,14 +208,13 @@ function trail(at: NoisePlace, cover: string | undefined): Lay {
   };
 }
 
+/** A drawn outline, and a second line inside it. */
 function pen(at: NoisePlace): Lay {
   return (x, y, inside) => {
-    const lean = x * 0.8 + y * 0.6 + 0.8 * grain(at.x + x * 0.05, at.y + y * 0.05);
-    const other = x * 0.6 - y * 0.8 + 0.8 * grain(at.y + x * 0.05, at.x + y * 0.05);
-    const near = (value: number) => Math.abs((((value % 5) + 5) % 5) - 2.5);
-    const line = Math.min(near(lean), near(other) + (lean > 0 ? 0 : 3));
-    const press = 0.8 + 0.3 * grain(at.x + x * 0.7, at.y + y * 0.7);
-    return 1.3 * press * smoothstep(0.42, 0.22, line) * smoothstep(-0.2, 0.3, inside);
+    const shaky = inside + 0.22 * clouds(at.x + x * 0.25, at.y + y * 0.25);
+    const line = Math.min(Math.abs(shaky - 0.3), Math.abs(shaky - 1.7) + 0.12);
+    const press = 0.85 + 0.3 * grain(at.x + x * 0.7, at.y + y * 0.7);
+    return 1.4 * press * smoothstep(0.36, 0.16, line);
   };
 }
 

@@ -1,8 +1,7 @@
-import { type Chart, fillChart } from "./chart.ts";
+import { type Chart, chartCell, fillChart } from "./chart.ts";
 import type { ClayRelief } from "./clay-relief.ts";
 import { type Grid, num, sampleGrid } from "./grid.ts";
 import { planMotif } from "./motifs.ts";
-import { chartCell } from "./scene.ts";
 import type { TilePlan } from "./tile-plan.ts";
 
 /** A far place inside or outside, where no edge is near. */
@@ -15,6 +14,12 @@ export interface TileAreas {
   /** How far above the bare foot a place lies, in millimetres. */
   readonly aboveFoot: Grid;
 }
+
+/** Left and right together mean the two sides, not the two halves. */
+const SIDES: Readonly<Record<string, (x: number) => number>> = {
+  left: (x) => -9 - x,
+  right: (x) => x - 9,
+};
 
 /** Millimetres at the bottom that makers keep free of glaze. */
 const FOOT = 8;
@@ -38,7 +43,7 @@ export function makeAreas(chart: Chart, plan: TilePlan, relief: ClayRelief): Til
     bottom: (_, y) => middle + 4 - y,
     left: (x) => 2 - x,
     right: (x) => x + 2,
-    rim: (_, y) => y - face.top + rimDepth,
+    rim: (_, y) => Math.min(y - face.top + rimDepth, face.top + 8 - y),
     centre: (x, y) => (1 - Math.hypot(x / (half * 0.62), (y - middle) / 21)) * 19,
     motif: (x, y) => -motif(x, y - middle),
     background: (x, y) => motif(x, y - middle),
@@ -47,7 +52,8 @@ export function makeAreas(chart: Chart, plan: TilePlan, relief: ClayRelief): Til
   };
   return {
     find(where) {
-      const parts = where.map((name) => distances[name] ?? distances.all);
+      const bothSides = where.includes("left") && where.includes("right");
+      const parts = where.map((name) => (bothSides ? SIDES[name] : undefined) ?? distances[name]);
       return fillChart(chart, (x, y) => {
         let best = -FAR;
         for (const part of parts) best = Math.max(best, part ? part(x, y) : FAR);
@@ -76,5 +82,5 @@ function middleLevel(grid: Grid): number {
     low = Math.min(low, num(grid.data, i));
     high = Math.max(high, num(grid.data, i));
   }
-  return low * 0.45 + high * 0.55;
+  return low * 0.45 + high * 0.3;
 }

@@ -50,3 +50,8 @@ export function fillChart(chart: Chart, value: (x: number, y: number) => number)
   }
   return grid;
 }
+
+/** The chart's column and row of a place in millimetres. */
+export function chartCell(chart: Chart, x: number, y: number): readonly [number, number] {
+  return [(x - chart.extent.left) * chart.perMm - 0.5, (chart.extent.top - y) * chart.perMm - 0.5];
+}

@@ -50,7 +50,7 @@ export function makeDaylight(hand: StudioHand): Daylight {
     const above = smoothstep(-soft, soft, direction[2]);
     const wall = smoothstep(0.72 - roughness * 0.4, 0.96, dot(direction, fill));
     const overhead = 0.62 + 0.3 * dot(direction, ceiling) + 0.55 * wall;
-    const table = hand.ground * 0.8 + sunPatch(direction, roughness);
+    const table = hand.ground * 0.8 + hand.tableLight * tablePatch(direction, roughness);
     return above * Math.max(0.2, overhead) + (1 - above) * table;
   };
 
@@ -58,7 +58,7 @@ export function makeDaylight(hand: StudioHand): Daylight {
 }
 
 /** Brighter light that the window throws on the table before the piece: upright glaze mirrors it. */
-function sunPatch(direction: Vec3, roughness: number): number {
+function tablePatch(direction: Vec3, roughness: number): number {
   const forward = -direction[1];
   if (forward < 0.2) return 0;
   const soft = 0.016 + roughness * 0.8;
@@ -66,7 +66,7 @@ function sunPatch(direction: Vec3, roughness: number): number {
   const q = -direction[2] / forward - 0.455;
   const spread = 1 / Math.max(1, soft / 0.09) ** 2;
   const bars = bar(p / 0.1, 2, soft / 0.1) * bar(q / 0.075, 2, soft / 0.075);
-  return 3.2 * edge(p, 0.1, soft) * edge(q, 0.075, soft) * bars * spread;
+  return edge(p, 0.1, soft) * edge(q, 0.075, soft) * bars * spread;
 }
 
 function edge(value: number, half: number, soft: number): number {

@@ -60,7 +60,7 @@ function coatLeft(chart: Chart, plan: TilePlan, fault: string): Grid | undefined
         return smoothstep(-0.1, 0.1, Math.min(edge - chip, -patch * 6));
       });
     case "too-thin":
-      return fillChart(chart, () => 0.5);
+      return fillChart(chart, () => 0.65);
     case "too-thick":
       return fillChart(chart, (x, y) => 1.5 + 0.3 * clouds(at.x + x * 0.06, at.y + y * 0.06));
     default:
@@ -219,11 +219,11 @@ function dropCrumbs(plan: TilePlan, skin: Skin): void {
   const hit = makeCellHit();
   everywhere(skin, (i, x, y) => {
     findCell(x / 7, y / 7, salt, hit);
-    if (hit.id > 0.22) return;
-    const size = 0.35 + 3.2 * hit.id;
+    if (hit.id > 0.06) return;
+    const size = 0.4 + 8 * hit.id;
     const d = hit.nearest * 7 + 0.35 * clouds(at.x + x * 1.2, at.y + y * 1.2);
     const crumb = smoothstep(size, size * 0.75, d);
-    tint(skin, i, hit.id > 0.1 ? [0.62, 0.55, 0.44] : [0.16, 0.09, 0.05], crumb);
+    tint(skin, i, hit.id > 0.02 ? [0.36, 0.13, 0.06] : [0.16, 0.09, 0.05], crumb);
     skin.height.data[i] =
       num(skin.height.data, i) + 0.6 * crumb * (0.7 + 0.5 * clouds(at.y + x * 1.5, at.x + y * 1.5));
     skin.roughness.data[i] = mix(num(skin.roughness.data, i), 0.9, crumb);
@@ -269,14 +269,13 @@ function stickToShelf(plan: TilePlan, skin: Skin): void {
   const at = noisePlace(`stuck ${plan.code}`);
   const { face } = skin.chart;
   everywhere(skin, (i, x, y) => {
-    const reach =
-      3.5 + 3 * grain(at.x + x * 0.12, at.y) + 1.4 * clouds(at.y + x * 0.5, at.x + y * 0.5);
-    const grit =
-      smoothstep(0.4, -0.4, y - face.bottom - reach) *
-      smoothstep(-0.45, 0.1, clouds(at.x + x * 0.55, at.y + y * 0.55));
-    tint(skin, i, [0.68, 0.63, 0.54], 0.9 * grit);
+    const reach = 1.4 + 1.6 * grain(at.x + x * 0.1, at.y) + clouds(at.y + x * 0.4, at.x + y * 0.4);
+    const torn = smoothstep(0.3, -0.3, y - face.bottom - reach);
+    const grit = torn * smoothstep(-0.25, 0.25, clouds(at.x + x * 0.3, at.y + y * 0.3));
+    const pale = 0.8 + 0.35 * clouds(at.y + x * 0.9, at.x + y * 0.9);
+    tint(skin, i, [0.56 * pale, 0.48 * pale, 0.38 * pale], 0.9 * grit);
     skin.height.data[i] =
-      num(skin.height.data, i) + grit * (0.5 + 0.5 * clouds(at.y + x * 1.1, at.x + y * 1.1));
+      num(skin.height.data, i) + grit * (0.3 + 0.35 * clouds(at.y + x * 1.1, at.x + y * 1.1));
     skin.roughness.data[i] = mix(num(skin.roughness.data, i), 0.95, grit);
     skin.glass.data[i] = mix(num(skin.glass.data, i), 0.08, grit);
   });

@@ -11,7 +11,7 @@ import { COAT_MM, conesBeyond, fluidity, meltGlaze, unmelted } from "./melt.ts";
 import { clouds, findCell, grain, makeCellHit, noisePlace } from "./noise.ts";
 import { hashText } from "./random.ts";
 import type { Skin } from "./skin.ts";
-import type { ClayLook, TilePlan } from "./tile-plan.ts";
+import type { ClayLook, GlazeLook, TilePlan } from "./tile-plan.ts";
 
 /** Makes, glazes and fires a tile: the skin that its record describes. */
 export function fireTile(chart: Chart, plan: TilePlan): Skin {
@@ -75,8 +75,8 @@ function toastFoot(chart: Chart, skin: Skin, coatings: readonly Coating[]): void
   for (let i = 0; i < near.data.length; i++) {
     const toast = num(near.data, i) * (1 - num(cover.data, i));
     skin.red.data[i] = num(skin.red.data, i) * (1 - 0.12 * toast);
-    skin.green.data[i] = num(skin.green.data, i) * (1 - 0.42 * toast);
-    skin.blue.data[i] = num(skin.blue.data, i) * (1 - 0.65 * toast);
+    skin.green.data[i] = num(skin.green.data, i) * (1 - 0.3 * toast);
+    skin.blue.data[i] = num(skin.blue.data, i) * (1 - 0.45 * toast);
   }
 }
 
@@ -121,18 +121,25 @@ function preparePaint(chart: Chart, plan: TilePlan, coatings: readonly Coating[]
     const { glaze } = coating;
     const seed = `${plan.code} ${glaze.id} ${i}`;
     const flow = fluidity(glaze, plan);
-    const amount = glaze.float ? clamp(glaze.float.amount + (variegated ? 0.25 : 0), 0, 1) : 0;
+    const amount = floatAmount(glaze, plan, variegated);
     const speck = glaze.speck?.amount ?? 0;
     const strong = speckled && glaze.speck ? Math.max(0.35, speck) : speck;
     return {
       coating,
-      pigment: makePigment(glaze),
+      pigment: makePigment(plan.bleeds ? { ...glaze, hiding: glaze.hiding * 0.6 } : glaze),
       flow,
       powder: unmelted(glaze, plan),
       floats: amount > 0 ? floatShare(chart, seed, amount, flow) : undefined,
       specks: strong > 0 ? sowSpecks(chart, seed, strong, 0.3) : undefined,
     };
   });
+}
+
+/** How much of a glaze's second colour floats: little where the melt never moved. */
+function floatAmount(glaze: GlazeLook, plan: TilePlan, variegated: boolean): number {
+  if (!glaze.float) return 0;
+  const moved = clamp(1 + conesBeyond(glaze, plan) / 1.5, 0.1, 1);
+  return clamp(glaze.float.amount + (variegated ? 0.25 : 0), 0, 1) * moved;
 }
 
 /** Where a glaze's second colour shows: clouds that a runny glaze draws out into rivulets. */
@@ -320,7 +327,8 @@ function finishSurface(
     chart,
     (x, y) => grain(at.y + x * 4.2, at.x + y * 4.2) + 0.8 * clouds(at.x + x * 1.3, at.y + y * 1.3),
   );
-  const body = blurGrid(sumCoats(chart, coatings), 0.55 * chart.perMm);
+  const flow = Math.max(0, ...coatings.map((coating) => fluidity(coating.glaze, plan)));
+  const body = blurGrid(sumCoats(chart, coatings), (0.55 + 1.6 * flow) * chart.perMm);
   for (let i = 0; i < skin.height.data.length; i++) {
     let rough = num(skin.roughness.data, i);
     let glass = num(skin.glass.data, i);
@@ -342,7 +350,7 @@ function finishSurface(
       (0.0007 + 0.011 * smoothstep(0.1, 0.6, rough)) * num(tooth.data, i) * (total > 0.1 ? 1 : 0.3);
     skin.height.data[i] =
       num(skin.height.data, i) +
-      mix(total, num(body.data, i), smooth * 0.9) * COAT_MM +
+      mix(total, num(body.data, i) * 0.8, smooth * 0.99) * COAT_MM +
       num(relief.tooth.data, i) * (1 - 0.94 * smooth) +
       waves +
       fine;
@@ -356,7 +364,7 @@ function sumCoats(chart: Chart, coatings: readonly Coating[]): Grid {
   const sum = makeGrid(chart.width, chart.height);
   for (const { thickness } of coatings) {
     for (let i = 0; i < sum.data.length; i++)
-      sum.data[i] = num(sum.data, i) + num(thickness.data, i);
+      sum.data[i] = Math.min(8, num(sum.data, i) + num(thickness.data, i));
   }
   return sum;
 }

@@ -19,6 +19,10 @@ export interface Form {
   /** Half a box around it, on the ground, for a quick miss. */
   readonly reach: Vec3;
   readonly stands: boolean;
+  /** Millimetres across the picture. */
+  readonly frame: number;
+  /** Whether its front is one plane, which mirrors what lies on the table. */
+  readonly plane: boolean;
 }
 
 /** What of a form comes from the hand that made it. */
@@ -104,6 +108,8 @@ function flat(making: Making): Form {
     centre: [0, 0, 5],
     reach: [32, 42, 11],
     stands: false,
+    frame: 79,
+    plane: false,
   };
 }
 
@@ -143,6 +149,8 @@ function channel(making: Making): Form {
     centre: [0, 0, 6],
     reach: [32, 42, 17],
     stands: false,
+    frame: 79,
+    plane: false,
   };
 }
 
@@ -162,7 +170,7 @@ function standingPlate(making: Making, footDepth: number): Form {
       const footY = footDepth > 0 ? y + depth / 2 - thickness / 2 : y - depth / 2 - thickness;
       const footPlan = roundRectangle(x, footY, 29, depth / 2 + thickness / 2, 3) + wobble;
       const foot = slab(footPlan, z - thickness / 2, thickness / 2, 1.6);
-      const both = -smoothMax(-wall, -foot, 4);
+      const both = -smoothMax(-wall, -foot, 9);
       return smoothMax(both, Math.abs(x) - 28.9 + wobble, 1.2);
     },
     chartPlace: (p, n) => {
@@ -178,9 +186,11 @@ function standingPlate(making: Making, footDepth: number): Form {
     ],
     face: { left: -29, right: 29, bottom: footDepth > 0 ? -51 : -41, top: 41 },
     margin: { left: 8, right: 8, bottom: footDepth > 0 ? 18 : 6, top: 8 },
-    centre: [0, 4, height * 0.42],
+    centre: footDepth > 0 ? [0, 4, height * 0.42] : [0, front(height * 0.5) + 3, height * 0.47],
     reach: [32, 60, height + 3],
     stands: true,
+    frame: footDepth > 0 ? 88 : 82,
+    plane: true,
   };
 }
 
@@ -205,11 +215,10 @@ function turned(making: Making, height: number, radius: (z: number) => number, w
       const r = Math.hypot(p[0], p[1]);
       const inward = outside(p[2]) - r;
       const u = girth * Math.atan2(p[0], -p[1]);
-      if (inward < wall * 0.55) return [u, p[2] - height / 2 + Math.max(0, inward)];
-      return [
-        Math.abs(u) > girth * 1.571 ? (girth * Math.PI - Math.abs(u)) * Math.sign(u) : u,
-        height / 2 + inward + (height - p[2]),
-      ];
+      const front = girth * Math.PI * 0.5;
+      const mirrored = Math.abs(u) > front ? (2 * front - Math.abs(u)) * Math.sign(u) : u;
+      if (inward < wall * 0.55) return [mirrored, p[2] - height / 2 + Math.max(0, inward)];
+      return [mirrored, height / 2 + inward + (height - p[2])];
     },
     chartAxes: (p, n) => {
       const r = Math.hypot(p[0], p[1]) || 1;
@@ -219,10 +228,12 @@ function turned(making: Making, height: number, radius: (z: number) => number, w
         [(-p[0] / r) * n[2], (-p[1] / r) * n[2], outward],
       ];
     },
-    face: { left: -girth * 1.6, right: girth * 1.6, bottom: -height / 2, top: height / 2 },
+    face: { left: -girth * 1.75, right: girth * 1.75, bottom: -height / 2, top: height / 2 },
     margin: { left: 3, right: 3, bottom: 2, top: 34 },
     centre: [0, 0, height * 0.45],
     reach: [36, 36, height + 2],
     stands: true,
+    frame: 88,
+    plane: false,
   };
 }

@@ -60,7 +60,7 @@ export function writeLayer(
   layer: Layer,
 ): void {
   const share = smoothstep(0.3, 1.7, melt);
-  const deep = smoothstep(2.3, 4.2, coats);
+  const deep = smoothstep(2.7, 6, coats);
   const { thick, thin, pool, float } = pigment;
   const part = (i: 0 | 1 | 2): number => {
     const own = mix(thin.absorption[i], thick.absorption[i], share);

@@ -76,7 +76,7 @@ function coat(
   step: CoatStep,
   name: string,
 ): Coating[] {
-  const laid = layCoats(chart, plan, step, areas.find(step.where), areas.aboveFoot, name);
+  const laid = layCoats(chart, plan, step, areas.find(whereOf(step)), areas.aboveFoot, name);
   if (progress.resist) keepOff(chart, laid, progress.resist, `${plan.code} ${name}`);
   if (!step.fade) return [{ glaze: step.glaze, thickness: laid }];
   const share = fadeShare(chart, step.fade.along, `${plan.code} ${name}`);
@@ -89,6 +89,12 @@ function coat(
     { glaze: step.glaze, thickness: laid },
     { glaze: step.fade.to, thickness: other },
   ];
+}
+
+/** A stencil or transfer shows its figure in the middle, whatever else it is said to cover. */
+function whereOf(step: CoatStep): readonly string[] {
+  const printed = step.by === "stencil" || step.by === "transfer";
+  return printed && /^(all|centre)$/.test(step.where.join()) ? ["motif"] : step.where;
 }
 
 /** Takes a coat off where resist lies, but for small beads that stay on it. */
@@ -142,7 +148,9 @@ function addResist(
     const strips = step.cross ? 2.4 - Math.min(Math.abs(x), Math.abs(y - 5)) : 99;
     const d = step.cross ? strips : num(inside.data, i);
     const now = smoothstep(-0.12, 0.12, d + wave * clouds(at.x + x * 0.5, at.y + y * 0.5));
-    return Math.max(now, before ? num(before.data, i++) : (i++, 0));
+    const earlier = before ? num(before.data, i) : 0;
+    i++;
+    return Math.max(now, earlier);
   });
 }
 

@@ -1,5 +1,5 @@
 import type { Chart } from "./chart.ts";
-import { fillChart } from "./chart.ts";
+import { chartCell, fillChart } from "./chart.ts";
 import type { Coating, GlazedClay } from "./glazing.ts";
 import { blurGrid, clamp, type Grid, makeGrid, mix, num, sampleGrid, smoothstep } from "./grid.ts";
 import { clouds, findCell, grain, makeCellHit, noisePlace } from "./noise.ts";
@@ -56,11 +56,15 @@ export function meltGlaze(chart: Chart, plan: TilePlan, clay: Grid, glazed: Glaz
   );
   openCracks(chart, plan, moved);
   const ratio = levelRatio(chart, plan, clay, moved, flow);
+  const edges = edgeThinning(chart);
+  const least = plan.effects.includes("breaking") ? 0.55 : 0.15;
   for (const coating of moved) {
-    const share = clamp(0.15 + coating.flow * 1.3, 0, 1);
+    const share = clamp(least + coating.flow * 1.3, 0, 1);
+    const drawnBack = coating.flow > 0.1 ? Math.max(share, 0.85) : 0.3;
     const { data } = coating.thickness;
     for (let i = 0; i < data.length; i++) {
-      data[i] = num(data, i) * mix(1, num(ratio.data, i), share);
+      const levelled = mix(1, num(ratio.data, i), share);
+      data[i] = num(data, i) * levelled * mix(1, num(edges.data, i), drawnBack);
     }
   }
   return moved.map(({ glaze, thickness }) => ({ glaze, thickness }));
@@ -170,11 +174,9 @@ function runDown(chart: Chart, plan: TilePlan, moving: readonly Moving[]): Movin
     const thickness = fillChart(chart, (x, y) => {
       const way = clamp((face.top - y) / height, 0, 1) ** 0.8;
       const source = y + run * share * fingers(x) * way;
-      return sampleGrid(
-        coating.thickness,
-        (x - chart.extent.left) * chart.perMm - 0.5,
-        (chart.extent.top - source) * chart.perMm - 0.5,
-      );
+      const [column, row] = chartCell(chart, x, source);
+      const drained = 1 + ((run * share) / height) * (1.7 * way - 1.15);
+      return sampleGrid(coating.thickness, column, row) * drained;
     });
     thickenLowerEdge(chart, thickness, clamp(0.3 + run * 0.11, 0, 3) * share);
     return { ...coating, thickness };
@@ -217,14 +219,12 @@ function levelRatio(
   const strong = plan.effects.some((effect) => effect === "breaking" || effect === "pooling");
   const level = blurGrid(surface, (0.3 + 1.5 * Math.min(1, flow)) * chart.perMm);
   const pull = strong ? 1.5 : 0.8;
-  const edges = edgeThinning(chart);
   const ratio = makeGrid(chart.width, chart.height, 1);
   for (let i = 0; i < ratio.data.length; i++) {
     const here = num(total.data, i);
-    const edge = num(edges.data, i);
     if (here < 0.01) continue;
     const hollow = (num(level.data, i) - num(surface.data, i)) * pull;
-    ratio.data[i] = Math.exp(Math.tanh(hollow * 2.4)) * edge;
+    ratio.data[i] = Math.exp(Math.tanh(hollow * 2.4));
   }
   return ratio;
 }

@@ -153,8 +153,8 @@ const NAMED: Readonly<Record<string, MotifMaker>> = {
   pike,
   crow,
   frog,
-  reeds,
-  eels,
+  reed: reeds,
+  eel: eels,
   fish,
   leaf,
   moon,
@@ -163,7 +163,7 @@ const NAMED: Readonly<Record<string, MotifMaker>> = {
 
 /** Finds a figure that somebody's words name. */
 export function findMotifName(words: string): string | undefined {
-  return Object.keys(NAMED).find((name) => new RegExp(`\\b${name}`, "i").test(words));
+  return Object.keys(NAMED).find((name) => new RegExp(`\\b${name}s?\\b`, "i").test(words));
 }
 
 /** The figure that a tile's words name, or the one that its maker comes back to. */

@@ -1,9 +1,10 @@
+import { chartCell } from "./chart.ts";
 import { type Daylight, makeDaylight } from "./daylight.ts";
 import { clamp, type Grid, makeGrid, num, sampleGrid, smoothstep } from "./grid.ts";
 import { lightView, type ReceivedLight } from "./horizon-light.ts";
 import { setLettering } from "./lettering.ts";
 import { clouds, grain, noisePlace } from "./noise.ts";
-import { CARD, chartCell, GROUND, LABEL, LABEL_HALF, TILE, type View } from "./scene.ts";
+import { CARD, CARD_BORDER, GROUND, LABEL, LABEL_HALF, TILE, type View } from "./scene.ts";
 import type { Skin } from "./skin.ts";
 import type { StudioHand } from "./studio-hand.ts";
 import { addScaled, cross, dot, normalize, skyDirection, type Vec3 } from "./vector.ts";
@@ -26,7 +27,7 @@ export interface Exposure {
 }
 
 /** Every how many picture points the received light is worked out. */
-const LIGHT_STEP = 2;
+const LIGHT_STEP = 3;
 
 /** Takes the picture of a skin on its form by a hand's light. */
 export function takePhotograph(view: View, skin: Skin, hand: StudioHand, code: string): Exposure {
@@ -44,7 +45,40 @@ export function takePhotograph(view: View, skin: Skin, hand: StudioHand, code: s
       shade(at, column, row, vectorAt(normals, at), surface, data);
     }
   }
-  return { width: view.width, height: view.height, data };
+  return { width: view.width, height: view.height, data: softenOutlines(view, data) };
+}
+
+const TENT = [1, 2, 1, 2, 4, 2, 1, 2, 1] as const;
+
+/** Averages over the points next to an outline, which would be jagged otherwise. */
+function softenOutlines(view: View, data: Float32Array): Float32Array {
+  const { width, height, what } = view;
+  const out = data.slice();
+  for (let row = 1; row < height - 1; row++) {
+    for (let column = 1; column < width - 1; column++) {
+      const at = row * width + column;
+      const own = what[at];
+      if (
+        own === what[at + 1] &&
+        own === what[at - 1] &&
+        own === what[at + width] &&
+        own === what[at - width]
+      ) {
+        continue;
+      }
+      for (let k = 0; k < 3; k++) out[at * 3 + k] = tentMean(data, at, width, k);
+    }
+  }
+  return out;
+}
+
+function tentMean(data: Float32Array, at: number, width: number, part: number): number {
+  let sum = 0;
+  for (let i = 0; i < 9; i++) {
+    const near = at + ((i / 3) | 0) * width - width + (i % 3) - 1;
+    sum += num(data, near * 3 + part) * (TENT[i] as number);
+  }
+  return sum / 16;
 }
 
 type Planes = readonly [Grid, Grid, Grid];
@@ -101,7 +135,7 @@ function receiveLight(view: View, normals: Planes, daylight: Daylight): Received
       slopes[1].data[at] = -dot(n, up) / facing;
     }
   }
-  return lightView(depth, slopes, view.pixel * LIGHT_STEP, view.axes, daylight, 120);
+  return lightView(depth, slopes, view.pixel * LIGHT_STEP, view.axes, daylight, 96);
 }
 
 function makePainter(view: View, skin: Skin, hand: StudioHand, code: string) {
@@ -114,7 +148,11 @@ function makePainter(view: View, skin: Skin, hand: StudioHand, code: string) {
       case TILE:
         return paintTile(skin, u, v, surface);
       case CARD:
-        return paintGrey(surface, Math.abs(u) > 0.86 || Math.abs(v) > 0.82 ? 0.8 : 0.18, 0.9);
+        return paintGrey(
+          surface,
+          Math.max(Math.abs(u), Math.abs(v)) > 1 / CARD_BORDER + 0.02 ? 0.8 : 0.18,
+          0.9,
+        );
       case LABEL: {
         const distance = lettering.distance(
           u * LABEL_HALF[0] + lettering.width / 2,

@@ -21,10 +21,12 @@ const OVERSIZE = 1.25;
  */
 export async function renderPicture(plan: TilePlan, width = PICTURE_WIDTH): Promise<Buffer> {
   const form = makeForm(plan.shape, plan.code, plan.faults.includes("warping"), plan.angle);
-  const hand = form.stands ? turnedForStanding(studioHand(plan.set)) : studioHand(plan.set);
+  const hand = form.stands
+    ? turnedForStanding(studioHand(plan.set), form.plane)
+    : studioHand(plan.set);
   const chart = makeChart(form.face, form.margin, (15 * width) / PICTURE_WIDTH);
   const skin = fireTile(chart, plan);
-  const view = viewScene(form, hand, plan.code, Math.round(width * OVERSIZE));
+  const view = viewScene(form, hand, plan, Math.round(width * OVERSIZE));
   const exposure = takePhotograph(view, skin, hand, plan.code);
   const bytes = developPicture(exposure, hand, plan.code);
   return sharp(bytes, { raw: { width: exposure.width, height: exposure.height, channels: 3 } })

@@ -3,8 +3,8 @@
  *
  *     npx tsx src/demo/render-tiles.ts [--archive DIR] [CODE …]
  *
- * With codes, those tiles; without, every tile that has come out of the kiln whole and has no
- * picture yet. Stopped half way, it goes on where it was. Neither the build nor the tests need it.
+ * With codes, those tiles; without, every tile that came out of the kiln, whole or with a result,
+ * and has no picture yet. Stopped half way, it goes on where it was. Neither the build nor the tests need it.
  */
 import { renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -41,7 +41,7 @@ function namedTiles(archive: Archive, codes: readonly string[]): Tile[] {
 function tilesWithoutPicture(archive: Archive): Tile[] {
   return [...archive.tiles.values()].filter(
     (tile) =>
-      (tile.stage === "fired" || tile.stage === "recorded") &&
+      (tile.stage === "fired" || tile.stage === "recorded" || tile.record.result) &&
       !tile.pictures.some((picture) => picture.role === "result"),
   );
 }

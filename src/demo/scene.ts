@@ -1,9 +1,9 @@
-import type { Chart } from "./chart.ts";
 import type { Form } from "./forms.ts";
 import { type Grid, makeGrid } from "./grid.ts";
 import type { ViewAxes } from "./horizon-light.ts";
 import { between, makeChance } from "./random.ts";
 import type { StudioHand } from "./studio-hand.ts";
+import type { PicturePart, TilePlan } from "./tile-plan.ts";
 import { addScaled, cross, dot, normalize, type Vec3 } from "./vector.ts";
 
 /** What a point of the picture shows. */
@@ -45,27 +45,35 @@ interface Stand {
   readonly flatlings: readonly Flatling[];
 }
 
-/** Where the grey card lies in every picture: left, top, right, bottom in per cent. */
-export const CARD_IN_PICTURE = [6, 90, 15, 95.5] as const;
+/** Where the grey card lies in a picture whose record does not place it. */
+export const CARD_IN_PICTURE: PicturePart = { left: 6, top: 90, right: 15, bottom: 95.5 };
+
+/** The white border of the card, as a share of its grey part's size. */
+export const CARD_BORDER = 1.24;
 
 /** Half the label's width and height, in millimetres. */
 export const LABEL_HALF = [12, 3.4] as const;
 
 /** How wide the picture is at the piece, in millimetres. */
 function frameWidth(form: Form): number {
-  return form.stands ? 88 : 79;
+  return form.frame;
 }
 
 /** Looks at the piece, its grey card and its label on the ground with a hand's camera. */
-export function viewScene(form: Form, hand: StudioHand, code: string, width: number): View {
+export function viewScene(
+  form: Form,
+  hand: StudioHand,
+  plan: Pick<TilePlan, "code" | "card">,
+  width: number,
+): View {
   const height = Math.round((width * 4) / 3);
-  const chance = makeChance(`stand ${code}`);
+  const chance = makeChance(`stand ${plan.code}`);
   const tilt = form.stands ? 59 + (hand.cameraTilt - 12) * 0.7 : hand.cameraTilt;
   const camera = placeCamera(form, hand, tilt, width, height, chance);
   const stand: Stand = {
     form,
     turn: (between(chance, -2.2, 2.2) * Math.PI) / 180,
-    flatlings: layFlatlings(camera, chance),
+    flatlings: layFlatlings(camera, plan.card ?? CARD_IN_PICTURE, chance),
   };
   const view = emptyView(width, height, camera);
   for (let row = 0; row < height; row++) {
@@ -97,7 +105,7 @@ function placeCamera(
   const right: Vec3 = [1, 0, 0];
   const up = cross(toCamera, right);
   const pixel = frameWidth(form) / width;
-  const target: Vec3 = addScaled(form.centre, up, form.stands ? -7 : -5.5);
+  const target: Vec3 = addScaled(form.centre, up, form.stands ? -6.2 : -5.5);
   const shifted = addScaled(target, right, between(chance, -0.8, 0.8));
   return {
     axes: { right, up, toCamera },
@@ -118,16 +126,16 @@ function rayThrough(camera: Camera, column: number, row: number): Vec3 {
 }
 
 /** The card and the label, laid where the picture wants them on the ground. */
-function layFlatlings(camera: Camera, chance: () => number): Flatling[] {
+function layFlatlings(camera: Camera, card: PicturePart, chance: () => number): Flatling[] {
   const groundAt = (across: number, down: number): readonly [number, number] => {
     const ray = rayThrough(camera, across * 2 * camera.middle[0], down * 2 * camera.middle[1]);
     const p = addScaled(camera.eye, ray, -camera.eye[2] / ray[2]);
     return [p[0], p[1]];
   };
-  const [left, top, right, bottom] = CARD_IN_PICTURE;
+  const { left, top, right, bottom } = card;
   const middle = groundAt((left + right) / 200, (top + bottom) / 200);
-  const low = groundAt(left / 100 - 0.02, bottom / 100 + 0.012);
-  const half = [middle[0] - low[0], middle[1] - low[1]] as const;
+  const low = groundAt(left / 100, bottom / 100);
+  const half = [(middle[0] - low[0]) * CARD_BORDER, (middle[1] - low[1]) * CARD_BORDER] as const;
   const label = groundAt(between(chance, 0.77, 0.79), between(chance, 0.925, 0.932));
   return [
     { what: CARD, centre: middle, half, thickness: 0.5, turn: between(chance, -0.015, 0.015) },
@@ -256,9 +264,4 @@ function setVector(
   planes[0].data[at] = x;
   planes[1].data[at] = y;
   planes[2].data[at] = z;
-}
-
-/** The chart's column and row of a place in millimetres. */
-export function chartCell(chart: Chart, x: number, y: number): readonly [number, number] {
-  return [(x - chart.extent.left) * chart.perMm - 0.5, (chart.extent.top - y) * chart.perMm - 0.5];
 }

@@ -22,16 +22,19 @@ export interface StudioHand {
   /** Red and blue relative to green, as the camera's white balance left them. */
   readonly balance: readonly [number, number];
   readonly exposure: number;
+  /** How bright the light is that the window throws on the table before an upright plane. */
+  readonly tableLight: number;
 }
 
 /** The same stand turned for a piece that stands up: the window in front of it, a longer exposure. */
-export function turnedForStanding(hand: StudioHand): StudioHand {
+export function turnedForStanding(hand: StudioHand, plane: boolean): StudioHand {
   const left = hand.windowAzimuth > 90;
   return {
     ...hand,
     windowAzimuth: left ? 218 : -38,
     windowZenith: hand.windowZenith + 8,
     exposure: hand.exposure * 1.18,
+    tableLight: plane ? 3.2 : 0,
   };
 }
 
@@ -56,5 +59,6 @@ export function studioHand(set: string): StudioHand {
     groundKind: kind,
     balance: [between(chance, 0.99, 1.025), between(chance, 0.965, 1.0)],
     exposure: between(chance, 0.95, 1.04),
+    tableLight: 0,
   };
 }

@@ -4,6 +4,8 @@ export interface TilePlan {
   readonly set: string;
   readonly maker: string;
   readonly clay: ClayLook;
+  /** Whether the clay was fired too hot for it, so that its colour comes through the glaze. */
+  readonly bleeds: boolean;
   readonly texture: string;
   readonly shape: string;
   /** Degrees between wall and ground of a piece that stands. */
@@ -15,10 +17,20 @@ export interface TilePlan {
   /** Millimetres that the glaze moved, where the record says. */
   readonly run: number | undefined;
   readonly fate: string | undefined;
+  /** Where the record says that the grey card lies. */
+  readonly card: PicturePart | undefined;
   /** What the motif shows, where the maker says so. */
   readonly motif: string | undefined;
   /** What was pressed, stamped or rolled into the clay, where the studio's own words say so. */
   readonly figure: string | undefined;
+}
+
+/** A part of the picture, in per cent of it. */
+export interface PicturePart {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
 }
 
 export type Step = CoatStep | ResistStep | RemoveStep | FireStep;
