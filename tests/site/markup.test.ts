@@ -1,0 +1,84 @@
+/** What stands in the pages, read as files: markup by the standard, and links that lead somewhere. */
+import { readFile } from "node:fs/promises";
+import { join, posix } from "node:path";
+import { HtmlValidate } from "html-validate/node";
+import { describe, expect, test } from "vitest";
+import { type BuiltSite, demoSite, pageOfEachKind, pagesOf, smallSite } from "./built-sites.ts";
+import { linksWithin, reachedFrom } from "./links.ts";
+
+const sites: Readonly<Record<string, BuiltSite>> = {
+  "a small archive": smallSite(),
+  "the demonstration archive": demoSite(),
+};
+
+const validator = new HtmlValidate({
+  extends: ["html-validate:standard", "html-validate:a11y"],
+  rules: {
+    // Matters of style, which the renderer decides.
+    "void-style": "off",
+    "no-trailing-whitespace": "off",
+    "long-title": "off",
+  },
+});
+
+async function faultsOf(html: string, page: string): Promise<string[]> {
+  const { results } = await validator.validateString(html, page);
+  return results.flatMap(({ messages }) =>
+    messages.map(({ line, column, ruleId, message }) => `${line}:${column} ${ruleId}: ${message}`),
+  );
+}
+
+test("the markup's check finds what breaks the standard", async () => {
+  const page = '<!doctype html><html lang="en"><head><title>x</title></head><body>';
+  expect(await faultsOf(`${page}<p><div></div></p></body></html>`, "x.html")).not.toEqual([]);
+});
+
+describe.each(Object.entries(sites))("in the site of %s", (_, site) => {
+  const read = (page: string) => readFile(join(site.folder, page), "utf8");
+
+  test("every kind of page keeps to the HTML standard", async () => {
+    const pages = await pageOfEachKind(site);
+    expect(pages.length).toBeGreaterThan(20);
+    for (const page of pages) expect(await faultsOf(await read(page), page), page).toEqual([]);
+  });
+
+  test("every link within the site is relative and names a file that is there", async () => {
+    const links = await linksWithin(site);
+    expect(links.length).toBeGreaterThan(1000);
+    expect(links.filter(({ link }) => /^\/|^[a-z]+:|\/$/u.test(link))).toEqual([]);
+    const files = new Set(site.files);
+    expect(links.filter(({ file }) => !files.has(file))).toEqual([]);
+  });
+
+  test("every link to a part of a page finds that part", async () => {
+    const ids = new Map<string, string>();
+    for (const page of pagesOf(site)) ids.set(page, await read(page));
+    const lost = (await linksWithin(site)).filter(
+      ({ file, fragment }) => fragment !== "" && !ids.get(file)?.includes(` id="${fragment}"`),
+    );
+    expect(lost).toEqual([]);
+  });
+
+  test("every file that styles ask for is there", async () => {
+    const styles = site.files.filter((file) => /assets\/.+\.css$/u.test(file));
+    expect(styles.length).toBeGreaterThan(0);
+    for (const file of styles) {
+      const asked = [...(await read(file)).matchAll(/url\(["']?([^"')]+)["']?\)/gu)]
+        .map(([, url = ""]) => url)
+        .filter((url) => !/^(data:|#)/u.test(url))
+        .map((url) => posix.join(posix.dirname(file), url));
+      expect(asked.filter((url) => !site.files.includes(url))).toEqual([]);
+    }
+  });
+
+  test("every page can be reached from the first by links alone, and no unlisted one", async () => {
+    const reached = reachedFrom("index.html", await linksWithin(site));
+    const missed = [];
+    for (const page of pagesOf(site).filter((each) => !reached.has(each))) {
+      const leadsOn = (await read(page)).includes('http-equiv="refresh"');
+      if (!leadsOn && !page.startsWith("s/") && page !== "404.html") missed.push(page);
+    }
+    expect(missed).toEqual([]);
+    expect([...reached].filter((page) => page.startsWith("s/"))).toEqual([]);
+  });
+});
