@@ -45,6 +45,7 @@ function describeProgram(finish: Finish): Command {
   addBuild(program, isQuiet, finish);
   addServe(program, isQuiet, finish);
   addNewArchive(program, finish);
+  addNew(program, finish);
   addRework(program, finish);
   return program;
 }
@@ -106,6 +107,37 @@ function addNewArchive(program: Command, finish: Finish): void {
     });
 }
 
+function addNew(program: Command, finish: Finish): void {
+  program
+    .command("new")
+    .description("write the records of a whole blend, and print a weighing sheet for it")
+    .addOption(
+      new Option("--blend <shape>", "a line between two glazes, or a triangle between three")
+        .choices(["line", "triaxial"])
+        .makeOptionMandatory(),
+    )
+    .option("--of <glazes>", "the ids of the glazes at its ends, as in chalk,soot", readIds)
+    .option("--steps <number>", "steps along an edge: 5 makes fifths", readSteps, 5)
+    .addOption(
+      new Option("--by <measure>", "volume for glazes in jars")
+        .choices(["volume", "weight"])
+        .default("weight"),
+    )
+    .option("--codes <codes>", "the first tile's code, or the whole range, as in LB-1..LB-6")
+    .option("--set <id>", "the set for the tiles, made if it is not there; none if left out")
+    .option("--clay <id>", "the clay of the tiles, where the set does not say")
+    .option("--batch <amount>", "grams of each blend, or millilitres by volume", readBatch, 100)
+    .option("--dry-run", "write nothing, and tell what would be written", false)
+    .option("--archive <folder>", "the archive", ".")
+    .action(async (options) => {
+      const [{ newBlend }, { terminalAsk }] = await Promise.all([
+        import("./commands/new-blend.ts"),
+        import("./commands/ask.ts"),
+      ]);
+      finish(await newBlend(options, terminalAsk()));
+    });
+}
+
 function addRework(program: Command, finish: Finish): void {
   program
     .command("rework")
@@ -133,6 +165,19 @@ function readIds(found: string): readonly string[] {
   const ids = found.split(",").map((id) => id.trim());
   if (ids.every((id) => id !== "")) return ids;
   throw new InvalidArgumentError("Write ids with commas between them, as in kaolin,talc.");
+}
+
+/** Two steps would be a single blend, and no series. */
+function readSteps(found: string): number {
+  const steps = Number(found);
+  if (/^\d+$/u.test(found) && steps >= 3 && steps <= 20) return steps;
+  throw new InvalidArgumentError("Steps are a whole number from 3 to 20.");
+}
+
+function readBatch(found: string): number {
+  const amount = Number(found.replace(",", "."));
+  if (/^\d+([.,]\d+)?$/u.test(found) && amount > 0) return amount;
+  throw new InvalidArgumentError("An amount is a number above 0, without its unit.");
 }
 
 function readFormat(found: string): ReportFormat {

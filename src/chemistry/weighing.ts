@@ -27,6 +27,15 @@ export function weighOutGrams(recipe: Recipe, grams: number): WeighingSheet {
   return sheet(recipe, grams / base, null);
 }
 
+/**
+ * A batch by all of its dry weight, additions included, as blends are counted.
+ *
+ * @param grams of ingredients and additions together
+ */
+export function weighOutDry(recipe: Recipe, grams: number): WeighingSheet {
+  return sheet(recipe, grams / partsOf(recipe), null);
+}
+
 /** A slop to be mixed. */
 export interface Slop {
   readonly litres: number;
@@ -45,8 +54,13 @@ export const usualDryDensity = 2.6;
 /** A batch by the volume and specific gravity of its slop; additions are in the dry weight. */
 export function weighOutLitres(recipe: Recipe, slop: Slop): WeighingSheet {
   const dry = dryGrams(slop);
-  const total = recipeToBatch(recipe).reduce((sum, { weight }) => sum + weight, 0);
-  return sheet(recipe, dry / total, 1000 * slop.litres * slop.specificGravity - dry);
+  const water = 1000 * slop.litres * slop.specificGravity - dry;
+  return sheet(recipe, dry / partsOf(recipe), water);
+}
+
+/** Ingredients and additions together. */
+function partsOf(recipe: Recipe): number {
+  return recipeToBatch(recipe).reduce((sum, { weight }) => sum + weight, 0);
 }
 
 /**

@@ -12,17 +12,19 @@ import { cacheFolderOf } from "./folders.ts";
  * Reads the records of an archive. Errors in what the command works on are told on standard
  * error; those elsewhere are left to `check`.
  *
- * @param stem what the paths of the files begin with whose errors are in the way: `recipes/`,
- *   or nothing for every file
+ * @param isInTheWay whether an error in a file, by its path in the archive, is in the way
  * @returns undefined where there is such an error
  */
-export async function openArchive(dir: string, stem: string): Promise<Archive | undefined> {
+export async function openArchive(
+  dir: string,
+  isInTheWay: (file: string) => boolean,
+): Promise<Archive | undefined> {
   const read = await readArchive(dir, {
     builtInMaterials: theoreticalMaterials.map((material) => material.id),
     cacheDir: cacheFolderOf({ archive: dir }),
   });
   const errors = read.problems.filter(({ severity }) => severity === "error");
-  const inTheWay = errors.filter(({ file }) => file.startsWith(stem));
+  const inTheWay = errors.filter(({ file }) => isInTheWay(file));
   if (read.archive && inTheWay.length === 0) return read.archive;
   const told = (read.archive ? inTheWay : errors).map(read.locate);
   console.error(reportAs("text", told, read.counts));

@@ -6,7 +6,7 @@ import type { ReworkedGlaze } from "../chemistry/rework-glaze.ts";
 import { makeLine } from "../reporting/visible.ts";
 import { idKey } from "../terms/ids.ts";
 import { type Oxide, type OxideAmounts, oxides } from "../terms/oxides.ts";
-import { renderTable } from "./text-table.ts";
+import { inColumn, renderTable } from "./text-table.ts";
 
 export interface ReworkQuestion {
   /** Id and name of the glaze. */
@@ -36,8 +36,8 @@ function tellParts({ before }: ReworkedGlaze, { portions }: Rework, nameOf: Name
   const found = new Map(portions.map(({ material, parts }) => [idKey(material), parts]));
   const rows = [...new Set([...written.keys(), ...found.keys()])].map((material) => [
     makeLine(nameOf(material)),
-    formatParts(written.get(material)),
-    formatParts(found.get(material)),
+    inColumn(written.get(material) ?? 0),
+    inColumn(found.get(material) ?? 0),
     written.has(material) ? "" : "new",
   ]);
   return [
@@ -51,7 +51,7 @@ function tellFormulas(wanted: OxideAmounts, { unity }: Rework): string {
     .filter((oxide) => isWorthTelling(wanted[oxide]) || isWorthTelling(unity[oxide]))
     .map((oxide) => {
       const [before, after] = [wanted[oxide] ?? 0, unity[oxide] ?? 0];
-      return [oxide, inColumn(before), inColumn(after), formatDifference(after - before)];
+      return [oxide, molesInColumn(before), molesInColumn(after), formatDifference(after - before)];
     });
   return [
     renderTable(["", "wanted", "reached", "difference"], rows),
@@ -111,18 +111,13 @@ function tellCautions(cautions: readonly Caution[]): readonly string[] {
 const newGlaze =
   "Equal formulas need not melt alike: grain, frits and what clays bring along all count. Fire a test tile before mixing a bucket.";
 
-function formatParts(parts: number | undefined): string {
-  if (parts === undefined) return "–";
-  return parts < 10 ? parts.toFixed(2) : `${parts.toFixed(1)} `;
-}
-
 /** Three figures. */
 function formatMoles(moles: number): string {
   return moles.toFixed(moles >= 1 ? 2 : 3);
 }
 
 /** With its decimal point under those of amounts below 1. */
-function inColumn(moles: number): string {
+function molesInColumn(moles: number): string {
   return moles >= 1 ? `${formatMoles(moles)} ` : formatMoles(moles);
 }
 

@@ -24,7 +24,7 @@ export interface ReworkOptions {
  * comes near is an answer too.
  */
 export async function rework(glaze: string, options: ReworkOptions): Promise<number> {
-  const archive = await openArchive(options.archive, "recipes/");
+  const archive = await openArchive(options.archive, (file) => file.startsWith("recipes/"));
   if (!archive) return exitCodes.faulty;
   const filed = findNamed(archive.glazes, glaze, "glaze");
   const without = checkWithout(archive, filed, options.without);

@@ -14,6 +14,15 @@ export function renderTable(head: readonly string[], rows: readonly (readonly st
     .join("\n");
 }
 
+/**
+ * A weight or a volume for a column: two decimals below 10, one from there on, the points of both
+ * beneath each other; a dash for nothing.
+ */
+export function inColumn(amount: number): string {
+  if (amount === 0) return "–";
+  return amount < 10 ? amount.toFixed(2) : `${amount.toFixed(1)} `;
+}
+
 function pad(cell: string, width: number, toTheLeft: boolean): string {
   const space = " ".repeat(width - widthOf(cell));
   return toTheLeft ? cell + space : space + cell;
