@@ -14,24 +14,32 @@ import { formerCodeTaken } from "./rules/former-code-taken.ts";
 import { glazeWithoutChemistry } from "./rules/glaze-without-chemistry.ts";
 import { hotterThanRange } from "./rules/hotter-than-range.ts";
 import { lightOverDark } from "./rules/light-over-dark.ts";
+import { logDoubtful } from "./rules/log-doubtful.ts";
+import { logUnusable } from "./rules/log-unusable.ts";
 import { materialUnknownInside } from "./rules/material-unknown-inside.ts";
 import { mayMelt } from "./rules/may-melt.ts";
+import { noughtMistaken } from "./rules/nought-mistaken.ts";
 import { onglazeTooEarly } from "./rules/onglaze-too-early.ts";
 import { overNotBeneath } from "./rules/over-not-beneath.ts";
 import { pictureWithPlace } from "./rules/picture-with-place.ts";
+import { programmeTooHot } from "./rules/programme-too-hot.ts";
 import { reclaimTooHot } from "./rules/reclaim-too-hot.ts";
 import { resistNotPeeled } from "./rules/resist-not-peeled.ts";
 import { resultAfterNothing } from "./rules/result-after-nothing.ts";
 import { resultOfWhichFiring } from "./rules/result-of-which-firing.ts";
 import { resultWithoutPhotograph } from "./rules/result-without-photograph.ts";
 import { runsOff } from "./rules/runs-off.ts";
+import { scheduleFault } from "./rules/schedule-fault.ts";
 import { setEndsEarly } from "./rules/set-ends-early.ts";
+import { storyDiffers } from "./rules/story-differs.ts";
 import { unusablePicture } from "./rules/unusable-picture.ts";
 import { wetOnWet } from "./rules/wet-on-wet.ts";
+import { witnessContradicts } from "./rules/witness-contradicts.ts";
 
 /** Errors first, what can hurt someone before all; then warnings, practice notes last. */
 export const rules: readonly Rule[] = [
   mayMelt,
+  programmeTooHot,
   pictureWithPlace,
   datesBackwards,
   setEndsEarly,
@@ -43,11 +51,17 @@ export const rules: readonly Rule[] = [
   blendInACircle,
   formerCodeTaken,
   codeReservedTwice,
+  scheduleFault,
+  logUnusable,
 
   codeOfAnotherSet,
   controlMissing,
   materialUnknownInside,
   glazeWithoutChemistry,
+  noughtMistaken,
+  storyDiffers,
+  witnessContradicts,
+  logDoubtful,
 
   firedFarOverRange,
   hotterThanRange,
@@ -83,6 +97,8 @@ function runRule(rule: Rule, archive: Archive, extra: Extra): readonly Problem[]
       return runOnEach(rule, archive.glazes, (glaze) => rule.find(archive, glaze, extra));
     case "material":
       return runOnEach(rule, archive.materials, (material) => rule.find(archive, material, extra));
+    case "firing":
+      return runOnEach(rule, archive.firings, (firing) => rule.find(archive, firing, extra));
     case "set":
       return runOnEach(rule, archive.sets, (set) => rule.find(archive, set, extra));
   }

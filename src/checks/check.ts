@@ -2,7 +2,8 @@
  * What a check is. A rule finds what breaks it and says where; whoever runs it adds its name and
  * severity and makes problems of it.
  */
-import type { Archive, Filed, Tile } from "../records/archive.ts";
+import type { FiringHeat } from "../firing/of-record.ts";
+import type { Archive, Filed, Firing, Tile } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import type { MaterialRecord } from "../records/material.ts";
 import type { FieldPath, Problem, Severity } from "../records/problem.ts";
@@ -26,6 +27,8 @@ export interface Finding {
   /** The file, where it is not that of the record looked at. */
   readonly file?: string;
   readonly path: FieldPath;
+  /** The line, from 1, in a file that has no fields. */
+  readonly line?: number | undefined;
   readonly message: string;
   readonly hint: string;
 }
@@ -47,6 +50,8 @@ export interface Extra {
   readonly pictures: ReadonlyMap<string, PictureInspection>;
   /** By `idKey` of the glaze: why it has no chemistry. */
   readonly withoutChemistry: ReadonlyMap<string, string>;
+  /** By `idKey` of the firing: what it amounts to. */
+  readonly heats: ReadonlyMap<string, FiringHeat>;
 }
 
 /** A rule about each record of one kind. */
@@ -57,6 +62,7 @@ interface RuleOf<Kind extends string, R> extends Check {
 
 export type TileRule = RuleOf<"tile", Tile>;
 export type GlazeRule = RuleOf<"glaze", Filed<GlazeRecord>>;
+export type FiringRule = RuleOf<"firing", Firing>;
 export type MaterialRule = RuleOf<"material", Filed<MaterialRecord>>;
 export type SetRule = RuleOf<"set", Filed<SetRecord>>;
 
@@ -69,7 +75,7 @@ export interface ArchiveRule extends Check {
   ) => readonly (Finding & { readonly file: string })[];
 }
 
-export type Rule = TileRule | GlazeRule | MaterialRule | SetRule | ArchiveRule;
+export type Rule = TileRule | GlazeRule | MaterialRule | FiringRule | SetRule | ArchiveRule;
 
 /**
  * A finding as a problem; one that rests on practice alone says so.
@@ -77,7 +83,7 @@ export type Rule = TileRule | GlazeRule | MaterialRule | SetRule | ArchiveRule;
  * @param file the file of the record looked at
  */
 export function toProblem(check: Check, finding: Finding, file: string): Problem {
-  const { message, hint, path } = finding;
+  const { message, hint, path, line } = finding;
   return {
     file: finding.file ?? file,
     path,
@@ -85,6 +91,7 @@ export function toProblem(check: Check, finding: Finding, file: string): Problem
     code: check.name,
     message,
     hint: check.source === undefined ? hint : `${hint} (${sentence(check.source)})`,
+    ...(line === undefined ? {} : { at: { line, column: 1 } }),
   };
 }
 

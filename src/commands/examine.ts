@@ -6,6 +6,8 @@ import type { PictureInspection } from "../checks/check.ts";
 import { chemistryOfGlazes, type GlazeChemistryResult } from "../chemistry/glazes.ts";
 import { theoreticalMaterials } from "../chemistry/minerals/minerals.ts";
 import { tellReasons } from "../chemistry/reasons.ts";
+import { heatOfFirings } from "../firing/of-archive.ts";
+import type { FiringHeat } from "../firing/of-record.ts";
 import { openSeen } from "../photos/seen.ts";
 import type { Problem } from "../records/problem.ts";
 import type { Progress } from "./progress.ts";
@@ -15,6 +17,8 @@ export interface Examined {
   readonly problems: readonly Problem[];
   /** By `idKey` of the glaze. */
   readonly chemistry: ReadonlyMap<string, GlazeChemistryResult>;
+  /** By `idKey` of the firing. */
+  readonly heats: ReadonlyMap<string, FiringHeat>;
 }
 
 /**
@@ -34,13 +38,14 @@ export async function examineArchive(
     cacheDir,
   });
   const { archive } = read;
-  if (!archive) return { read, problems: read.problems, chemistry: new Map() };
+  if (!archive) return { read, problems: read.problems, chemistry: new Map(), heats: new Map() };
   progress.stage("look at the pictures");
   const pictures = await inspectPictures(dir, read.pictures, cacheDir, progress);
   progress.stage("check every record");
   const chemistry = chemistryOfGlazes(archive);
-  const checked = runChecks(archive, { pictures, withoutChemistry: withoutChemistry(chemistry) });
-  return { read, problems: [...read.problems, ...checked], chemistry };
+  const heats = heatOfFirings(archive);
+  const extra = { pictures, withoutChemistry: withoutChemistry(chemistry), heats };
+  return { read, problems: [...read.problems, ...runChecks(archive, extra)], chemistry, heats };
 }
 
 /** Looks at every picture, a stray one too: whatever lies in the archive may be published with it. */

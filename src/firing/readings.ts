@@ -20,6 +20,8 @@ interface Evidence {
   readonly accounts: Accounts;
   /** By how many cones a pair disagrees; undefined where it agrees or cannot be compared. */
   readonly off: (between: Comparison["between"]) => number | undefined;
+  /** By how many cones every shelf missed the aim; undefined where one of them met it. */
+  readonly missed: number | undefined;
 }
 
 type Reader = (evidence: Evidence) => LikelyReading | undefined;
@@ -36,8 +38,14 @@ export function likelyReadings(
     comparisons.find((one) => one.between === between && !one.agrees)?.cones;
   const double = findDoubleTaken(accounts);
   if (double) return [double];
-  const found = readers.flatMap((reader) => reader({ accounts, off }) ?? []);
+  const missed = meetsAim(accounts) ? undefined : off("aim-witness");
+  const found = readers.flatMap((reader) => reader({ accounts, off, missed }) ?? []);
   return found.length > 0 ? found : [addsUp];
+}
+
+/** Whether any shelf came within a cone of the aim. */
+function meetsAim({ aim, witness }: Accounts): boolean {
+  return aim !== undefined && witness !== undefined && Math.abs(conesBetween(aim, witness)) <= 1;
 }
 
 /** How far, in cones, an account may lie from the double and still be taken for it. */
@@ -87,10 +95,10 @@ const findUneven: Reader = ({ off }) =>
           "The kiln fired unevenly. Look at how the load was stacked, at the elements or burners, and at where the thermocouple sits.",
       };
 
-const findDrift: Reader = ({ accounts, off }) => {
+const findDrift: Reader = ({ accounts, off, missed }) => {
   const byLog = off("log-witness");
   const unlogged = accounts.log === undefined && off("aim-schedule") === undefined;
-  const byAim = unlogged ? off("aim-witness") : undefined;
+  const byAim = unlogged ? missed : undefined;
   const cones = byLog ?? byAim;
   if (cones === undefined) return undefined;
   const words =
@@ -103,10 +111,10 @@ const findDrift: Reader = ({ accounts, off }) => {
   };
 };
 
-const findNotFollowed: Reader = ({ accounts, off }) => {
+const findNotFollowed: Reader = ({ accounts, off, missed }) => {
   const cones = off("schedule-log");
   const unlogged = !accounts.log && accounts.schedule && off("aim-schedule") === undefined;
-  const short = cones === undefined ? unlogged && (off("aim-witness") ?? 0) < 0 : cones < 0;
+  const short = cones === undefined ? unlogged && (missed ?? 0) < 0 : cones < 0;
   if (cones === undefined && !short) return undefined;
   return {
     code: "programme-not-followed",
@@ -116,18 +124,18 @@ const findNotFollowed: Reader = ({ accounts, off }) => {
   };
 };
 
-const findWrongProgramme: Reader = ({ accounts: { aim, schedule }, off }) => {
+const findWrongProgramme: Reader = ({ accounts: { aim, schedule }, off, missed }) => {
   if (!aim) return undefined;
   if (schedule && off("aim-schedule") !== undefined)
     return {
       code: "wrong-programme",
       words: `A wrong programme: it amounts to ${schedule.words}, not to ${aim.words}.`,
     };
-  const missed = off("aim-log") ?? off("aim-witness");
-  if (schedule || missed === undefined || off("log-witness") !== undefined) return undefined;
+  const cones = off("aim-log") ?? missed;
+  if (schedule || cones === undefined || off("log-witness") !== undefined) return undefined;
   return {
     code: "wrong-programme",
-    words: `A wrong programme, or one that was ${missed > 0 ? "left to run too long" : "stopped early"}: what happened is not ${aim.words}.`,
+    words: `A wrong programme, or one that was ${cones > 0 ? "left to run too long" : "stopped early"}: what happened is not ${aim.words}.`,
   };
 };
 

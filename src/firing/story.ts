@@ -9,6 +9,8 @@ export interface Story {
   /** One sentence. */
   readonly words: string;
   readonly comparisons: readonly Comparison[];
+  /** Of those that do not agree, the one that lies furthest apart; null where the story holds. */
+  readonly widest: Comparison | null;
   /** What may be behind a difference, the likeliest first; empty where the story holds. */
   readonly readings: readonly LikelyReading[];
   /** Shelves whose witness cones contradict themselves. */
@@ -21,11 +23,13 @@ export function tellStory(input: StoryInput): Story {
   const comparisons = compareAccounts(accounts);
   const off = comparisons.filter((comparison) => !comparison.agrees);
   const { contradictions } = accounts;
-  if (off.length > 0)
+  const widest = findWidest(off);
+  if (widest)
     return {
       agreement: "differs",
-      words: `The accounts of this firing do not agree. ${widest(off).words}.`,
+      words: `The accounts of this firing do not agree. ${widest.words}.`,
       comparisons,
+      widest,
       readings: likelyReadings(accounts, comparisons),
       contradictions,
     };
@@ -34,6 +38,7 @@ export function tellStory(input: StoryInput): Story {
         agreement: "agrees",
         words: "What was aimed at, recorded and seen agrees within a cone.",
         comparisons,
+        widest: null,
         readings: [],
         contradictions,
       }
@@ -41,13 +46,15 @@ export function tellStory(input: StoryInput): Story {
         agreement: "unknown",
         words: "There is nothing to compare: a firing needs two of aim, witness cones and log.",
         comparisons,
+        widest: null,
         readings: [],
         contradictions,
       };
 }
 
-function widest(comparisons: readonly Comparison[]): Comparison {
-  return comparisons.reduce((most, one) =>
-    Math.abs(one.cones) > Math.abs(most.cones) ? one : most,
+function findWidest(comparisons: readonly Comparison[]): Comparison | null {
+  return comparisons.reduce<Comparison | null>(
+    (most, one) => (most && Math.abs(most.cones) >= Math.abs(one.cones) ? most : one),
+    null,
   );
 }

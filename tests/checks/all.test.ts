@@ -4,6 +4,7 @@ import { checks, rules, runChecks } from "../../src/checks/all.ts";
 import { commonPractice } from "../../src/checks/check.ts";
 import { findLongWaiting } from "../../src/checks/long-waiting.ts";
 import { notesByFile } from "../../src/checks/notes.ts";
+import { heatOfFirings } from "../../src/firing/of-archive.ts";
 import { anyArchive } from "./any-archive.ts";
 import { archive, coat, cone, cones, fired, firing, glaze, nothing, set, tile } from "./support.ts";
 
@@ -31,10 +32,11 @@ describe("any archive", () => {
     const known = new Map(checks.map((check) => [check.name, check]));
     fc.assert(
       fc.property(anyArchive, (any) => {
-        const problems = [...runChecks(any, nothing), ...findLongWaiting(any, "2027-01-01")];
+        const extra = { ...nothing, heats: heatOfFirings(any) };
+        const problems = [...runChecks(any, extra), ...findLongWaiting(any, "2027-01-01")];
         for (const { code, severity, file, message, hint } of problems) {
           expect(known.get(code)?.severity).toBe(severity);
-          expect(file).toMatch(/\.md$/u);
+          expect(file).toMatch(/\.(md|csv)$/u);
           expect(message).not.toMatch(/undefined|null|NaN|\[object|\.$/u);
           expect(hint).toMatch(/[.)]$/u);
           expect(hint).not.toMatch(/undefined|null|NaN|\[object/u);

@@ -115,6 +115,24 @@ const anyClay = fc
   .tuple(id, fc.record({ cones: range, reclaim: fc.boolean() }, { requiredKeys: [] }))
   .map(([name, more]) => clay(name, more));
 
+const anySchedule = fc.array(
+  fc.record({
+    to: fc.integer({ min: -20, max: 4000 }),
+    rate: maybe(fc.integer({ min: -500, max: 500 })),
+    hold: maybe(fc.nat(600)),
+  }),
+  { minLength: 1, maxLength: 3 },
+);
+
+const anyLog = fc
+  .array(fc.tuple(fc.nat(2000), fc.nat(2400)), { maxLength: 12 })
+  .chain((rows) =>
+    fc
+      .constantFrom("minutes,°C", "time,temp", "clock,°F", "", "seconds;°C")
+      .map((labels) => [labels, ...rows.map((row) => row.join(","))].join("\n")),
+  )
+  .map((text) => ({ file: "tiles/firings/log.csv", text }));
+
 const anyFiring = fc
   .tuple(
     id,
@@ -130,11 +148,15 @@ const anyFiring = fc
           })),
         ),
         tiles: fc.array(id, { minLength: 1 }).map((codes) => ({ top: [codes] })),
+        schedule: anySchedule,
+        unit: fc.constantFrom("C", "F"),
+        "log-unit": fc.constantFrom("C", "F"),
       },
       { requiredKeys: [] },
     ),
+    fc.option(anyLog),
   )
-  .map(([name, more]) => firing(name, more));
+  .map(([name, more, log]) => ({ ...firing(name, more), log }));
 
 const anySet = fc
   .tuple(

@@ -182,7 +182,11 @@ function byId<T extends { readonly id: string }>(records: readonly T[] = []) {
 }
 
 /** Nothing found out by other rooms. */
-export const nothing: Extra = { pictures: new Map(), withoutChemistry: new Map() };
+export const nothing: Extra = {
+  pictures: new Map(),
+  withoutChemistry: new Map(),
+  heats: new Map(),
+};
 
 /** The codes of every problem of an archive. */
 export function codesIn(parts: Parts, extra: Extra = nothing): readonly string[] {

@@ -156,6 +156,6 @@ function dropoutNote({ cells, lines }: TemperatureSource, dropped: readonly numb
     severity: share >= 10 ? "warning" : "note",
     code: "log-dropouts",
     ...(line === undefined ? {} : { line }),
-    message: `The probe dropped out: ${countOf(dropped.length, "row")} of ${cells.length.toLocaleString("en-GB")} hold no temperature (${what}${counts.size > 3 ? " and others" : ""}) and were left out.`,
+    message: `The probe dropped out: ${countOf(dropped.length, "row")} of ${cells.length.toLocaleString("en-GB")} ${dropped.length === 1 ? "holds" : "hold"} no temperature (${what}${counts.size > 3 ? " and others" : ""}) and ${dropped.length === 1 ? "was" : "were"} left out.`,
   };
 }

@@ -1,0 +1,53 @@
+/** What the accounts of a firing say of one another, for the rules that ask about them. */
+
+import type { LikelyReading } from "../firing/readings.ts";
+import type { Story } from "../firing/story.ts";
+import type { Firing } from "../records/archive.ts";
+import type { FieldPath } from "../records/problem.ts";
+import { idKey } from "../terms/ids.ts";
+import type { Extra } from "./check.ts";
+
+export function storyOf(extra: Extra, firing: Firing): Story | undefined {
+  return extra.heats.get(idKey(firing.id))?.story;
+}
+
+/** Whether the kiln has not been lit, as far as the record tells. */
+export function isToCome({ record: { on, witness }, log }: Firing): boolean {
+  return on === undefined && witness === undefined && log === null;
+}
+
+/** How many cones hotter than its aim a programme may be before a firing to come is stopped. */
+const tooFar = 3;
+
+/** By how many cones the programme of a firing still to come is far too hot for its aim. */
+export function findTooHot(extra: Extra, firing: Firing): number | undefined {
+  if (!isToCome(firing)) return undefined;
+  const programme = storyOf(extra, firing)?.comparisons.find(
+    ({ between }) => between === "aim-schedule",
+  );
+  return programme && programme.cones > tooFar ? programme.cones : undefined;
+}
+
+/** The reading by which a cone was taken for its double, 06 for 6 or 6 for 06. */
+export function findDoubleReading({ readings }: Story): LikelyReading | undefined {
+  return readings.find(({ code }) => doubles.has(code));
+}
+
+const doubles: ReadonlySet<LikelyReading["code"]> = new Set([
+  "double-fired",
+  "double-written",
+  "wrong-log",
+]);
+
+/** The field that the widest difference of a story leads to. */
+export function placeOfDifference({ widest }: Story): FieldPath {
+  switch (widest?.between) {
+    case "aim-schedule":
+      return ["schedule"];
+    case "aim-log":
+    case "schedule-log":
+      return ["log"];
+    default:
+      return ["witness"];
+  }
+}
