@@ -23,7 +23,7 @@ export async function writeAssets(target: Target): Promise<void> {
     target: ["es2022"],
     charset: "utf8",
     legalComments: "none",
-    external: ["*.woff2"],
+    external: ["*.woff2", "*/pagefind.js"],
     logLevel: "silent",
   });
   for (const { path, contents } of bundled.outputFiles) {
