@@ -2,7 +2,7 @@
 import type { KindOfGlaze } from "../../src/terms/choices.ts";
 import { type Edge, type EdgeScale, edgeOf, n } from "./edges.ts";
 import type { CoatLane, Paint } from "./layer-view.ts";
-import type { Span } from "./spans.ts";
+import { type Span, subtract } from "./spans.ts";
 
 /** The box that a lane is drawn in, and how fine its edges are. */
 export interface LaneBox extends EdgeScale {
@@ -38,9 +38,21 @@ export function bodyOf(spans: readonly Span[], edge: Edge, box: LaneBox): string
     .join("");
 }
 
-/** The upper edge alone. */
-function topOf(spans: readonly Span[], edge: Edge, box: LaneBox): string {
-  return spans.map(([a, b]) => `M${edge(a * box.width, b * box.width, box)}`).join("");
+/** The outline of a band but for its floor, which is the edge of what it lies on. */
+function outlineOf(spans: readonly Span[], edge: Edge, box: LaneBox): string {
+  return spans
+    .map(([a, b]) => {
+      const [from, to] = [a * box.width, b * box.width];
+      return `M${n(from)} ${n(box.height)}L${edge(from, to, box)}V${n(box.height)}`;
+    })
+    .join("");
+}
+
+/** The floor of a band, where it lies on nothing that is drawn. */
+function floorOf(spans: readonly Span[], below: readonly Span[], { width, height }: LaneBox) {
+  return subtract(spans, below)
+    .map(([a, b]) => `M${n(a * width)} ${n(height)}H${n(b * width)}`)
+    .join("");
 }
 
 function rectangles(spans: readonly Span[], { width, height }: LaneBox, top = 0): string {
@@ -49,13 +61,17 @@ function rectangles(spans: readonly Span[], { width, height }: LaneBox, top = 0)
     .join("");
 }
 
-/** A lane of glaze. */
-export function coatShape(lane: CoatLane, box: LaneBox): LaneShape {
+/**
+ * A lane of glaze.
+ *
+ * @param below where the lane beneath it is filled
+ */
+export function coatShape(lane: CoatLane, below: readonly Span[], box: LaneBox): LaneShape {
   if (lane.gone) return { ...empty, absent: rectangles(lane.spans, box) };
   const absent = rectangles(lane.kept, box);
   if (lane.way === "dot" || lane.way === "spatter") return { ...beadsOf(lane, box), absent };
   const edge = edgeOf(lane.way);
-  const whole = lane.spans.flatMap((span) => outsideOf(span, lane.wiped));
+  const whole = subtract(lane.spans, lane.wiped);
   const bands = lane.cover === null ? whole : whole.flatMap((span) => broken(span, lane));
   const pockets = pocketsIn(lane.wiped, box);
   const [first, second] = lane.paints;
@@ -65,24 +81,13 @@ export function coatShape(lane: CoatLane, box: LaneBox): LaneShape {
   return {
     fills,
     beads: [],
-    lines: topOf(bands, edge, box) + pockets,
+    lines: outlineOf(bands, edge, box) + floorOf(bands, below, box) + pockets,
     absent,
     marks: first ? marksOf(bands, first, box) : [],
   };
 }
 
 const empty: LaneShape = { fills: [], beads: [], lines: "", absent: "", marks: [] };
-
-function outsideOf([from, to]: Span, wiped: readonly Span[]): Span[] {
-  let left: Span[] = [[from, to]];
-  for (const [x, y] of wiped) {
-    left = left.flatMap(([a, b]): Span[] => [
-      [a, Math.min(b, x)],
-      [Math.max(a, y), b],
-    ]);
-  }
-  return left.filter(([a, b]) => b > a);
-}
 
 /** Pieces of a span that a trailed or stencilled layer covers sparsely or densely. */
 function broken([from, to]: Span, { cover }: CoatLane): Span[] {

@@ -8,7 +8,7 @@ import { clayColour, readableOn } from "./colours.ts";
 import { n, textureEdge } from "./edges.ts";
 import { bodyOf, coatShape, type LaneBox, type LaneShape } from "./lane-shape.ts";
 import type { CoatLane, Lane, LayerView } from "./layer-view.ts";
-import type { Span } from "./spans.ts";
+import { intersect, type Span } from "./spans.ts";
 
 const whole: readonly Span[] = [[0, 1]];
 
@@ -37,7 +37,7 @@ export function LayerDrawing({ view }: { readonly view: LayerView }): VNode {
     bottom -= heightOf(lane, measures);
     return (
       <g transform={`translate(0 ${n(bottom)})`}>
-        <LaneShapes lane={lane} above={lanes[i + 1]} measures={measures} />
+        <LaneShapes lane={lane} above={lanes[i + 1]} below={lanes[i - 1]} measures={measures} />
       </g>
     );
   });
@@ -54,16 +54,17 @@ export function LayerDrawing({ view }: { readonly view: LayerView }): VNode {
 /** Beside a row of text: a coat is as high as a row of two lines. */
 const row: Measures = { width: 208, coat: 48, clay: 56, rule: 48, pitch: 40, depth: 8 };
 
-/** One lane as tall as its row, or the clay where `lane` is left out. */
+/** One lane, as tall as its row. */
 export function LaneDrawing({
   view,
-  lane,
-  above,
+  at,
 }: {
   readonly view: LayerView;
-  readonly lane?: Lane | undefined;
-  readonly above: Lane | undefined;
+  /** The lane's place; -1 for the clay. */
+  readonly at: number;
 }): VNode {
+  const lane = view.lanes[at];
+  const above = view.lanes[at + 1];
   const height = lane ? Math.max(row.coat, heightOf(lane, row)) : row.clay;
   return (
     <svg
@@ -73,7 +74,7 @@ export function LaneDrawing({
       aria-hidden="true"
     >
       {lane ? (
-        <LaneShapes lane={lane} above={above} measures={row} />
+        <LaneShapes lane={lane} above={above} below={view.lanes[at - 1]} measures={row} />
       ) : (
         <ClayShapes view={view} above={above} measures={row} />
       )}
@@ -109,14 +110,19 @@ function ClayShapes({ view, above, measures }: ShapesProps & { readonly view: La
   const colour = clayColour(view.clay);
   return (
     <>
-      <Underlay above={above} box={box} />
+      <Underlay above={above} on={whole} box={box} />
       <path d={bodyOf(whole, edge, box)} fill={colour ?? "url(#hatch)"} />
       <path class="line" d={bodyOf(whole, edge, box)} />
     </>
   );
 }
 
-function LaneShapes({ lane, above, measures }: ShapesProps & { readonly lane: Lane }): VNode {
+function LaneShapes({
+  lane,
+  above,
+  below,
+  measures,
+}: ShapesProps & { readonly lane: Lane; readonly below: Lane | undefined }): VNode {
   const { width, pitch, depth } = measures;
   if (lane.lane === "firing") {
     const y = measures === row ? row.coat - 1 : measures.rule / 2;
@@ -129,17 +135,31 @@ function LaneShapes({ lane, above, measures }: ShapesProps & { readonly lane: La
   if (lane.lane === "removal") return <RemovalShapes lane={lane} box={box} />;
   return (
     <>
-      {!lane.gone && <Underlay above={above} box={box} />}
-      <CoatShapes shape={coatShape(lane, box)} touchUp={lane.touchUp} />
+      {!lane.gone && <Underlay above={above} on={lane.spans} box={box} />}
+      <CoatShapes shape={coatShape(lane, filledBy(below), box)} touchUp={lane.touchUp} />
     </>
   );
 }
 
+/** Where a lane is filled; the clay, and what was fired, carry everything. */
+function filledBy(lane: Lane | undefined): readonly Span[] {
+  if (lane === undefined) return whole;
+  return lane.lane === "coat" && !lane.gone ? lane.spans : [];
+}
+
 /** What lies in the hollows of a layer's edge: the next layer, where it goes straight on. */
-function Underlay({ above, box }: { readonly above: Lane | undefined; readonly box: LaneBox }) {
+function Underlay({
+  above,
+  on,
+  box,
+}: {
+  readonly above: Lane | undefined;
+  readonly on: readonly Span[];
+  readonly box: LaneBox;
+}) {
   if (above?.lane !== "coat" || above.gone || above.paints.length > 1) return null;
   if (above.way === "dot" || above.way === "spatter" || above.cover !== null) return null;
-  const d = above.spans
+  const d = intersect(above.spans, on)
     .map(
       ([a, b]) => `M${n(a * box.width)} 0H${n(b * box.width)}v${n(box.depth)}H${n(a * box.width)}Z`,
     )
@@ -180,7 +200,7 @@ function ResistShapes(props: {
   return <path class={props.gone ? "absent" : "resist"} d={d} />;
 }
 
-/** What was taken off: a torn line where all was, cut marks where it was cut. */
+/** What was taken off: a torn line where all was, a bracket over the place where a part was. */
 function RemovalShapes({
   lane,
   box,
@@ -189,13 +209,14 @@ function RemovalShapes({
   readonly box: LaneBox;
 }) {
   const { width, height, pitch, depth } = box;
-  const y = height - depth;
-  const d = lane.spans
-    .map(([a, b]) => {
-      const count = Math.max(2, Math.round(((b - a) * width) / pitch) * 2);
-      const step = ((b - a) * width) / count;
-      return `M${n(a * width)} ${n(y)}${`l${n(step / 2)} ${n(-depth)}l${n(step / 2)} ${n(depth)}`.repeat(count)}`;
-    })
-    .join("");
-  return <path class={lane.removal === "all" ? "torn" : "absent"} d={d} />;
+  if (lane.removal !== "all") {
+    const brackets = lane.spans.map(
+      ([a, b]) => `M${n(a * width)} ${n(height)}v${n(-depth)}H${n(b * width)}v${n(depth)}`,
+    );
+    return <path class="absent" d={brackets.join("")} />;
+  }
+  const count = Math.round((width / pitch) * 2);
+  const step = width / count / 2;
+  const tooth = `l${n(step)} ${n(-depth)}l${n(step)} ${n(depth)}`;
+  return <path class="torn" d={`M0 ${n(height - depth)}${tooth.repeat(count)}`} />;
 }

@@ -33,6 +33,12 @@ export function GlazePage(props: GlazePageProps): VNode {
         <h1>{glaze.name}</h1>
         <p class="lede">{sentence}</p>
       </header>
+      <TilesAlone root={frame.root} name={glaze.name} tiles={alone} others={others.length} />
+      <div class="columns">
+        <Pairs root={frame.root} title={`${glaze.name} over`} pairs={glaze.over} />
+        <Pairs root={frame.root} title={`${glaze.name} under`} pairs={glaze.under} />
+      </div>
+      {others.length > 0 && <Wall root={frame.root} tiles={others} />}
       <div class="columns">
         <div>
           <Facts {...props} />
@@ -40,14 +46,23 @@ export function GlazePage(props: GlazePageProps): VNode {
           <Cautions notes={glaze.cautions} />
         </div>
         <div>
-          <Pairs root={frame.root} title={`${glaze.name} over`} pairs={glaze.over} />
-          <Pairs root={frame.root} title={`${glaze.name} under`} pairs={glaze.under} />
           <Recipe root={frame.root} glaze={glaze} />
           <Chemistry glaze={glaze} />
         </div>
       </div>
-      <TilesWithIt root={frame.root} name={glaze.name} alone={alone} others={others} />
     </Document>
+  );
+}
+
+/** What its photographs alone were measured to be. */
+function MeasuredAlone({ colour }: { readonly colour: string }): VNode {
+  return (
+    <span class="measured">
+      <svg class="dab" viewBox="0 0 1 1" aria-hidden="true">
+        <rect width="1" height="1" fill={colour} />
+      </svg>
+      <span class="figures">{colour}</span>, measured on a tile
+    </span>
   );
 }
 
@@ -55,18 +70,9 @@ function Facts({ glaze, colour }: GlazePageProps): VNode {
   const { record, cones } = glaze;
   return (
     <>
-      {colour && (
-        <figure class="swatches">
-          <svg viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
-            <rect width="100" height="8" fill={colour} />
-          </svg>
-          <figcaption>
-            Its colour alone, as measured on a tile: <span class="figures">{colour}</span>
-          </figcaption>
-        </figure>
-      )}
       <Definitions
         of={[
+          ["Colour alone", colour && <MeasuredAlone colour={colour} />],
           ["Cones", cones && <span class="code">{formatConeRange(cones)}</span>],
           ["Surface", record.surface],
           ["Cover", record.cover],
@@ -104,30 +110,19 @@ function Pairs(props: {
   );
 }
 
-function TilesWithIt(props: {
+function TilesAlone(props: {
   readonly root: string;
   readonly name: string;
-  readonly alone: readonly TileEntry[];
-  readonly others: readonly TileEntry[];
+  readonly tiles: readonly TileEntry[];
+  readonly others: number;
 }): VNode {
-  const { root, name, alone, others } = props;
+  const { root, name, tiles, others } = props;
+  if (tiles.length > 0) return <Wall root={root} tiles={tiles} first />;
   return (
-    <>
-      {alone.length > 0 && (
-        <section>
-          <h2>{name} alone</h2>
-          <Wall root={root} tiles={alone} first />
-        </section>
-      )}
-      {others.length > 0 && (
-        <section>
-          <h2>{name} with others</h2>
-          <Wall root={root} tiles={others} />
-        </section>
-      )}
-      {alone.length + others.length === 0 && (
-        <p class="empty">No tile has it yet. A tile that names it among its layers stands here.</p>
-      )}
-    </>
+    <p class="empty">
+      {others > 0
+        ? `No tile has ${name} by itself yet, which would show its own colour.`
+        : `No tile has ${name} yet. A tile that names it among its layers stands here.`}
+    </p>
   );
 }

@@ -6,7 +6,7 @@ import { Cautions, Quotation } from "../parts/notes.tsx";
 import { Outcome } from "../parts/outcome.tsx";
 import { Plates } from "../parts/plates.tsx";
 import { Strip } from "../parts/wall.tsx";
-import { firingSentence, tileSentence } from "../words/outcome.ts";
+import { firingHead, firingTail, tileSentence } from "../words/outcome.ts";
 import { AgainCard } from "./tile-again.tsx";
 import type { TilePageProps } from "./tile-props.ts";
 
@@ -19,6 +19,7 @@ export function TilePage(props: TilePageProps): VNode {
       title={`${tile.id}: ${title}`}
       summary={`Test tile ${tile.id}: ${title}. ${tileSentence(tile)}`}
       kind="spread"
+      scripts={["assets/photograph.js"]}
     >
       <Plates root={frame.root} tile={tile} />
       <article class="account">
@@ -31,6 +32,7 @@ export function TilePage(props: TilePageProps): VNode {
         </header>
         <Account {...props} />
       </article>
+      <Neighbours {...props} />
       {props.related.map(({ title: heading, tiles }) => (
         <section class="related">
           <h2>{heading}</h2>
@@ -38,6 +40,24 @@ export function TilePage(props: TilePageProps): VNode {
         </section>
       ))}
     </Document>
+  );
+}
+
+/** The ways to the tiles beside it on the wall. */
+function Neighbours({ frame: { root }, tile, before, after }: TilePageProps): VNode {
+  return (
+    <nav class="neighbours" aria-label="Beside it on the wall" data-root={root} data-url={tile.url}>
+      {before && (
+        <a rel="prev" href={root + before.url}>
+          before: <span class="code">{before.id}</span>
+        </a>
+      )}
+      {after && (
+        <a rel="next" href={root + after.url}>
+          next: <span class="code">{after.id}</span>
+        </a>
+      )}
+    </nav>
   );
 }
 
@@ -75,11 +95,11 @@ function Account(props: TilePageProps): VNode {
         {tile.firings.map((firing) => (
           <p>
             {firing.firing ? (
-              <a href={frame.root + firing.firing.url}>{firingSentence(firing)}</a>
+              <a href={frame.root + firing.firing.url}>{firingHead(firing)}</a>
             ) : (
-              firingSentence(firing)
-            )}
-            .
+              firingHead(firing)
+            )}{" "}
+            {firingTail(firing)}.
           </p>
         ))}
       </section>

@@ -1,5 +1,5 @@
 /** What a tile's page is given. */
-import type { CatalogueTile } from "../../src/catalogue/types.ts";
+import type { CatalogueTile, Link } from "../../src/catalogue/types.ts";
 import type { LayerView } from "../drawing/layer-view.ts";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
@@ -10,6 +10,9 @@ export interface TilePageProps {
   readonly names: string;
   readonly view: LayerView;
   readonly notesHtml: string;
+  /** The tiles before and after it on the wall. */
+  readonly before: Link | null;
+  readonly after: Link | null;
   /** Tiles that a reader may want next, and what they have in common with this one. */
   readonly related: readonly { readonly title: string; readonly tiles: readonly TileEntry[] }[];
   /** How the same coat stack came out elsewhere, in a sentence; null where it is the only one. */

@@ -29,7 +29,7 @@ export interface WallPageProps {
 
 export function WallPage(props: WallPageProps): VNode {
   const { frame, total, tiles, pages, here } = props;
-  const sentence = `${count(total, "test tile")}: what went on each one, in which order, how it was fired, and what came out.`;
+  const sentence = `${count(total, "glaze test")}: what went on each tile, in which order, how it was fired, and what came out.`;
   return (
     <Document
       frame={frame}
@@ -40,12 +40,11 @@ export function WallPage(props: WallPageProps): VNode {
       scripts={["data/facets.js", "assets/wall.js"]}
     >
       <header class="opening">
-        <h1>Glaze tests</h1>
-        <p class="lede">
+        <h1>
           {total > 0
             ? sentence
             : "No tile is here yet. The first record in tiles/ will be the first on this wall."}
-        </p>
+        </h1>
       </header>
       <div id="finder" hidden data-root={frame.root} />
       <WaysIn {...props} />

@@ -25,7 +25,7 @@ export function CoatStack(props: CoatStackProps): VNode {
   return (
     <ol class="coat-stack">
       <li class="clay">
-        <LaneDrawing view={view} above={view.lanes[0]} />
+        <LaneDrawing view={view} at={-1} />
         <ClayWords {...props} />
       </li>
       {steps.map((step, i) => (
@@ -58,7 +58,7 @@ function StackRow(props: CoatStackProps & { readonly step: TileStep; readonly at
         .filter(Boolean)
         .join(" ")}
     >
-      <LaneDrawing view={view} lane={lane} above={view.lanes[at + 1]} />
+      <LaneDrawing view={view} at={at} />
       <div class="words">
         {step.step === "fired" ? (
           <FiringWords {...props} firing={firing} />

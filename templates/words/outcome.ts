@@ -1,6 +1,6 @@
 /** What the kiln did, and what came out of it, in words. */
 import type { CatalogueTile, TileFiring } from "../../src/catalogue/types.ts";
-import type { Again, Fate, Stage } from "../../src/terms/choices.ts";
+import { type Again, type Fate, type Stage, textures } from "../../src/terms/choices.ts";
 import { formatDay, listed, spoken } from "./numbers.ts";
 import { shelfWords } from "./steps.ts";
 
@@ -12,20 +12,28 @@ const kinds = {
   raku: "raku fired",
 } as const;
 
-/** `Glaze fired to cone 6 in oxidation in The Wardrobe (electric), middle shelf, 18 October 2026.` */
+/** `Glaze fired to cone 6 in oxidation in The Wardrobe (electric), middle shelf, 18 October 2026` */
 export function firingSentence(firing: TileFiring): string {
-  const { cone, atmosphere, kiln, heatedBy, shelf, on } = firing;
+  return [firingHead(firing), firingTail(firing)].filter(Boolean).join(" ");
+}
+
+/** `Glaze fired to cone 6` */
+export function firingHead({ kind, cone }: TileFiring): string {
+  const words = [kinds[kind], cone && `to cone ${cone}`].filter(Boolean).join(" ");
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** `in oxidation in The Wardrobe (electric), middle shelf, 18 October 2026` */
+export function firingTail(firing: TileFiring): string {
+  const { atmosphere, kiln, heatedBy, shelf, on } = firing;
   const kilnWords = kiln && `in ${kiln}${heatedBy ? ` (${heatedBy})` : ""}`;
   const main = [
-    kinds[firing.kind],
-    cone && `to cone ${cone}`,
     atmosphere && (atmosphere === "neutral" ? "in a neutral fire" : `in ${atmosphere}`),
     !kiln && heatedBy && `by ${heatedBy}`,
     kilnWords,
   ];
   const tail = [shelf && shelfWords(shelf), on && formatDay(on)];
-  const words = [main.filter(Boolean).join(" "), ...tail].filter(Boolean).join(", ");
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return [main.filter(Boolean).join(" "), ...tail].filter(Boolean).join(", ");
 }
 
 const againWords: Readonly<Record<Again, string>> = {
@@ -83,15 +91,19 @@ export function lookWords(look: {
 /** What a tile is, in one sentence: `A flat, stamped tile of Levels Buff by Bram T., waiting.` */
 export function tileSentence(tile: CatalogueTile): string {
   const shape = tile.shape === "pot" || tile.shape === "ring" ? tile.shape : `${tile.shape} tile`;
-  const texture = tile.texture === "smooth" ? "smooth" : spoken(tile.texture);
+  const known = (textures as readonly string[]).includes(tile.texture);
+  const what = known ? `${spoken(tile.texture)} ${spoken(shape)}` : spoken(shape);
   const made = [
-    `${article(texture)} ${texture} ${spoken(shape)}`,
+    `${article(what)} ${what}`,
     tile.clay && `of ${tile.clay.name}`,
     tile.maker && `by ${tile.maker.name}`,
+  ];
+  const told = [
+    made.filter(Boolean).join(" "),
+    !known && tile.texture,
     tile.glazed && `glazed ${formatDay(tile.glazed)}`,
   ];
-  const sentence = made.filter(Boolean).join(" ").replace(" glazed", ", glazed");
-  return `${sentence}.`;
+  return `${told.filter(Boolean).join(", ")}.`;
 }
 
 function article(word: string): string {

@@ -1,6 +1,7 @@
 /** Shows on the wall the tiles that were found, in their order. */
 import type { Facets } from "../../publish/facets-file.ts";
 import { element } from "../parts/element.ts";
+import { rememberWalk } from "../parts/walk.ts";
 
 /** How many tiles are put on the wall at once; the others follow as a reader scrolls. */
 const batch = 300;
@@ -22,6 +23,7 @@ export function takeWall(wall: HTMLElement, facets: Facets, root: string): WallO
     return item;
   };
   const end = element("li", { class: "end", "aria-hidden": "true" });
+  let shown: Uint32Array = new Uint32Array();
   let waiting: Uint32Array = new Uint32Array();
   const more = () => {
     const next = waiting.slice(0, batch);
@@ -32,8 +34,15 @@ export function takeWall(wall: HTMLElement, facets: Facets, root: string): WallO
   new IntersectionObserver((entries) => {
     if (entries.some((entry) => entry.isIntersecting)) more();
   }).observe(end);
+  wall.addEventListener("click", (event) => {
+    const code = (event.target as Element).closest("a")?.querySelector(".code")?.textContent;
+    const opened = facets.urls[facets.codes.indexOf(code ?? "")];
+    const urls = Array.from(shown, (tile) => facets.urls[tile] ?? "");
+    if (opened !== undefined) rememberWalk(urls, opened);
+  });
   return {
     show: (tiles) => {
+      shown = tiles;
       waiting = tiles;
       wall.replaceChildren(end);
       more();

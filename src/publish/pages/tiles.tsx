@@ -1,7 +1,7 @@
 /** A page for each tile, and one for each code that a tile had before. */
 import { MovedPage } from "../../../templates/pages/moved-page.tsx";
 import { TilePage } from "../../../templates/pages/tile-page.tsx";
-import type { CatalogueTile } from "../../catalogue/types.ts";
+import type { CatalogueTile, Link } from "../../catalogue/types.ts";
 import { renderNotes } from "../markdown.ts";
 import type { Page } from "../page.ts";
 import { coatStackRecord, relatedTiles } from "./related.ts";
@@ -9,10 +9,23 @@ import { wordsOfTile } from "./search-words.ts";
 import type { Site } from "./site.ts";
 
 export function tilePages(site: Site): readonly Page[] {
-  return [...site.catalogue.tiles.map((tile) => tilePage(site, tile)), ...movedPages(site)];
+  const { tiles } = site.catalogue;
+  return [
+    ...tiles.map((tile, i) => tilePage(site, tile, tiles[i - 1], tiles[i + 1])),
+    ...movedPages(site),
+  ];
 }
 
-function tilePage(site: Site, tile: CatalogueTile): Page {
+function toLink(tile: CatalogueTile | undefined): Link | null {
+  return tile ? { id: tile.id, name: tile.id, url: tile.url } : null;
+}
+
+function tilePage(
+  site: Site,
+  tile: CatalogueTile,
+  before: CatalogueTile | undefined,
+  after: CatalogueTile | undefined,
+): Page {
   const names = site.names(tile);
   return {
     path: tile.url,
@@ -23,6 +36,8 @@ function tilePage(site: Site, tile: CatalogueTile): Page {
         names={names}
         view={site.view(tile)}
         notesHtml={renderNotes(tile.notes)}
+        before={toLink(before)}
+        after={toLink(after)}
         related={relatedTiles(site, tile)}
         record={coatStackRecord(site, tile)}
       />
