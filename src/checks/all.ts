@@ -21,6 +21,10 @@ import { mayMelt } from "./rules/may-melt.ts";
 import { noughtMistaken } from "./rules/nought-mistaken.ts";
 import { onglazeTooEarly } from "./rules/onglaze-too-early.ts";
 import { overNotBeneath } from "./rules/over-not-beneath.ts";
+import { pictureBlurred } from "./rules/picture-blurred.ts";
+import { pictureBurntOut } from "./rules/picture-burnt-out.ts";
+import { pictureDark } from "./rules/picture-dark.ts";
+import { pictureSmall } from "./rules/picture-small.ts";
 import { pictureWithPlace } from "./rules/picture-with-place.ts";
 import { programmeTooHot } from "./rules/programme-too-hot.ts";
 import { reclaimTooHot } from "./rules/reclaim-too-hot.ts";
@@ -58,6 +62,10 @@ export const rules: readonly Rule[] = [
   controlMissing,
   materialUnknownInside,
   glazeWithoutChemistry,
+  pictureSmall,
+  pictureBlurred,
+  pictureDark,
+  pictureBurntOut,
   noughtMistaken,
   storyDiffers,
   witnessContradicts,

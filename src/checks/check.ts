@@ -39,10 +39,21 @@ export interface PictureFault {
   readonly hint: string;
 }
 
-/** What was found by looking at a photograph's bytes: a fault, or what it gives away. */
+/** What its maker can do better next time: the code of the check that says so. */
+export interface PictureWarning extends PictureFault {
+  readonly code: string;
+}
+
+/**
+ * What was found by looking at a photograph: a fault, or what it gives away, and where it was
+ * opened how it was taken.
+ */
 export type PictureInspection =
   | { readonly fault: PictureFault }
-  | { readonly facts: { readonly traces: readonly string[] } };
+  | {
+      readonly facts: { readonly traces: readonly string[] };
+      readonly warnings?: readonly PictureWarning[];
+    };
 
 /** What other rooms found out about an archive. */
 export interface Extra {

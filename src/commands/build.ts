@@ -32,7 +32,7 @@ export async function build(options: BuildOptions): Promise<number> {
   const progress = startProgress(options.quiet);
   const siteFolder = await checkSiteFolder(siteFolderOf(options), options.archive);
   const cacheDir = cacheFolderOf(options);
-  const examined = await examineArchive(options.archive, cacheDir, progress);
+  const examined = await examineArchive(options.archive, cacheDir, progress, "headers");
   const { archive } = examined.read;
   const refuse = (problems: readonly Problem[]) => {
     progress.finish();
@@ -42,8 +42,8 @@ export async function build(options: BuildOptions): Promise<number> {
   if (!archive || examined.problems.some(isError)) return refuse(examined.problems);
   progress.stage("prepare the pictures");
   const photographs = await preparePhotographs(options.archive, archive, cacheDir, progress);
-  if (photographs.problems.some(isError))
-    return refuse([...examined.problems, ...photographs.problems]);
+  const problems = [...examined.problems, ...photographs.problems];
+  if (problems.some(isError)) return refuse(problems);
   progress.stage("link everything");
   const findings = gatherFindings(examined, photographs);
   const sites = chooseSites(withAddress(archive, options.address), findings, options.set);
@@ -52,7 +52,7 @@ export async function build(options: BuildOptions): Promise<number> {
     pictureFile: photographs.fileOf,
   });
   progress.finish();
-  if (!options.quiet) tellSummary(sites, published, examined, progress);
+  if (!options.quiet) tellSummary(sites, published, problems, progress);
   return exitCodes.done;
 }
 
@@ -104,7 +104,7 @@ function tellProblems({ read, problems }: Examined, archive: string): void {
 function tellSummary(
   sites: readonly SiteRequest[],
   { written, carriedOver, searchMade }: Published,
-  { problems }: Examined,
+  problems: readonly Problem[],
   progress: Progress,
 ): void {
   const [whole] = sites.map((site) => site.catalogue);

@@ -20,6 +20,7 @@ export async function check(options: CheckOptions): Promise<number> {
     options.archive,
     cacheFolderOf(options),
     progress,
+    "opened",
   );
   progress.finish();
   const waiting = read.archive ? findLongWaiting(read.archive, today()) : [];

@@ -1,15 +1,13 @@
 /** Reads an archive and finds everything that is wrong with it: what `check` and `build` share. */
-import { join } from "node:path";
 import { type ReadArchive, readArchive } from "../archive/read-archive.ts";
 import { runChecks } from "../checks/all.ts";
-import type { PictureInspection } from "../checks/check.ts";
 import { chemistryOfGlazes, type GlazeChemistryResult } from "../chemistry/glazes.ts";
 import { theoreticalMaterials } from "../chemistry/minerals/minerals.ts";
 import { tellReasons } from "../chemistry/reasons.ts";
 import { heatOfFirings } from "../firing/of-archive.ts";
 import type { FiringHeat } from "../firing/of-record.ts";
-import { openSeen } from "../photos/seen.ts";
 import type { Problem } from "../records/problem.ts";
+import { inspectPictures, openPictures } from "./look-at-pictures.ts";
 import type { Progress } from "./progress.ts";
 
 export interface Examined {
@@ -25,12 +23,15 @@ export interface Examined {
  * Examines a whole archive.
  *
  * @param cacheDir where parsed files and pictures are remembered
+ * @param look how closely the pictures are looked at: a build, which opens them all to prepare
+ *   them, needs no more than their headers
  * @throws where the machine fails; what is wrong with the archive is among the problems
  */
 export async function examineArchive(
   dir: string,
   cacheDir: string,
   progress: Progress,
+  look: "headers" | "opened",
 ): Promise<Examined> {
   progress.stage("read the archive");
   const read = await readArchive(dir, {
@@ -40,29 +41,16 @@ export async function examineArchive(
   const { archive } = read;
   if (!archive) return { read, problems: read.problems, chemistry: new Map(), heats: new Map() };
   progress.stage("look at the pictures");
-  const pictures = await inspectPictures(dir, read.pictures, cacheDir, progress);
+  const inspected = await inspectPictures(dir, read.pictures, cacheDir, progress);
+  const pictures =
+    look === "headers"
+      ? inspected
+      : await openPictures(dir, archive, inspected, cacheDir, progress);
   progress.stage("check every record");
   const chemistry = chemistryOfGlazes(archive);
   const heats = heatOfFirings(archive);
   const extra = { pictures, withoutChemistry: withoutChemistry(chemistry), heats };
   return { read, problems: [...read.problems, ...runChecks(archive, extra)], chemistry, heats };
-}
-
-/** Looks at every picture, a stray one too: whatever lies in the archive may be published with it. */
-async function inspectPictures(
-  dir: string,
-  files: readonly string[],
-  cacheDir: string,
-  progress: Progress,
-): Promise<ReadonlyMap<string, PictureInspection>> {
-  const seen = await openSeen(cacheDir);
-  const inspections = new Map<string, PictureInspection>();
-  for (const file of files) {
-    inspections.set(file, (await seen.look(join(dir, file))).inspection);
-    progress.count(inspections.size, files.length);
-  }
-  await seen.save();
-  return inspections;
 }
 
 /** Why glazes that were mixed here have no chemistry; of a bought one nobody expects it. */

@@ -1,11 +1,16 @@
 /** Makes an archive's photographs ready, and says where each prepared picture lies. */
 import { join } from "node:path";
 import type { PreparedPicture } from "../catalogue/findings.ts";
-import { toProblem } from "../checks/check.ts";
-import { unusablePicture } from "../checks/rules/unusable-picture.ts";
+import type { PictureInspection } from "../checks/check.ts";
+import { checkOpenedPictures } from "../checks/opened-pictures.ts";
 import { MEASURING_VERSION, type MeasuredColour, measureColour } from "../colour/measure.ts";
 import type { Crop } from "../colour/region.ts";
-import { type Picture as Made, preparePictures, type Reading } from "../photos/prepare.ts";
+import {
+  type Picture as Made,
+  type Prepared,
+  preparePictures,
+  type Reading,
+} from "../photos/prepare.ts";
 import { hashOf } from "../photos/recipe.ts";
 import { entryFolder } from "../photos/store.ts";
 import type { Archive } from "../records/archive.ts";
@@ -19,7 +24,7 @@ const folder = "pictures/";
 export interface Photographs {
   /** By the picture's file, relative to the archive. */
   readonly prepared: ReadonlyMap<string, PreparedPicture>;
-  /** Photographs whose damage lay so deep that only opening them showed it. */
+  /** What only opening them showed: damage that lay deep, and how they were taken. */
   readonly problems: readonly Problem[];
   /** Where the picture with an address on the site lies. */
   readonly fileOf: (url: string) => string;
@@ -51,13 +56,17 @@ export async function preparePhotographs(
   );
   return {
     prepared: new Map(made.map(({ key, picture }) => [key, toPrepared(picture)])),
-    problems: results.flatMap((result) =>
-      "fault" in result
-        ? [toProblem(unusablePicture, { ...result.fault, path: [] }, result.key)]
-        : [],
-    ),
+    problems: checkOpenedPictures(archive, new Map(results.map(toInspection))),
     fileOf: (url) => places.get(url) ?? join(dir, url),
   };
+}
+
+function toInspection(
+  result: Prepared<MeasuredColour>,
+): readonly [file: string, inspection: PictureInspection] {
+  if ("fault" in result) return [result.key, { fault: result.fault }];
+  const { traces, warnings } = result.picture;
+  return [result.key, { facts: { traces }, warnings }];
 }
 
 /** What is measured on a photograph of a result, named by all that its value depends on. */

@@ -61,7 +61,7 @@ export interface PrepareOptions {
 }
 
 /** On two cores two pictures in flight are best; more only take memory. */
-const IN_FLIGHT = Math.max(2, Math.min(availableParallelism(), 4));
+export const IN_FLIGHT = Math.max(2, Math.min(availableParallelism(), 4));
 
 /**
  * Makes photographs ready for the pages: inspects each, makes its sizes, judges and measures it.
@@ -169,7 +169,9 @@ async function findOrTakeReading<Value>(
 }
 
 /** Nothing may be remembered under the hash of other content than it was made from. */
-async function readBytes<Value>(found: Found<Value>): Promise<Uint8Array> {
+export async function readBytes(
+  found: Pick<Found<unknown>, "bytes" | "hash" | "path">,
+): Promise<Uint8Array> {
   const bytes = found.bytes ?? (await readFile(found.path));
   if (!found.bytes && hashOf(bytes) !== found.hash) throw changedError(found.path);
   return bytes;

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { runChecks } from "../../src/checks/all.ts";
 import type { PictureInspection } from "../../src/checks/check.ts";
-import { codesIn, nothing, tell } from "./support.ts";
+import { checkOpenedPictures } from "../../src/checks/opened-pictures.ts";
+import { archive, codesIn, nothing, tell } from "./support.ts";
 
 const inspected = (inspection: PictureInspection) => ({
   ...nothing,
@@ -33,5 +35,31 @@ describe("photographs", () => {
     expect(codesIn({}, inspected({ facts: { traces: ["device", "owner", "serial"] } }))).toEqual(
       [],
     );
+  });
+
+  it("one that was taken poorly is a warning for its maker, in each way", () => {
+    const codes = ["picture-blurred", "picture-burnt-out", "picture-dark", "picture-small"];
+    const warnings = codes.map((code) => ({ code, message: `Found ${code}.`, hint: "Again." }));
+    const found = inspected({ facts: { traces: [] }, warnings });
+    expect(codesIn({}, found).toSorted()).toEqual(codes);
+    expect(tell({}, found)).toContain(
+      "warning picture-small tiles/TB-1.jpg\nFound picture-small.\nAgain.",
+    );
+  });
+
+  it("what opening one shows is told alike by a build and by a check", () => {
+    const opened: PictureInspection[] = [
+      {
+        facts: { traces: [] },
+        warnings: [{ code: "picture-dark", message: "Dark.", hint: "Light." }],
+      },
+      { fault: { message: "Damaged.", hint: "Again." } },
+    ];
+    for (const inspection of opened) {
+      const { pictures } = inspected(inspection);
+      expect(checkOpenedPictures(archive({}), pictures)).toEqual(
+        runChecks(archive({}), inspected(inspection)),
+      );
+    }
   });
 });

@@ -11,7 +11,7 @@ import {
   pngChunk,
 } from "../photos/pictures.ts";
 import { photograph } from "../support/archive-folder.ts";
-import { archiveWith, errorsOf } from "./archives.ts";
+import { archiveWith, errorsOf, type ToldProblem } from "./archives.ts";
 import { tilebook } from "./tilebook.ts";
 
 const svg = '<svg xmlns="http://www.w3.org/2000/svg" width="40" height="30"><rect/></svg>';
@@ -73,7 +73,6 @@ describe("a photograph in the archive", () => {
 describe("a photograph whose damage shows only when it is opened", () => {
   test("stops the build with words, instead of being left out of the site", async () => {
     const archive = await archiveWith({ "tiles/evening/EV-2.detail.png": await damagedPng() });
-    expect(await errorsOf(archive)).toEqual({ code: 0, errors: [] });
     const { code, out, err } = await tilebook("build", "--archive", archive);
     expect(out).toContain(
       "tiles/evening/EV-2.detail.png:1:1 error: The photograph is damaged: it begins like a picture but cannot be opened. [unusable-picture]",
@@ -81,6 +80,47 @@ describe("a photograph whose damage shows only when it is opened", () => {
     expect(err).toContain("Nothing was written");
     expect(code).toBe(1);
     expect(existsSync(join(archive, "site"))).toBe(false);
+  });
+
+  test("is found by a check as well, in the same words", async () => {
+    const damaged = { "tiles/evening/EV-2.detail.png": await damagedPng() };
+    const { code, errors } = await errorsOf(await archiveWith(damaged));
+    expect({ code, errors }).toMatchObject({
+      code: 1,
+      errors: [
+        {
+          code: "unusable-picture",
+          message: "The photograph is damaged: it begins like a picture but cannot be opened.",
+        },
+      ],
+    });
+  });
+});
+
+describe("a photograph that was taken poorly", () => {
+  const poorArchive = async () =>
+    archiveWith({ "tiles/evening/EV-1.jpg": await photograph("#050505", 400, 300) });
+  const codes = ["picture-dark", "picture-small"];
+
+  test("is told of by check, with its file and what to do, and is no error", async () => {
+    const archive = await poorArchive();
+    const { code, out } = await tilebook("check", "--archive", archive, "--format", "json");
+    const problems = (JSON.parse(out) as { problems: ToldProblem[] }).problems;
+    const own = problems.filter(({ file }) => file === "tiles/evening/EV-1.jpg");
+    expect(code).toBe(0);
+    expect(own.map((problem) => [problem.severity, problem.code])).toEqual(
+      codes.map((each) => ["warning", each]),
+    );
+    expect(own[0]?.hint).toContain("messengers shrink pictures");
+  });
+
+  test("is counted by a build, the first and every later one", async () => {
+    const archive = await poorArchive();
+    for (const _ of ["first", "later"]) {
+      const { code, err } = await tilebook("build", "--archive", archive);
+      expect(code).toBe(0);
+      expect(err).toContain("4 practice notes and warnings: tilebook check tells them.");
+    }
   });
 });
 

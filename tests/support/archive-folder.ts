@@ -97,7 +97,7 @@ export async function soundFiles(): Promise<Files> {
       "result: {surface: gloss, faults: [running], again: no}",
       "---",
     ].join("\n"),
-    "tiles/evening/EV-2.jpg": await photograph("#2b2624"),
+    "tiles/evening/EV-2.jpg": await photograph("#4b4644"),
     "tiles/evening/EV-3.md": "---\nmaker: m03\nlayers: [{glaze: soot}]\n---\n",
     "tiles/hidden/set.md":
       "---\nname: Quiet class\nlisted: no\nlink: quiet-class-link\ndefaults: {clay: buff}\n---\n",

@@ -1,0 +1,53 @@
+/** Looks at an archive's photographs before anything is made of them. */
+import { join } from "node:path";
+import type { PictureInspection } from "../checks/check.ts";
+import { judgePictures } from "../photos/judge.ts";
+import { openSeen } from "../photos/seen.ts";
+import type { Archive } from "../records/archive.ts";
+import type { Progress } from "./progress.ts";
+
+type Inspections = ReadonlyMap<string, PictureInspection>;
+
+/** Looks at every picture, a stray one too: whatever lies in the archive may be published with it. */
+export async function inspectPictures(
+  dir: string,
+  files: readonly string[],
+  cacheDir: string,
+  progress: Progress,
+): Promise<Inspections> {
+  const seen = await openSeen(cacheDir);
+  const inspections = new Map<string, PictureInspection>();
+  for (const file of files) {
+    inspections.set(file, (await seen.look(join(dir, file))).inspection);
+    progress.count(inspections.size, files.length);
+  }
+  await seen.save();
+  return inspections;
+}
+
+/**
+ * Opens the photographs of the tiles, and adds to what is known of them how they were taken. A
+ * build need not: it learns the same as it prepares them.
+ */
+export async function openPictures(
+  dir: string,
+  archive: Archive,
+  inspections: Inspections,
+  cacheDir: string,
+  progress: Progress,
+): Promise<Inspections> {
+  const sources = [...archive.tiles.values()].flatMap(({ pictures }) =>
+    pictures.map(({ file }) => ({ key: file, path: join(dir, file) })),
+  );
+  const judged = await judgePictures(sources, {
+    cacheDir,
+    onProgress: (done) => progress.count(done, sources.length),
+  });
+  const opened = new Map(inspections);
+  for (const { key, ...judgement } of judged) {
+    const inspection = inspections.get(key);
+    if ("fault" in judgement) opened.set(key, judgement);
+    else if (inspection && "facts" in inspection) opened.set(key, { ...inspection, ...judgement });
+  }
+  return opened;
+}
