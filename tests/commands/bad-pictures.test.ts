@@ -111,7 +111,7 @@ describe("a photograph that was taken poorly", () => {
     expect(own.map((problem) => [problem.severity, problem.code])).toEqual(
       codes.map((each) => ["warning", each]),
     );
-    expect(own[0]?.hint).toContain("messengers shrink pictures");
+    expect(own[1]?.hint).toContain("messengers shrink pictures");
   });
 
   test("is counted by a build, the first and every later one", async () => {
