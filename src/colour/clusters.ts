@@ -1,5 +1,5 @@
 import type { Oklab } from "./oklab.ts";
-import { distance, meanOf, type Samples, sampleAt } from "./samples.ts";
+import { distance, meanOf, type Samples, sampleAt, squareDistance } from "./samples.ts";
 
 /** Colours that lie together. */
 export interface Cluster {
@@ -11,6 +11,7 @@ export interface Cluster {
 }
 
 const MOST_STEPS = 12;
+const SETTLED = 1e-4;
 
 /**
  * Groups samples by k-means (S.P. Lloyd 1982), started as k-means++ does (D. Arthur and
@@ -28,10 +29,12 @@ export function findClusters(
   let groups = assign(samples, indices, centres);
   for (let step = 0; step < MOST_STEPS; step++) {
     const moved = groups.map((members) => meanOf(samples, members));
-    const isSettled = moved.every((centre, at) => distance(centre, centres[at] ?? centre) < 1e-4);
+    const isSettled = moved.every(
+      (centre, at) => distance(centre, centres[at] ?? centre) < SETTLED,
+    );
     centres = moved;
-    groups = assign(samples, indices, centres);
     if (isSettled) break;
+    groups = assign(samples, indices, centres);
   }
   return groups
     .map((members) => describe(samples, members))
@@ -40,35 +43,31 @@ export function findClusters(
 
 function describe(samples: Samples, members: number[]): Cluster {
   const centre = meanOf(samples, members);
-  const squares = members.map((index) => distance(sampleAt(samples, index), centre) ** 2);
-  const radius = Math.sqrt(squares.reduce((sum, square) => sum + square, 0) / members.length);
-  return { centre, radius, members };
+  let squares = 0;
+  for (const index of members) squares += squareDistance(samples, index, centre);
+  return { centre, radius: Math.sqrt(squares / members.length), members };
 }
 
 /** Each next centre is a sample, the likelier the further it lies from those chosen. */
 function chooseCentres(samples: Samples, indices: readonly number[], count: number): Oklab[] {
   const random = startRandom(1);
-  const centres = [sampleAt(samples, pick(indices, random()))];
-  const nearest = indices.map(() => Number.POSITIVE_INFINITY);
+  const centres = [sampleAt(samples, indices[Math.floor(random() * indices.length)] ?? 0)];
+  const nearest = new Float64Array(indices.length).fill(Number.POSITIVE_INFINITY);
   while (centres.length < count) {
     const latest = centres[centres.length - 1] ?? [0, 0, 0];
     let sum = 0;
-    indices.forEach((index, at) => {
-      const square = distance(sampleAt(samples, index), latest) ** 2;
+    for (let at = 0; at < indices.length; at++) {
+      const square = squareDistance(samples, indices[at] ?? 0, latest);
       nearest[at] = Math.min(nearest[at] ?? square, square);
       sum += nearest[at] ?? 0;
-    });
+    }
     if (sum === 0) break;
     centres.push(sampleAt(samples, pickWeighted(indices, nearest, random() * sum)));
   }
   return centres;
 }
 
-function pick(indices: readonly number[], share: number): number {
-  return indices[Math.floor(share * indices.length)] ?? 0;
-}
-
-function pickWeighted(indices: readonly number[], weights: number[], target: number): number {
+function pickWeighted(indices: readonly number[], weights: Float64Array, target: number): number {
   let sum = 0;
   for (let at = 0; at < indices.length; at++) {
     sum += weights[at] ?? 0;
@@ -83,18 +82,15 @@ function assign(samples: Samples, indices: readonly number[], centres: Oklab[]):
   return groups.filter((members) => members.length > 0);
 }
 
-/** Compares squares, number by number, since this runs for every pixel and centre. */
-function nearestCentre({ values }: Samples, index: number, centres: Oklab[]): number {
-  const [L, a, b] = [
-    values[index * 3] ?? 0,
-    values[index * 3 + 1] ?? 0,
-    values[index * 3 + 2] ?? 0,
-  ];
-  let [best, least] = [0, Number.POSITIVE_INFINITY];
+function nearestCentre(samples: Samples, index: number, centres: Oklab[]): number {
+  let best = 0;
+  let least = Number.POSITIVE_INFINITY;
   for (let at = 0; at < centres.length; at++) {
-    const centre = centres[at] ?? [0, 0, 0];
-    const square = (L - centre[0]) ** 2 + (a - centre[1]) ** 2 + (b - centre[2]) ** 2;
-    if (square < least) [best, least] = [at, square];
+    const square = squareDistance(samples, index, centres[at] ?? [0, 0, 0]);
+    if (square < least) {
+      best = at;
+      least = square;
+    }
   }
   return best;
 }

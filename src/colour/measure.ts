@@ -6,7 +6,7 @@ import { type ColourName, nameColour } from "./name.ts";
 import { oklabToLinear } from "./oklab.ts";
 import { makePalette, type PaletteColour } from "./palette.ts";
 import { type Crop, DEFAULT_CROP, layGrid, type Pixels } from "./region.ts";
-import { meanOf, readSamples, type Samples, sampleAt } from "./samples.ts";
+import { meanOf, readSamples, type Samples, sampleAt, thinOut } from "./samples.ts";
 import { linearToHex } from "./srgb.ts";
 
 /** The colour of a tile's glaze, as its photograph shows it. */
@@ -42,7 +42,7 @@ export interface MeasureOptions {
 }
 
 /** Raised when the same pixels may give another colour than before. */
-export const MEASURING_VERSION = 1;
+export const MEASURING_VERSION = 2;
 
 const MOST_SAMPLES = 8000;
 const SPREAD_SAMPLES = 1000;
@@ -78,9 +78,7 @@ function describeUse(card: CardCorrection): GreyCardUse {
 }
 
 function measureSpread(samples: Samples, glaze: readonly number[], mean: Lab): number {
-  const step = Math.ceil(glaze.length / SPREAD_SAMPLES);
-  const some = glaze.filter((_, at) => at % step === 0);
-  const differences = some.map((index) =>
+  const differences = thinOut(glaze, SPREAD_SAMPLES).map((index) =>
     differenceCiede2000(linearToLab(oklabToLinear(sampleAt(samples, index))), mean),
   );
   return differences.reduce((sum, difference) => sum + difference, 0) / differences.length;

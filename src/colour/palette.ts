@@ -1,6 +1,6 @@
 import { type Cluster, findClusters } from "./clusters.ts";
 import { oklabToLinear } from "./oklab.ts";
-import { distance, type Samples } from "./samples.ts";
+import { distance, type Samples, thinOut } from "./samples.ts";
 import { linearToHex } from "./srgb.ts";
 
 /** One of the main colours, and what share of the glaze it has. */
@@ -17,8 +17,7 @@ const LEAST_SHARE = 0.03;
 
 /** The main colours of the glaze, the largest first; their shares add up to about 1. */
 export function makePalette(samples: Samples, glaze: readonly number[]): PaletteColour[] {
-  const step = Math.ceil(glaze.length / PALETTE_SAMPLES);
-  const some = glaze.filter((_, at) => at % step === 0);
+  const some = thinOut(glaze, PALETTE_SAMPLES);
   const merged = mergeAlike(findClusters(samples, some, MOST_COLOURS));
   const kept = merged.filter((cluster) => cluster.members.length >= LEAST_SHARE * some.length);
   const total = kept.reduce((sum, cluster) => sum + cluster.members.length, 0);

@@ -1,10 +1,14 @@
-import { type Matrix, multiply } from "./matrix.ts";
+import { chain, type Matrix, type Vector } from "./matrix.ts";
 import { CONES_TO_OKLAB, LINEAR_TO_CONES, type Oklab } from "./oklab.ts";
 import type { Grid, Pixels } from "./region.ts";
 import { LIGHT_OF_CODE } from "./srgb.ts";
 
-/** Colours in OKLab on a grid: three numbers for each, row by row. */
+/**
+ * Colours in OKLab on a grid, row by row. Here, and wherever every sample is visited, numbers are
+ * worked on one by one: a small array for each would cost more than the reckoning itself.
+ */
 export interface Samples {
+  /** Three numbers for each sample. */
   values: Float64Array;
   columns: number;
   rows: number;
@@ -28,59 +32,79 @@ export function readSamples(pixels: Pixels, grid: Grid, correction?: Matrix): Sa
     white: new Uint8Array(columns * rows),
     clipped: new Uint8Array(columns * rows),
   };
+  const toCones = correction ? chain(correction, LINEAR_TO_CONES) : LINEAR_TO_CONES;
   let index = 0;
   for (const y of grid.rows) {
     for (const x of grid.columns) {
-      readSample(pixels, (y * pixels.width + x) * 3, samples, index, correction);
+      readSample(pixels, (y * pixels.width + x) * 3, toCones, samples, index);
       index += 1;
     }
   }
   return samples;
 }
 
-/** Written out number by number, since this runs for every pixel. */
 function readSample(
   { data }: Pixels,
   at: number,
+  toCones: Matrix,
   { values, white, clipped }: Samples,
   index: number,
-  correction?: Matrix,
 ): void {
-  const [red, green, blue] = [data[at] ?? 0, data[at + 1] ?? 0, data[at + 2] ?? 0];
-  white[index] = Math.min(red, green, blue) >= WHITE_CODE ? 1 : 0;
-  const isFull = Math.max(red, green, blue) >= FULL_CODE;
-  const isEmpty = Math.min(red, green, blue) <= EMPTY_CODE;
-  clipped[index] = isFull || isEmpty ? 1 : 0;
-  const light = [
-    LIGHT_OF_CODE[red] ?? 0,
-    LIGHT_OF_CODE[green] ?? 0,
-    LIGHT_OF_CODE[blue] ?? 0,
-  ] as const;
-  const corrected = correction ? multiply(correction, light) : light;
-  const cones = multiply(LINEAR_TO_CONES, corrected);
-  const lab = multiply(CONES_TO_OKLAB, [
-    Math.cbrt(cones[0]),
-    Math.cbrt(cones[1]),
-    Math.cbrt(cones[2]),
-  ]);
-  values.set(lab, index * 3);
+  const red = data[at] ?? 0;
+  const green = data[at + 1] ?? 0;
+  const blue = data[at + 2] ?? 0;
+  const least = Math.min(red, green, blue);
+  const most = Math.max(red, green, blue);
+  white[index] = least >= WHITE_CODE ? 1 : 0;
+  clipped[index] = most >= FULL_CODE || least <= EMPTY_CODE ? 1 : 0;
+  const r = LIGHT_OF_CODE[red] ?? 0;
+  const g = LIGHT_OF_CODE[green] ?? 0;
+  const b = LIGHT_OF_CODE[blue] ?? 0;
+  const l = Math.cbrt(weigh(toCones[0], r, g, b));
+  const m = Math.cbrt(weigh(toCones[1], r, g, b));
+  const s = Math.cbrt(weigh(toCones[2], r, g, b));
+  values[index * 3] = weigh(CONES_TO_OKLAB[0], l, m, s);
+  values[index * 3 + 1] = weigh(CONES_TO_OKLAB[1], l, m, s);
+  values[index * 3 + 2] = weigh(CONES_TO_OKLAB[2], l, m, s);
+}
+
+function weigh(row: Vector, x: number, y: number, z: number): number {
+  return row[0] * x + row[1] * y + row[2] * z;
 }
 
 export function sampleAt({ values }: Samples, index: number): Oklab {
   return [values[index * 3] ?? 0, values[index * 3 + 1] ?? 0, values[index * 3 + 2] ?? 0];
 }
 
-export function meanOf(samples: Samples, indices: readonly number[]): Oklab {
-  const sum = [0, 0, 0];
+/** How far a sample lies from a colour, squared, lightness counting `weight` times. */
+export function squareDistance(
+  { values }: Samples,
+  index: number,
+  colour: Oklab,
+  weight = 1,
+): number {
+  const L = weight * ((values[index * 3] ?? 0) - colour[0]);
+  const a = (values[index * 3 + 1] ?? 0) - colour[1];
+  const b = (values[index * 3 + 2] ?? 0) - colour[2];
+  return L * L + a * a + b * b;
+}
+
+export function meanOf({ values }: Samples, indices: readonly number[]): Oklab {
+  let [L, a, b] = [0, 0, 0];
   for (const index of indices) {
-    for (let axis = 0; axis < 3; axis++) {
-      sum[axis] = (sum[axis] ?? 0) + (samples.values[index * 3 + axis] ?? 0);
-    }
+    L += values[index * 3] ?? 0;
+    a += values[index * 3 + 1] ?? 0;
+    b += values[index * 3 + 2] ?? 0;
   }
-  const mean = (axis: number) => (sum[axis] ?? 0) / indices.length;
-  return [mean(0), mean(1), mean(2)];
+  return [L / indices.length, a / indices.length, b / indices.length];
 }
 
 export function distance(one: Oklab, other: Oklab): number {
   return Math.hypot(one[0] - other[0], one[1] - other[1], one[2] - other[2]);
+}
+
+/** At most about `most` of the indices, evenly spread. */
+export function thinOut(indices: readonly number[], most: number): readonly number[] {
+  const step = Math.ceil(indices.length / most);
+  return step <= 1 ? indices : indices.filter((_, at) => at % step === 0);
 }

@@ -1,5 +1,5 @@
 import type { Sharp } from "sharp";
-import { isCutShort } from "./containers/parts.ts";
+import { parseParts } from "./containers/parts.ts";
 import { engine } from "./engine.ts";
 import { cutShortFault, damagedFault, MAX_PIXELS, type PictureFault } from "./fault.ts";
 import type { PictureFormat } from "./format.ts";
@@ -29,7 +29,7 @@ export async function decodeLargest(
       .toColourspace("srgb");
     return { pixels: await takePixels(decoded) };
   } catch {
-    return { fault: isCutShort(format, bytes) ? cutShortFault() : damagedFault() };
+    return { fault: parseParts(format, bytes).complete ? damagedFault() : cutShortFault() };
   }
 }
 

@@ -1,5 +1,5 @@
 import type { Metadata } from "sharp";
-import { isCutShort } from "./containers/parts.ts";
+import { parseParts } from "./containers/parts.ts";
 import { engine } from "./engine.ts";
 import {
   cutShortFault,
@@ -35,14 +35,15 @@ export async function inspectPicture(bytes: Uint8Array): Promise<Inspection> {
   const sniffed = sniffFormat(bytes);
   if (!sniffed) return { fault: notReadableFault(describeContent(bytes)) };
   const metadata = await readHeader(bytes);
-  const cutShort = isCutShort(sniffed, bytes);
+  const parts = parseParts(sniffed, bytes);
+  const cutShort = !parts.complete;
   if (!metadata) return { fault: cutShort ? cutShortFault() : damagedFault() };
   const format = formatOf(metadata);
   if (!format) return { fault: notReadableFault(`a picture coded as ${metadata.compression}`) };
   const { width, height } = metadata.autoOrient;
   if (width * height > MAX_PIXELS) return { fault: tooLargeFault(width, height) };
   if (cutShort) return { fault: cutShortFault() };
-  return { facts: { format, width, height, traces: await findTraces(format, bytes) } };
+  return { facts: { format, width, height, traces: await findTraces(format, bytes, parts) } };
 }
 
 /** The header alone, so the limit on size is ours to state. Undefined where it makes no sense. */

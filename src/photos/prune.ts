@@ -1,3 +1,4 @@
+import { existsSync } from "node:fs";
 import { readdir, rm, stat } from "node:fs/promises";
 import { join } from "node:path";
 import { hasCode } from "./files.ts";
@@ -13,7 +14,7 @@ export async function prunePictures(cacheDir: string, unusedSince: Date): Promis
   let forgotten = 0;
   for (const shard of await listFolder(entriesFolder(cacheDir))) {
     for (const entry of await listFolder(shard)) {
-      if (await isOlder(join(entry, "record.json"), unusedSince)) {
+      if (await isUnused(entry, unusedSince)) {
         await rm(entry, { recursive: true, force: true });
         forgotten += 1;
       }
@@ -24,6 +25,12 @@ export async function prunePictures(cacheDir: string, unusedSince: Date): Promis
   }
   await forgetMissing(cacheDir);
   return forgotten;
+}
+
+/** A photograph that was judged only has no record: then its folder's time counts. */
+async function isUnused(entry: string, unusedSince: Date): Promise<boolean> {
+  const record = join(entry, "record.json");
+  return isOlder(existsSync(record) ? record : entry, unusedSince);
 }
 
 async function listFolder(folder: string): Promise<string[]> {

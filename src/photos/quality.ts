@@ -69,7 +69,9 @@ const DARK_CODE = 56;
 const DARK_SHARE = 0.95;
 
 function isDark({ data }: Grey): boolean {
-  return countWhere(data, (value) => value < DARK_CODE) >= DARK_SHARE * data.length;
+  let dark = 0;
+  for (const value of data) if (value < DARK_CODE) dark += 1;
+  return dark >= DARK_SHARE * data.length;
 }
 
 /** Burnt out: over a fifth of the middle half is white. A white ground around a tile may be. */
@@ -81,17 +83,9 @@ function isBurntOut({ data, width, height }: Grey): boolean {
   const [top, bottom] = [Math.floor(height / 4), Math.ceil((height * 3) / 4)];
   let white = 0;
   for (let y = top; y < bottom; y++) {
-    white += countWhere(data.subarray(y * width + left, y * width + right), isWhite);
+    for (const value of data.subarray(y * width + left, y * width + right)) {
+      if (value >= WHITE_CODE) white += 1;
+    }
   }
   return white > WHITE_SHARE * (right - left) * (bottom - top);
-}
-
-function isWhite(value: number): boolean {
-  return value >= WHITE_CODE;
-}
-
-function countWhere(data: Uint8Array, holds: (value: number) => boolean): number {
-  let count = 0;
-  for (let at = 0; at < data.length; at++) if (holds(data[at] ?? 0)) count += 1;
-  return count;
 }

@@ -1,7 +1,7 @@
 import { inflateSync } from "node:zlib";
 import exifr from "exifr";
-import { bufferOf, latin1, type Part } from "./containers/part.ts";
-import { parsePng } from "./containers/png.ts";
+import { bufferOf, latin1, type Part, type Parts } from "./containers/part.ts";
+import { parseParts, stretchesOutsidePixels } from "./containers/parts.ts";
 import type { PictureFormat } from "./format.ts";
 
 /** What a photograph gives away about whoever took it. */
@@ -10,14 +10,18 @@ export type Trace = "device" | "owner" | "place" | "serial";
 /**
  * Finds the traces in a picture's metadata, in alphabetical order.
  *
- * EXIF is looked for by its own header anywhere in the file, XMP by the names of its properties,
+ * EXIF is looked for by its own header anywhere outside the coded pixels, XMP by the names of its properties,
  * and a film's place (phones append one to a photograph) by its atom. So nothing depends on where a
  * format keeps them, and second pictures, thumbnails and appended films are covered as well.
  */
-export async function findTraces(format: PictureFormat, bytes: Uint8Array): Promise<Trace[]> {
+export async function findTraces(
+  format: PictureFormat,
+  bytes: Uint8Array,
+  parts: Parts = parseParts(format, bytes),
+): Promise<Trace[]> {
   const found = new Set<Trace>();
-  const hidden = format === "png" ? unpackPngTexts(bytes) : [];
-  for (const stretch of [bytes, ...hidden]) {
+  const hidden = format === "png" ? unpackPngTexts(bytes, parts) : [];
+  for (const stretch of [...stretchesOutsidePixels(format, bytes, parts), ...hidden]) {
     for (const trace of await findExifTraces(stretch)) found.add(trace);
     for (const trace of findTextTraces(stretch)) found.add(trace);
   }
@@ -111,8 +115,8 @@ function tracesWhere(holds: (trace: Trace) => boolean): Trace[] {
 const MAX_TEXT = 16 * 1024 * 1024;
 
 /** The texts of a PNG that are packed (zTXt, iTXt) or spelt in hexadecimal ("Raw profile type"). */
-function unpackPngTexts(bytes: Uint8Array): Uint8Array[] {
-  return parsePng(bytes).parts.flatMap((chunk) => {
+function unpackPngTexts(bytes: Uint8Array, { parts }: Parts): Uint8Array[] {
+  return parts.flatMap((chunk) => {
     const text = unpackText(bytes, chunk);
     return text ? [text, ...decodeRawProfile(text)] : [];
   });

@@ -1,0 +1,161 @@
+import { spawn } from "node:child_process";
+import { existsSync } from "node:fs";
+import { mkdir, mkdtemp, readdir, readFile, rm, stat, utimes, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { judgePictures } from "../../src/photos/judge.ts";
+import { placePictures } from "../../src/photos/place.ts";
+import { prunePictures } from "../../src/photos/prune.ts";
+import { inspectPictures } from "../../src/photos/seen.ts";
+import { entryFolder, readEntry } from "../../src/photos/store.ts";
+import { encodeTile } from "./pictures.ts";
+import { listMade, prepareOne, settle, useWorkFolder, work, writeSource } from "./work-folder.ts";
+
+useWorkFolder();
+
+describe("a damaged cache heals", () => {
+  const damages: [string, (folder: string, file: string) => Promise<unknown>][] = [
+    ["a missing picture", (folder, file) => rm(join(folder, file))],
+    ["a shortened picture", (folder, file) => writeFile(join(folder, file), "short")],
+    [
+      "a picture of the right size with other content",
+      async (folder, file) => {
+        const { size } = await stat(join(folder, file));
+        await writeFile(join(folder, file), Buffer.alloc(size, 1));
+      },
+    ],
+    ["a record that is no JSON", (folder) => writeFile(join(folder, "record.json"), '{"files": [')],
+    ["a missing record", (folder) => rm(join(folder, "record.json"))],
+    ["a missing folder", (folder) => rm(folder, { recursive: true })],
+  ];
+
+  it.each(damages)("%s", async (_, damage) => {
+    const path = await writeSource("a.jpg", await encodeTile("jpeg"));
+    const first = await prepareOne({ key: "a", path });
+    const folder = entryFolder(work.cacheDir, first.name);
+    const [file] = first.files;
+    if (!file) throw new Error("no file");
+    const before = await readFile(join(folder, file.file));
+    await damage(folder, file.file);
+    expect(await prepareOne({ key: "a", path })).toEqual(first);
+    expect(await readFile(join(folder, file.file))).toEqual(before);
+    expect(await readdir(join(work.cacheDir, "pictures", "temporary"))).toEqual([]);
+  });
+
+  it("a list of what was seen that is no JSON", async () => {
+    const path = await writeSource("a.jpg", await encodeTile("jpeg"));
+    const first = await prepareOne({ key: "a", path });
+    await writeFile(join(work.cacheDir, "pictures", "seen.json"), "{");
+    expect(await prepareOne({ key: "a", path })).toEqual(first);
+  });
+
+  it("pictures whose times were lost are kept once their content proves right", async () => {
+    const path = await writeSource("a.jpg", await encodeTile("jpeg"));
+    const { name, files } = await prepareOne({ key: "a", path });
+    const folder = entryFolder(work.cacheDir, name);
+    const copied = new Date(1_800_000_000_000);
+    for (const { file } of files) await utimes(join(folder, file), copied, copied);
+    expect(await readEntry(work.cacheDir, name)).toMatchObject({
+      files: files.map(() => ({ modified: 1_800_000_000_000 })),
+    });
+  });
+
+  it("a build killed at any moment leaves whole entries or none", async () => {
+    const tile = await encodeTile("jpeg", { width: 1000, height: 700 });
+    const sources: string[] = [];
+    for (let index = 0; index < 60; index++) {
+      const bytes = Buffer.concat([tile, Buffer.from(`${index}`)]);
+      sources.push(await writeSource(`${index}.jpg`, bytes));
+    }
+    const builder = join(import.meta.dirname, "prepare-in-child.ts");
+    const child = spawn(process.execPath, ["--import", "tsx", builder, work.cacheDir, ...sources]);
+    await new Promise((resolve) => child.stdout.once("data", resolve));
+    child.kill("SIGKILL");
+    await new Promise((resolve) => child.once("exit", resolve));
+    const made = await listMade();
+    expect(made.length).toBeGreaterThan(0);
+    expect(made.length).toBeLessThan(60);
+    for (const name of made) expect(await readEntry(work.cacheDir, name), name).toBeDefined();
+  });
+});
+
+describe("putting pictures into a site", () => {
+  it("links them, each content once, and replaces what stands there", async () => {
+    const path = await writeSource("a.jpg", await encodeTile("jpeg"));
+    const picture = await prepareOne({ key: "a", path });
+    const outDir = join(work.root, "site", "pictures");
+    await mkdir(outDir, { recursive: true });
+    const [file] = picture.files;
+    if (!file) throw new Error("no file");
+    await writeFile(join(outDir, file.file), "something else");
+    await placePictures([picture, picture], { cacheDir: work.cacheDir, outDir });
+    expect((await readdir(outDir)).sort()).toEqual(picture.files.map(({ file }) => file).sort());
+    const kept = await readFile(join(entryFolder(work.cacheDir, picture.name), file.file));
+    expect(await readFile(join(outDir, file.file))).toEqual(kept);
+    const linked = picture.files[1]?.file ?? "";
+    expect((await stat(join(outDir, linked))).nlink).toBe(2);
+  });
+
+  it.skipIf(!existsSync("/dev/shm"))("copies them to another disk", async () => {
+    const path = await writeSource("a.jpg", await encodeTile("jpeg"));
+    const picture = await prepareOne({ key: "a", path });
+    const outDir = await mkdtemp("/dev/shm/tilebook-");
+    try {
+      await placePictures([picture], { cacheDir: work.cacheDir, outDir });
+      expect(await readdir(outDir)).toHaveLength(picture.files.length);
+    } finally {
+      await rm(outDir, { recursive: true });
+    }
+  });
+});
+
+describe("pruning", () => {
+  it("forgets what no build has used for a while, and what killed builds left", async () => {
+    const old = await prepareOne({
+      key: "a",
+      path: await writeSource("a.jpg", await encodeTile("jpeg")),
+    });
+    const fresh = await prepareOne({
+      key: "b",
+      path: await writeSource("b.png", await encodeTile("png")),
+    });
+    settle();
+    await inspectPictures(
+      ["a.jpg", "b.png"].map((name) => ({ key: name, path: join(work.root, name) })),
+      { cacheDir: work.cacheDir },
+    );
+    const longAgo = new Date(Date.now() - 90 * 86_400_000);
+    await utimes(join(entryFolder(work.cacheDir, old.name), "record.json"), longAgo, longAgo);
+    const left = join(work.cacheDir, "pictures", "temporary", "left");
+    await mkdir(left);
+    await utimes(left, longAgo, longAgo);
+    await rm(join(work.root, "a.jpg"));
+    const monthAgo = new Date(Date.now() - 30 * 86_400_000);
+    expect(await prunePictures(work.cacheDir, monthAgo)).toBe(1);
+    expect(await listMade()).toEqual([fresh.name]);
+    expect(existsSync(left)).toBe(false);
+    const seen = await readFile(join(work.cacheDir, "pictures", "seen.json"), "utf8");
+    expect(seen).toContain("b.png");
+    expect(seen).not.toContain("a.jpg");
+  });
+
+  it("counts every build as a use", async () => {
+    const path = await writeSource("a.jpg", await encodeTile("jpeg"));
+    const { name } = await prepareOne({ key: "a", path });
+    const longAgo = new Date(Date.now() - 90 * 86_400_000);
+    await utimes(join(entryFolder(work.cacheDir, name), "record.json"), longAgo, longAgo);
+    await prepareOne({ key: "a", path });
+    expect(await prunePictures(work.cacheDir, new Date(Date.now() - 30 * 86_400_000))).toBe(0);
+  });
+
+  it("counts judging as a use, though no picture is made", async () => {
+    const path = await writeSource("a.jpg", await encodeTile("jpeg"));
+    await judgePictures([{ key: "a", path }], { cacheDir: work.cacheDir });
+    expect(await prunePictures(work.cacheDir, new Date(Date.now() - 30 * 86_400_000))).toBe(0);
+    expect(await prunePictures(work.cacheDir, new Date(Date.now() + 86_400_000))).toBe(1);
+  });
+
+  it("of a cache that is not there does nothing", async () => {
+    expect(await prunePictures(join(work.root, "none"), new Date())).toBe(0);
+  });
+});
