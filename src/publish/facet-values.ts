@@ -16,6 +16,7 @@ import {
 } from "../terms/choices.ts";
 import { type Cone, coneSlug } from "../terms/cones.ts";
 import { compareIds, idSlug } from "../terms/ids.ts";
+import { colourNames, nameColour } from "./colour-names.ts";
 import type { FacetName } from "./facets-file.ts";
 
 interface Value {
@@ -71,6 +72,7 @@ export function facetsOfTiles({ cones }: Catalogue): Readonly<Record<FacetName, 
     glaze: links((tile) => Object.values(tile.glazes)),
     clay: links((tile) => [tile.clay]),
     set: links((tile) => [tile.set]),
+    colour: choices(colourNames, (tile) => [tile.colour && nameColour(tile.colour.lab)]),
     ...ofMaking,
   };
 }

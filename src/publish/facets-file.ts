@@ -8,6 +8,7 @@
 export const facetNames = [
   "cone",
   "surface",
+  "colour",
   "top",
   "over",
   "clay",

@@ -69,21 +69,19 @@ function MeasuredAlone({ colour }: { readonly colour: string }): VNode {
 function Facts({ glaze, colour }: GlazePageProps): VNode {
   const { record, cones } = glaze;
   return (
-    <>
-      <Definitions
-        of={[
-          ["Colour alone", colour && <MeasuredAlone colour={colour} />],
-          ["Cones", cones && <span class="code">{formatConeRange(cones)}</span>],
-          ["Surface", record.surface],
-          ["Cover", record.cover],
-          ["Moves", record.moves],
-          ["Tone", record.tone],
-          ["The label says", labelSentence(record)],
-          ["In the studio", record.stocked === false ? "no longer stocked" : "stocked"],
-          ["Tiles", count(glaze.tiles.length, "tile")],
-        ]}
-      />
-    </>
+    <Definitions
+      of={[
+        ["Colour alone", colour && <MeasuredAlone colour={colour} />],
+        ["Cones", cones && <span class="code">{formatConeRange(cones)}</span>],
+        ["Surface", record.surface],
+        ["Cover", record.cover],
+        ["Moves", record.moves],
+        ["Tone", record.tone],
+        ["The label says", labelSentence(record)],
+        ["In the studio", record.stocked === false ? "no longer stocked" : "stocked"],
+        ["Tiles", count(glaze.tiles.length, "tile")],
+      ]}
+    />
   );
 }
 

@@ -53,8 +53,8 @@ function IndexLine({ root, line }: { readonly root: string; readonly line: ListL
     <li>
       <a href={root + url}>
         {colour !== undefined && (
-          <svg class="dab" viewBox="0 0 1 1" aria-hidden="true">
-            <rect width="1" height="1" fill={colour ?? "url(#hatch)"} />
+          <svg class="dab" viewBox="0 0 24 24" aria-hidden="true">
+            <rect width="24" height="24" fill={colour ?? "url(#hatch)"} />
           </svg>
         )}
         <span class={code ? "code" : "name"}>{name}</span>

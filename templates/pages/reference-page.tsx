@@ -55,14 +55,26 @@ function KindOfRecord({ page }: { readonly page: Reference }): VNode {
   );
 }
 
+/** What stands between backticks is written as it is typed. */
+function Explained({ words }: { readonly words: string }): VNode {
+  return (
+    <>
+      {words
+        .split("`")
+        .map((piece, i) => (i % 2 === 0 ? piece : <span class="code">{piece}</span>))}
+    </>
+  );
+}
+
 function Field({ field }: { readonly field: ReferenceField }): VNode {
   return (
     <div>
       <dt>
-        <span class="code">{field.name}</span> {field.required && <small>must be there</small>}
+        <span class="code">{field.name}</span>
+        {field.required && <span class="quiet"> must be there</span>}
       </dt>
       <dd>
-        {field.explanation}
+        <Explained words={field.explanation} />
         {field.choices.length > 0 && (
           <p class="choices">
             {field.ownWords ? "Own words, or one of: " : "One of: "}

@@ -42,10 +42,11 @@ function clayWords({ tile }: TilePageProps): string {
   return `${tile.clay?.name ?? "the clay, which was not written down"}${batch}: ${shape}${texture}${angle}`;
 }
 
-function cardLines({ tile, record }: TilePageProps): readonly Definition[] {
+function cardLines({ tile, record, programmes }: TilePageProps): readonly Definition[] {
   const next = tile.results.flatMap((result) => result.nextTime ?? []);
   return [
     ["Coats", coatTotal(tile)],
+    ...programmes.map(({ firing, words }): Definition => [`Programme of ${firing}`, words]),
     ["So far", record],
     ["Next time", next.join("; ")],
     ["On an upright wall", uprightWarning(tile)],

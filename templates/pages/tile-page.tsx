@@ -72,10 +72,10 @@ function Whereabouts({ frame: { root }, tile }: TilePageProps): VNode {
         </>
       )}
       {tile.maker?.url && (
-        <>
+        <span class="screen">
           {" "}
           <a href={root + tile.maker.url}>More by {tile.maker.name}</a>.
-        </>
+        </span>
       )}
     </p>
   );
@@ -85,11 +85,11 @@ function Account(props: TilePageProps): VNode {
   const { frame, tile, view, notesHtml } = props;
   return (
     <>
-      <section>
+      <section class="done">
         <h2>What was done</h2>
         <CoatStack root={frame.root} view={view} {...tile} />
       </section>
-      <section>
+      <section class="kiln">
         <h2>What the kiln did</h2>
         {tile.firings.length === 0 && <p>It has not been fired yet.</p>}
         {tile.firings.map((firing) => (

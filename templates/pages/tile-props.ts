@@ -15,6 +15,8 @@ export interface TilePageProps {
   readonly after: Link | null;
   /** Tiles that a reader may want next, and what they have in common with this one. */
   readonly related: readonly { readonly title: string; readonly tiles: readonly TileEntry[] }[];
+  /** The programmes of its firings, as far as they were written down. */
+  readonly programmes: readonly { readonly firing: string; readonly words: string }[];
   /** How the same coat stack came out elsewhere, in a sentence; null where it is the only one. */
   readonly record: string | null;
 }

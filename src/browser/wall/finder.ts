@@ -102,7 +102,8 @@ export class Finder {
       clear.addEventListener("click", () => this.go(nothing));
       told.append(" ", clear);
     }
-    if (this.words?.whole === false) told.append(" ", element("small", {}, onlyNames));
+    if (this.words?.whole === false)
+      told.append(" ", element("span", { class: "quiet" }, onlyNames));
     return told;
   }
 }

@@ -12,6 +12,7 @@ interface Phrase {
 export const phrases: Readonly<Record<FacetName, Phrase>> = {
   cone: { lead: "fired to", any: "any cone", word: (cone) => `cone ${cone}` },
   surface: { lead: "with", any: "any surface", word: (surface) => `a ${surface} surface` },
+  colour: { lead: "mostly", any: "any colour" },
   top: { lead: "and", any: "any glaze on top", word: (glaze) => `${glaze} on top` },
   over: { lead: "over", any: "anything", word: (glaze) => glaze },
   clay: { lead: "on", any: "any clay" },
@@ -30,7 +31,7 @@ export const phrases: Readonly<Record<FacetName, Phrase>> = {
 };
 
 /** The facets that the sentence begins with; the others follow where a reader asks for them. */
-export const shortSentence: readonly FacetName[] = ["cone", "surface", "top", "over", "clay"];
+export const shortSentence: readonly FacetName[] = ["cone", "surface", "colour", "top", "over"];
 
 export function wordOf(name: FacetName, label: string): string {
   return phrases[name].word?.(label) ?? label;

@@ -23,6 +23,7 @@ export function loosenings(
   const buttons = names
     .map((name) => ({ name, left: found.without.get(name) ?? 0 }))
     .sort((a, b) => b.left - a.left)
+    .filter(({ left }) => left > 0)
     .map(({ name, left }) => {
       const button = element(
         "button",
@@ -32,10 +33,14 @@ export function loosenings(
       button.addEventListener("click", () => loosen(name));
       return element("li", {}, button);
     });
+  const advice =
+    buttons.length > 0
+      ? "No tile is all of this. Let one thing go:"
+      : "No tile is all of this, nor if one thing were let go. Show all, and begin again.";
   return element(
     "div",
     { class: "loosen" },
-    element("p", {}, "No tile is all of this. Let one thing go:"),
+    element("p", {}, advice),
     element("ul", {}, ...buttons),
   );
 }

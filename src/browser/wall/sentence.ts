@@ -35,7 +35,12 @@ export function makeSentence(
   const node = element(
     "div",
     { class: "sentence" },
-    element("div", { class: "phrases" }, "Tiles ", ...fields(shortSentence)),
+    element(
+      "div",
+      { class: "phrases" },
+      element("span", { class: "begin" }, "Tiles "),
+      ...fields(shortSentence),
+    ),
     more,
   );
   const show = (choice: Choice, found: Found) => {

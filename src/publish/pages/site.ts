@@ -4,7 +4,12 @@ import type { LayerView } from "../../../templates/drawing/layer-view.ts";
 import { layerView, type Paint } from "../../../templates/drawing/layer-view.ts";
 import type { TileEntry } from "../../../templates/parts/entry.ts";
 import type { Frame } from "../../../templates/parts/frame.ts";
-import type { Catalogue, CataloguePair, CatalogueTile } from "../../catalogue/types.ts";
+import type {
+  Catalogue,
+  CatalogueFiring,
+  CataloguePair,
+  CatalogueTile,
+} from "../../catalogue/types.ts";
 import { coatsThatCount } from "../../records/coat-stack.ts";
 import { idKey } from "../../terms/ids.ts";
 import { glazeColours } from "./colours.ts";
@@ -21,6 +26,8 @@ export interface Site {
   readonly colours: ReadonlyMap<string, string>;
   /** By the address of their pages. */
   readonly pairs: ReadonlyMap<string, CataloguePair>;
+  /** By their ids. */
+  readonly firings: ReadonlyMap<string, CatalogueFiring>;
   /** Tiles with the same coats on the same clay at the same cone, this one among them. */
   readonly twins: (tile: CatalogueTile) => readonly CatalogueTile[];
 }
@@ -57,6 +64,7 @@ export function makeSite(catalogue: Catalogue): Site {
     entries: (codes) => codes.flatMap((code) => byId.get(idKey(code)) ?? []),
     colours,
     pairs: new Map(catalogue.pairs.map((pair) => [pair.url, pair])),
+    firings: new Map(catalogue.firings.map((firing) => [firing.id, firing])),
     twins: twinFinder(catalogue.tiles),
   };
 }

@@ -1,6 +1,7 @@
 /** A page for each tile, and one for each code that a tile had before. */
 import { MovedPage } from "../../../templates/pages/moved-page.tsx";
 import { TilePage } from "../../../templates/pages/tile-page.tsx";
+import { segmentWords } from "../../../templates/words/firing.ts";
 import type { CatalogueTile, Link } from "../../catalogue/types.ts";
 import { renderNotes } from "../markdown.ts";
 import type { Page } from "../page.ts";
@@ -39,6 +40,7 @@ function tilePage(
         before={toLink(before)}
         after={toLink(after)}
         related={relatedTiles(site, tile)}
+        programmes={programmesOf(site, tile)}
         record={coatStackRecord(site, tile)}
       />
     ),
@@ -49,6 +51,15 @@ function tilePage(
       picture: thumbnailUrl(tile),
     },
   };
+}
+
+function programmesOf({ firings }: Site, tile: CatalogueTile) {
+  return tile.firings.flatMap(({ firing }) => {
+    const { schedule, unit = "C" } = (firing && firings.get(firing.id)?.record) ?? {};
+    if (!firing || !schedule) return [];
+    const words = schedule.map((segment) => segmentWords(segment, unit)).join(". ");
+    return [{ firing: firing.id, words: `${words}.` }];
+  });
 }
 
 /** The smallest picture that serves a wall; the JPEG, which every browser shows. */
