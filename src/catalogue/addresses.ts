@@ -11,6 +11,7 @@ export const tileUrl = (id: string) => `tiles/${idSlug(id)}.html`;
 export const glazeUrl = (id: string) => `glazes/${idSlug(id)}.html`;
 export const clayUrl = (id: string) => `clays/${idSlug(id)}.html`;
 export const firingUrl = (id: string) => `firings/${idSlug(id)}.html`;
+export const kilnUrl = (slug: string) => `kilns/${slug}.html`;
 export const setUrl = (id: string) => `sets/${idSlug(id)}.html`;
 export const materialUrl = (id: string) => `materials/${idSlug(id)}.html`;
 export const coneUrl = (cone: Cone) => `cones/${coneSlug(cone)}.html`;

@@ -6,7 +6,7 @@ import { findDecidingFiring, firingsOf } from "./firings.ts";
 /** `Tile TB-014: Tidewrack over Soot on Buff stoneware, cone 6, satin`. */
 export function describeTile(tile: Tile, archive: Archive): string {
   const clay = findById(archive.clays, tile.clay)?.record.name;
-  const cone = findDecidingFiring(firingsOf(tile, archive))?.cone;
+  const cone = findDecidingFiring(firingsOf(tile, archive, new Map()))?.cone;
   const surface = tile.record.result?.at(-1)?.surface;
   const stack = nameStack(tile, archive);
   const made = [stack, clay && `on ${clay}`].filter(Boolean).join(" ");

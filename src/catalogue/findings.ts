@@ -1,6 +1,7 @@
 /** What other rooms found out about an archive, handed to the catalogue as plain data. */
 import type { GlazeChemistryResult } from "../chemistry/glazes.ts";
 import type { MeasuredColour } from "../colour/measure.ts";
+import type { FiringHeat } from "../firing/of-record.ts";
 import type { Note, PictureFile } from "./types.ts";
 
 /** A photograph made ready for the site. */
@@ -25,6 +26,8 @@ export interface Findings {
   readonly pictures: ReadonlyMap<string, PreparedPicture>;
   /** By `idKey` of the glaze: its chemistry, or why there is none. */
   readonly chemistry: ReadonlyMap<string, GlazeChemistryResult>;
+  /** By `idKey` of the firing: what it amounts to. */
+  readonly heats: ReadonlyMap<string, FiringHeat>;
   /** Practice notes and cautions by the record's file. */
   readonly notes: ReadonlyMap<string, readonly Note[]>;
   readonly builtInMaterials: readonly BuiltInMaterial[];

@@ -5,10 +5,13 @@ import { surfaces } from "../terms/choices.ts";
 import { type Cone, compareCones } from "../terms/cones.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import { clayUrl, coneSurfaceUrl, coneUrl, setUrl, tileUrl } from "./addresses.ts";
+import { listControls } from "./control.ts";
 import type { Findings } from "./findings.ts";
 import { listFirings } from "./firings.ts";
 import { freezeAll } from "./freeze.ts";
 import { listGlazes, listMaterials, listPairs } from "./glazes.ts";
+import { viewFirings } from "./heat.ts";
+import { listKilns, nameKilns } from "./kilns.ts";
 import { listMakers, namesThatMayBeShown } from "./makers.ts";
 import { catalogueTile } from "./tiles.ts";
 import type {
@@ -29,8 +32,12 @@ import type {
 export function makeCatalogue(archive: Archive, findings: Findings, unlisted = false): Catalogue {
   const names = namesThatMayBeShown(archive.studio);
   const inOrder = [...archive.tiles.values()].sort((a, b) => compareIds(a.id, b.id));
-  const tiles = inOrder.map((tile) => catalogueTile(tile, archive, findings, names));
+  const views = viewFirings(archive, findings.heats);
+  const kilns = nameKilns(views.values());
+  const surroundings = { archive, findings, names, views };
+  const tiles = inOrder.map((tile) => catalogueTile(tile, surroundings));
   const codesOf = (key: string) => inOrder.filter((t) => t.maker === key).map((t) => t.id);
+  const sets = listSets(archive, tiles, names);
   const pairs = listPairs(tiles);
   const glazes = listGlazes(archive, findings, tiles, pairs);
   return freezeAll({
@@ -39,8 +46,10 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
     glazes,
     pairs,
     clays: listClays(archive, tiles),
-    firings: listFirings(archive),
-    sets: listSets(archive, tiles, names),
+    firings: listFirings(views, inOrder, kilns),
+    kilns: listKilns(views.values(), kilns),
+    controls: listControls(sets, tiles, kilns),
+    sets,
     makers: listMakers(names, codesOf),
     materials: listMaterials(archive, findings.builtInMaterials, glazes),
     cones: listCones(tiles),

@@ -7,21 +7,24 @@ import { effects, faults, surfaces } from "../terms/choices.ts";
 import { clayUrl, glazeUrl, pairUrl, setUrl, tileUrl } from "./addresses.ts";
 import { describeTile } from "./describe.ts";
 import type { Findings } from "./findings.ts";
-import { findDecidingFiring, firingsOf } from "./firings.ts";
+import { type FiringViews, findDecidingFiring, firingsOf } from "./firings.ts";
 import type { CatalogueTile, Link, MakerName, Picture, TileFiring, TilePair } from "./types.ts";
 
-/**
- * One tile, with links to everything it names.
- *
- * @param names the makers' names that may be shown, by key
- */
+/** What a tile is made a part of the catalogue with. */
+export interface Surroundings {
+  readonly archive: Archive;
+  readonly findings: Findings;
+  /** The makers' names that may be shown, by key. */
+  readonly names: ReadonlyMap<string, MakerName>;
+  readonly views: FiringViews;
+}
+
+/** One tile, with links to everything it names. */
 export function catalogueTile(
   tile: Tile,
-  archive: Archive,
-  findings: Findings,
-  names: ReadonlyMap<string, MakerName>,
+  { archive, findings, names, views }: Surroundings,
 ): CatalogueTile {
-  const firings = firingsOf(tile, archive);
+  const firings = firingsOf(tile, archive, views);
   const glazes = glazesOf(tile, archive.glazes);
   return {
     id: tile.id,

@@ -8,7 +8,6 @@ import type { GlazeChemistry } from "../chemistry/glazes.ts";
 import type { MeasuredColour } from "../colour/measure.ts";
 import type { PictureRole, TileStep } from "../records/archive.ts";
 import type { CoatCount } from "../records/coat-stack.ts";
-import type { FiringRecord } from "../records/firing.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import type { MaterialRecord } from "../records/material.ts";
 import type { LaterLook, Result } from "../records/tile.ts";
@@ -19,7 +18,6 @@ import type {
   Fate,
   Fault,
   HeatSource,
-  KindOfFiring,
   KindOfGlaze,
   KindOfSet,
   Shape,
@@ -27,15 +25,16 @@ import type {
   Surface,
 } from "../terms/choices.ts";
 import type { Cone, ConeRange } from "../terms/cones.ts";
+import type {
+  CatalogueControl,
+  CatalogueFiring,
+  CatalogueKiln,
+  TileFiring,
+} from "./firing-types.ts";
+import type { Link } from "./link.ts";
 
-export type { MeasuredColour };
-
-/** A link to another entry of the catalogue. */
-export interface Link {
-  readonly id: string;
-  readonly name: string;
-  readonly url: string;
-}
+export type * from "./firing-types.ts";
+export type { Link, MeasuredColour };
 
 /** A maker's name or initials, and the page of those who let their name be shown. */
 export interface MakerName {
@@ -68,20 +67,6 @@ export interface Note {
   readonly severity: "error" | "warning";
   readonly message: string;
   readonly hint: string;
-}
-
-/** One firing as one tile had it. */
-export interface TileFiring {
-  readonly kind: KindOfFiring;
-  /** The firing's own page; null where only its kind is known. */
-  readonly firing: Link | null;
-  readonly on: string | null;
-  /** The cone at the tile's shelf: the witness where one was read there, else the aim. */
-  readonly cone: Cone | null;
-  readonly atmosphere: Atmosphere | null;
-  readonly heatedBy: HeatSource | null;
-  readonly kiln: string | null;
-  readonly shelf: string | null;
 }
 
 /** One glaze directly over another on a tile. */
@@ -185,17 +170,6 @@ export interface CatalogueClay extends Link {
   readonly tiles: readonly string[];
 }
 
-export interface CatalogueFiring {
-  readonly id: string;
-  readonly url: string;
-  readonly record: FiringRecord;
-  readonly notes: string;
-  /** The cone that was reached, by shelf; null where the bends tell of none. */
-  readonly witness: Readonly<Record<string, Cone | null>>;
-  /** Its tiles by shelf, top first; `null` where a tile does not say. */
-  readonly shelves: readonly { readonly shelf: string | null; readonly tiles: readonly string[] }[];
-}
-
 export interface CatalogueSet extends Link {
   readonly kind: KindOfSet | null;
   readonly teacher: MakerName | null;
@@ -252,7 +226,11 @@ export interface Catalogue {
   readonly glazes: readonly CatalogueGlaze[];
   readonly pairs: readonly CataloguePair[];
   readonly clays: readonly CatalogueClay[];
+  /** The newest first. */
   readonly firings: readonly CatalogueFiring[];
+  /** In the order of their names. */
+  readonly kilns: readonly CatalogueKiln[];
+  readonly controls: readonly CatalogueControl[];
   readonly sets: readonly CatalogueSet[];
   readonly makers: readonly CatalogueMaker[];
   readonly materials: readonly CatalogueMaterial[];

@@ -60,10 +60,14 @@ function isError({ severity }: Problem): boolean {
   return severity === "error";
 }
 
-function gatherFindings({ problems, chemistry }: Examined, { prepared }: Photographs): Findings {
+function gatherFindings(
+  { problems, chemistry, heats }: Examined,
+  { prepared }: Photographs,
+): Findings {
   return {
     pictures: prepared,
     chemistry,
+    heats,
     notes: notesByFile(problems),
     builtInMaterials: theoreticalMaterials,
   };

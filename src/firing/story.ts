@@ -1,5 +1,5 @@
 /** Does the story of a firing hold? Aim, programme, log and witness cones side by side. */
-import { accountsOf, type Contradiction, type StoryInput } from "./accounts.ts";
+import { type Accounts, accountsOf, type StoryInput } from "./accounts.ts";
 import { type Comparison, compareAccounts } from "./comparisons.ts";
 import { type LikelyReading, likelyReadings } from "./readings.ts";
 
@@ -13,8 +13,8 @@ export interface Story {
   readonly widest: Comparison | null;
   /** What may be behind a difference, the likeliest first; empty where the story holds. */
   readonly readings: readonly LikelyReading[];
-  /** Shelves whose witness cones contradict themselves. */
-  readonly contradictions: readonly Contradiction[];
+  /** What each account says, and which shelves contradict themselves. */
+  readonly accounts: Accounts;
 }
 
 /** Sets the accounts of a firing side by side. */
@@ -22,7 +22,6 @@ export function tellStory(input: StoryInput): Story {
   const accounts = accountsOf(input);
   const comparisons = compareAccounts(accounts);
   const off = comparisons.filter((comparison) => !comparison.agrees);
-  const { contradictions } = accounts;
   const widest = findWidest(off);
   if (widest)
     return {
@@ -31,7 +30,7 @@ export function tellStory(input: StoryInput): Story {
       comparisons,
       widest,
       readings: likelyReadings(accounts, comparisons),
-      contradictions,
+      accounts,
     };
   return comparisons.length > 0
     ? {
@@ -40,7 +39,7 @@ export function tellStory(input: StoryInput): Story {
         comparisons,
         widest: null,
         readings: [],
-        contradictions,
+        accounts,
       }
     : {
         agreement: "unknown",
@@ -48,7 +47,7 @@ export function tellStory(input: StoryInput): Story {
         comparisons,
         widest: null,
         readings: [],
-        contradictions,
+        accounts,
       };
 }
 

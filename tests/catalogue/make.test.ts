@@ -20,6 +20,7 @@ import {
 const nothingFound: Findings = {
   pictures: new Map(),
   chemistry: new Map(),
+  heats: new Map(),
   notes: new Map(),
   builtInMaterials: [],
 };

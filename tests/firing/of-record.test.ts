@@ -63,7 +63,7 @@ describe("the heat of a firing's record", () => {
   it("tells bends by shelf from the record", () => {
     const witness = { top: { "5": "down", "6": "bent", "7": "standing" }, bottom: "5½" };
     const { story } = heatOf(record({ cone: "6", witness }));
-    expect(story).toMatchObject({ agreement: "agrees", contradictions: [] });
+    expect(story).toMatchObject({ agreement: "agrees", accounts: { contradictions: [] } });
     expect(story.comparisons[0]?.words).toBe(
       "Aimed at cone 6; the witness cones show cone 5½ (bottom)",
     );

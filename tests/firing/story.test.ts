@@ -186,7 +186,7 @@ describe("what is only half known", () => {
     ] as const);
     const story = tellStory({ aim: cone("6"), witness: { top: { read: "bends", bends } } });
     expect(story.agreement).toBe("unknown");
-    expect(story.contradictions).toMatchObject([{ shelf: "top" }]);
+    expect(story.accounts.contradictions).toMatchObject([{ shelf: "top" }]);
   });
 
   it("a firing too cool for any cone is as cool as the coolest at most", () => {

@@ -8,7 +8,7 @@ export const witnessContradicts: FiringRule = {
   severity: "warning",
   explains: "Of the witness cones in one pack, a hotter one has not bent further than a cooler.",
   find: (_, firing, extra) =>
-    (storyOf(extra, firing)?.contradictions ?? []).map(({ shelf, message, hint }) => ({
+    (storyOf(extra, firing)?.accounts.contradictions ?? []).map(({ shelf, message, hint }) => ({
       path: ["witness", shelf],
       message: withoutFullStop(message),
       hint,

@@ -54,7 +54,21 @@ export function toFiringRow(firing: CatalogueFiring): FiringRow {
     atmosphere: record.atmosphere ?? null,
     witness: { ...firing.witness },
     tiles: firing.shelves.flatMap((shelf) => shelf.tiles),
-    heat: null,
+    heat: toHeat(firing),
+  };
+}
+
+/** Temperatures, rates and minutes to a tenth, the part of a cone to a thousandth. */
+function toHeat({ heat, story }: CatalogueFiring): FiringRow["heat"] {
+  if (!heat) return null;
+  const { cone, next, fraction } = heat.equivalentCone;
+  return {
+    equivalentCone: { cone, next, fraction: rounded(fraction, 3) },
+    peak: rounded(heat.peak, 1),
+    lastRate: heat.lastRate === null ? null : rounded(heat.lastRate, 1),
+    hold: rounded(heat.hold, 1),
+    coolingRate: heat.coolingRate === null ? null : rounded(heat.coolingRate, 1),
+    agreement: story.agreement === "unknown" ? null : story.agreement,
   };
 }
 

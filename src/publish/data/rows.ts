@@ -117,20 +117,26 @@ const heat = z
   .strictObject({
     equivalentCone: z
       .strictObject({
-        cone: z.string().nullable(),
-        next: z.string().nullable(),
-        fraction: z.number(),
+        cone: maybe("The hottest cone that is down; null where not even the coolest is."),
+        next: maybe("The next hotter cone; null above the hottest."),
+        fraction: z.number().min(0).max(1).describe("How far towards the next, from 0 to 1."),
       })
+      .describe(
+        "The heat work as a cone: reckoned from the log or, without one, from the schedule, and good for about a quarter of a cone.",
+      ),
+    peak: z.number().describe("The highest temperature, in °C."),
+    lastRate: amount("Degrees Celsius an hour over the last 100 °C; null where not known."),
+    hold: z.number().describe("Minutes within 10 °C of the peak, climbing and falling left out."),
+    coolingRate: amount("Degrees Celsius an hour from 1100 to 900 °C; null where not known."),
+    agreement: z
+      .enum(["agrees", "differs"])
       .nullable()
-      .describe("The cone reached, the next hotter one, and how far towards it, from 0 to 1."),
-    peak: amount("The highest temperature, in °C."),
-    lastRate: amount("Degrees Celsius an hour over the last 100 °C."),
-    hold: amount("Minutes at the top."),
-    coolingRate: amount("Degrees Celsius an hour from 1100 to 900 °C."),
-    agreement: maybe("Whether aim, witness cones and heat work tell one story."),
+      .describe(
+        "Whether all there is of aim, programme, log and witness cones lies within a cone; null where there are no two of them.",
+      ),
   })
   .nullable()
-  .describe("Null without schedule or log.");
+  .describe("Null without a schedule or a log that can be reckoned with.");
 
 export const firingRow = z.strictObject({
   id,
