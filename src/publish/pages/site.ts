@@ -10,7 +10,8 @@ import type {
   CataloguePair,
   CatalogueTile,
 } from "../../catalogue/types.ts";
-import { coatsThatCount } from "../../records/coat-stack.ts";
+import type { CoatStep } from "../../records/archive.ts";
+import { coatsThatCount, meets } from "../../records/coat-stack.ts";
 import { idKey } from "../../terms/ids.ts";
 import { glazeColours } from "./colours.ts";
 
@@ -99,13 +100,23 @@ function withSlash(address: string): string {
   return address.endsWith("/") ? address : `${address}/`;
 }
 
-/** The glazes of a tile by name, top coat first: `Tidewrack over Soot`. */
+/** The glazes of a tile by name, top coat first: `Mist over Sandbar and Kelp`. */
 export function namesTopFirst(tile: CatalogueTile): string {
-  const names = coatsThatCount(tile.steps).map((coat) =>
-    coat.glazes.map((id) => tile.glazes[id]?.name ?? id).join(" fading to "),
-  );
-  return names
-    .filter((name, i) => names.indexOf(name) === i)
-    .reverse()
-    .join(" over ");
+  const coats = coatsThatCount(tile.steps).toReversed();
+  const nameOf = (id: string) => tile.glazes[id]?.name ?? id;
+  const named: string[] = [];
+  let words = "";
+  for (const [i, coat] of coats.entries()) {
+    const name = coat.glazes.map(nameOf).join(" fading to ");
+    if (named.includes(name)) continue;
+    const upper = coats[i - 1];
+    words += upper ? `${liesOver(upper, coat) ? " over " : " and "}${name}` : name;
+    named.push(name);
+  }
+  return words;
+}
+
+function liesOver(upper: CoatStep, lower: CoatStep): boolean {
+  const named = upper.over.some((id) => lower.glazes.some((glaze) => idKey(glaze) === idKey(id)));
+  return named || upper.where.some((area) => lower.where.some((other) => meets(area, other)));
 }
