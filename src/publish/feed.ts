@@ -41,7 +41,7 @@ function lastDay({ firings }: CatalogueTile): string | undefined {
 }
 
 function renderEntry(tile: CatalogueTile, day: string, root: string): string {
-  const address = escapeXml(root + tile.url);
+  const address = escapeXml(new URL(tile.url, root).href);
   const glazes = Object.values(tile.glazes).map((glaze) => glaze.name);
   const told = [glazes.join(", "), tile.cone && `cone ${tile.cone}`, tile.surface.join(" and ")];
   return [

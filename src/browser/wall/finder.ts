@@ -78,7 +78,7 @@ export class Finder {
     this.box.show(next.words);
     if (next.words === "") this.words = undefined;
     else if (changed) {
-      const found = await findWords(this.facets, next.words);
+      const found = await findWords(this.facets, next.words, this.root);
       if (this.view !== next) return;
       this.words = found;
     }

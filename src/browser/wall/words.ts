@@ -36,19 +36,27 @@ export function findNames({ codes, titles, names }: Facets, words: string): Uint
   });
 }
 
-export async function findWords(facets: Facets, words: string): Promise<WordsFound> {
+/**
+ * @param root the way from this page to the root of the site
+ */
+export async function findWords(facets: Facets, words: string, root: string): Promise<WordsFound> {
   const tiles = findNames(facets, words);
   if (location.protocol === "file:") return { tiles, whole: false };
   try {
     const { search } = await import("../pagefind/pagefind.js");
     const { results } = await search(words);
-    const places = new Map(facets.urls.map((url, i) => [url, i]));
+    const places = new Map(facets.urls.map((url, i) => [pathOf(root + url), i]));
     for (const { url } of await Promise.all(results.map((result) => result.data()))) {
-      const place = places.get(url.replace(/^\//u, ""));
+      const place = places.get(pathOf(url));
       if (place !== undefined) tiles[place] = 1;
     }
     return { tiles, whole: true };
   } catch {
     return { tiles, whole: false };
   }
+}
+
+/** Pagefind gives addresses from the host's root, wherever beneath it the site stands. */
+function pathOf(url: string): string {
+  return new URL(url, location.href).pathname;
 }

@@ -1,0 +1,69 @@
+/** Every kind of page is open to everyone: by eye, by ear, in light and dark, small and large, on paper. */
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Page } from "playwright-core";
+import { beforeAll, describe, expect } from "vitest";
+import { siteTest } from "../support/browser.ts";
+import { demoSite, pageOfEachKind } from "./built-sites.ts";
+
+const site = demoSite();
+let pages: readonly string[];
+beforeAll(async () => {
+  const kinds = await pageOfEachKind(site);
+  pages = kinds.filter((page) => !page.startsWith("s/"));
+});
+
+const wcag = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+
+/** What axe finds that is serious or worse, as `rule: element`. */
+async function barriersOn(page: Page, rules?: readonly string[]): Promise<string[]> {
+  const axe = new AxeBuilder({ page }).setLegacyMode();
+  const { violations } = await (rules ? axe.withRules([...rules]) : axe.withTags(wcag)).analyze();
+  return violations
+    .filter(({ impact }) => impact === "serious" || impact === "critical")
+    .flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 200)}`));
+}
+
+describe.each([390, 1280])("on a screen %d px wide", (width) => {
+  siteTest(
+    "axe finds nothing serious on any kind of page, in light and in dark",
+    async ({ open, serve }) => {
+      const root = await serve(site.folder);
+      const page = await open(`${root}about.html`, { viewport: { width, height: 800 } });
+      for (const path of pages) {
+        await page.emulateMedia({ colorScheme: "light" });
+        await page.goto(root + path);
+        expect(await barriersOn(page), `${path} in light`).toEqual([]);
+        await page.emulateMedia({ colorScheme: "dark" });
+        expect(await barriersOn(page, ["color-contrast"]), `${path} in dark`).toEqual([]);
+      }
+    },
+    120_000,
+  );
+});
+
+siteTest("axe finds a barrier where there is one", async ({ open, serve }) => {
+  const page = await open(`${await serve(site.folder)}about.html`);
+  await page.evaluate(() => {
+    document.body.append(document.createElement("button"));
+  });
+  expect((await barriersOn(page)).join()).toContain("button-name");
+});
+
+siteTest("nothing scrolls sideways at 320 px, and nothing is cut off", async ({ open, serve }) => {
+  const root = await serve(site.folder);
+  const page = await open(`${root}about.html`, { viewport: { width: 320, height: 640 } });
+  const wide: string[] = [];
+  for (const path of pages) {
+    await page.goto(root + path);
+    const width = await page.evaluate(() => document.documentElement.scrollWidth);
+    if (width > 320) wide.push(`${path}: ${width} px`);
+  }
+  expect(wide).toEqual([]);
+});
+
+siteTest("a tile's page prints on one sheet, with the code on it", async ({ open, serve }) => {
+  const root = await serve(site.folder);
+  const page = await open(`${root}tiles/ev-101.html`);
+  const sheets = await page.pdf({ format: "A4", printBackground: true });
+  expect(sheets.toString("latin1").match(/\/Type\s*\/Page\b/gu)).toHaveLength(1);
+});

@@ -1,0 +1,76 @@
+/** By keyboard alone: everything is reached, in the order of the page, and it is seen where one is. */
+import type { Page } from "playwright-core";
+import { expect } from "vitest";
+import { siteTest } from "../support/browser.ts";
+import { smallSite } from "./built-sites.ts";
+
+const site = smallSite();
+
+/** Numbers everything on a page that somebody can act upon, and says how many there are. */
+function numberControls(page: Page): Promise<number> {
+  return page.evaluate(() => {
+    const controls = [...document.querySelectorAll("a[href], button, input, select, summary")];
+    const shown = controls.filter((control) => control.checkVisibility());
+    for (const [i, control] of shown.entries()) control.setAttribute("data-number", String(i));
+    return shown.length;
+  });
+}
+
+/** The number of what has the focus, and whether its look says so. */
+function focused(page: Page): Promise<{ number: number; name: string; seen: boolean }> {
+  return page.evaluate(() => {
+    const element = document.activeElement ?? document.body;
+    const marked = (each: Element | null) => {
+      if (!each) return false;
+      const { outlineStyle, outlineWidth, boxShadow } = getComputedStyle(each);
+      const outlined = outlineStyle !== "none" && Number.parseFloat(outlineWidth) >= 1;
+      return outlined || boxShadow !== "none";
+    };
+    const { width, height } = element.getBoundingClientRect();
+    return {
+      number: Number(element.getAttribute("data-number") ?? -1),
+      name: element.outerHTML.slice(0, 120),
+      seen: width > 0 && height > 0 && (marked(element) || marked(element.closest("label"))),
+    };
+  });
+}
+
+siteTest.for(["index.html", "tiles/ev-1.html", "glazes/liner.html", "firings/g-1.html"])(
+  "the tabulator reaches everything on %s in its order, and it is seen where one is",
+  async (path, { open, serve }) => {
+    const page = await open((await serve(site.folder)) + path);
+    const controls = await numberControls(page);
+    const reached: number[] = [];
+    for (let presses = 0; presses < controls; presses += 1) {
+      await page.keyboard.press("Tab");
+      const { number, name, seen } = await focused(page);
+      expect(seen, `the focus shows on ${name}`).toBe(true);
+      reached.push(number);
+    }
+    expect(reached).toEqual(Array.from({ length: controls }, (_, i) => i));
+  },
+);
+
+siteTest("the first stop skips what every page repeats", async ({ open, serve }) => {
+  const page = await open(`${await serve(site.folder)}tiles/ev-1.html`);
+  await page.keyboard.press("Tab");
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Skip to the page");
+  await page.keyboard.press("Enter");
+  await page.keyboard.press("Tab");
+  expect(await page.evaluate(() => document.activeElement?.closest("main")?.id)).toBe("main");
+});
+
+siteTest(
+  "the wall is narrowed down, and a tile opened, without a mouse",
+  async ({ open, serve }) => {
+    const root = await serve(site.folder);
+    const page = await open(root, { viewport: { width: 1280, height: 900 } });
+    await page.locator("select[name=surface]").focus();
+    await page.keyboard.press("ArrowDown");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => page.url()).toContain("surface=");
+    await page.locator("#wall a").first().focus();
+    await page.keyboard.press("Enter");
+    await page.waitForURL(/\/tiles\/ev-\d\.html$/u);
+  },
+);

@@ -1,0 +1,148 @@
+/** A visit to every kind of page: nothing is asked of anywhere else, and nothing is refused or missing. */
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import type { Page } from "playwright-core";
+import { expect } from "vitest";
+import { fileAddress, siteTest } from "../support/browser.ts";
+import { demoSite, pageOfEachKind, smallSite } from "./built-sites.ts";
+
+const small = smallSite();
+const demo = demoSite();
+
+/** What a browser was asked for and what it complained of, page after page. */
+interface Watched {
+  readonly requests: string[];
+  readonly complaints: string[];
+}
+
+function watch(page: Page): Watched {
+  const watched: Watched = { requests: [], complaints: [] };
+  const complain = (words: string) => watched.complaints.push(`${page.url()}: ${words}`);
+  page.on("request", (request) => watched.requests.push(request.url()));
+  page.on("response", (response) => {
+    if (response.status() >= 400) complain(`${response.status()}: ${response.url()}`);
+  });
+  page.on("console", (message) => {
+    if (["error", "warning"].includes(message.type())) complain(message.text());
+  });
+  page.on("pageerror", (error) => complain(error.message));
+  return watched;
+}
+
+/** Goes to pages one after the other, each to its end, and gives what was seen. */
+async function visit(page: Page, root: string, paths: readonly string[]): Promise<Watched> {
+  const watched = watch(page);
+  for (const path of paths) {
+    await page.goto(root + path);
+    await page.evaluate(loadPictures);
+  }
+  return watched;
+}
+
+/** Runs in a page: asks for every picture, those far below too. */
+function loadPictures(): Promise<unknown> {
+  const waited = [...document.images].map((picture) => {
+    picture.loading = "eager";
+    if (picture.complete) return undefined;
+    return new Promise((done) => {
+      picture.onload = done;
+      picture.onerror = done;
+    });
+  });
+  return Promise.all(waited);
+}
+
+/** Where a page leads on by itself, the one that it leads to is visited in its own right. */
+async function pagesThatStay(site: typeof small): Promise<string[]> {
+  const pages = [];
+  for (const page of await pageOfEachKind(site)) {
+    const html = await readFile(join(site.folder, page), "utf8");
+    if (!html.includes('http-equiv="refresh"')) pages.push(page);
+  }
+  return pages;
+}
+
+const places = [
+  ["at a root", demo, "/"],
+  ["under a path", small, "/studio/tests/"],
+  ["opened from a folder", demo, undefined],
+] as const;
+
+siteTest.for(places)(
+  "a site %s asks for nothing elsewhere and has all it asks for",
+  async ([, site, under], { open, serve }) => {
+    const root = under ? await serve(site.folder, under) : fileAddress(site.folder, "/");
+    const pages = await pagesThatStay(site);
+    const page = await open(`${root}about.html`);
+    const { requests, complaints } = await visit(page, root, pages);
+    expect(requests.length).toBeGreaterThan(pages.length * 2);
+    expect(requests.filter((url) => !url.startsWith(root) && !url.startsWith("data:"))).toEqual([]);
+    expect(complaints).toEqual([]);
+  },
+);
+
+siteTest("what a page's policy forbids is seen by these tests", async ({ open, serve }) => {
+  const root = await serve(small.folder);
+  const page = await open(`${root}about.html`);
+  const { complaints } = watch(page);
+  await page.evaluate(() => {
+    const picture = document.createElement("img");
+    picture.src = "https://elsewhere.example/x.png";
+    document.body.append(picture);
+  });
+  await expect.poll(() => complaints.join()).toContain("Content Security Policy");
+});
+
+siteTest("every tile is there without JavaScript, with its photograph", async ({ open, serve }) => {
+  const root = await serve(demo.folder);
+  const page = await open(root, { javaScriptEnabled: false });
+  const linked = await page
+    .locator("#wall a")
+    .evaluateAll((links) => links.map((link) => (link as HTMLAnchorElement).href));
+  const tiles = JSON.parse(await readFile(join(demo.folder, "data/tiles.json"), "utf8")) as {
+    readonly url: string;
+  }[];
+  expect(tiles.length).toBeGreaterThan(100);
+  expect(linked.sort()).toEqual(tiles.map(({ url }) => root + url).sort());
+  await page.locator("#wall a", { hasText: "EV-101" }).click();
+  await page.waitForURL(`${root}tiles/ev-101.html`);
+  expect(await page.locator("#code").textContent()).toBe("EV-101");
+  expect(await page.locator("main img").first().isVisible()).toBe(true);
+});
+
+siteTest(
+  "a code from before leads on by itself, without JavaScript too",
+  async ({ open, serve }) => {
+    const root = await serve(small.folder, "/tests/");
+    const page = await open(`${root}tiles/old-1.html`, { javaScriptEnabled: false });
+    await page.waitForURL(`${root}tiles/ev-1.html`);
+    expect(await page.locator("#code").textContent()).toBe("EV-1");
+  },
+);
+
+siteTest(
+  "what is not there is answered in words that lead back, however deep",
+  async ({ open, serve }) => {
+    const root = await serve(small.folder, "/tests/");
+    for (const way of ["none.html", "tiles/none.html", "tiles/deep/er/none.html"]) {
+      const page = await open(root + way);
+      await page.locator("main a").first().click();
+      await page.waitForURL(`${root}index.html`);
+      expect(await page.locator("#wall").isVisible()).toBe(true);
+    }
+  },
+);
+
+siteTest("words in notes that look like a script do nothing", async ({ open, serve }) => {
+  const page = await open(`${await serve(small.folder)}about.html`);
+  const dialogs: string[] = [];
+  page.on("dialog", async (dialog) => {
+    dialogs.push(dialog.message());
+    await dialog.dismiss();
+  });
+  await page.goto(new URL("tiles/ev-1.html", page.url()).href);
+  expect(await page.locator("main").textContent()).toContain(
+    "White over dark: {{ it }} shows <script>alert(1)</script>.",
+  );
+  expect(dialogs).toEqual([]);
+});
