@@ -20,4 +20,8 @@ export const coneSurfaceUrl = (cone: Cone, surface: Surface) =>
 /** `--` cannot come from joining two ids by accident, as an id's parts are parted by one `-`. */
 export const pairUrl = (over: string, under: string) =>
   `pairs/${idSlug(over)}--over--${idSlug(under)}.html`;
+/** A series of blends: by its ends, and apart from the same ends measured otherwise. */
+export const blendUrl = (ends: readonly string[], by: "volume" | "weight") =>
+  `blends/${ends.map(idSlug).join("--")}${by === "volume" ? "--by-volume" : ""}.html`;
+export const mapUrl = (cone: Cone) => `maps/${coneSlug(cone)}.html`;
 export const makerUrl = (slug: string) => `makers/${slug}.html`;

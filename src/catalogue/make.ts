@@ -1,18 +1,23 @@
 /** Makes the catalogue of an archive: linked, in its orders, and frozen. */
+import { cautionsOfGlazes } from "../chemistry/cautions/cautions-of-glazes.ts";
 import type { Archive } from "../records/archive.ts";
 import { findById } from "../records/archive.ts";
 import { surfaces } from "../terms/choices.ts";
 import { type Cone, compareCones } from "../terms/cones.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import { clayUrl, coneSurfaceUrl, coneUrl, setUrl, tileUrl } from "./addresses.ts";
+import { listBlends } from "./blends.ts";
 import { listControls } from "./control.ts";
 import type { Findings } from "./findings.ts";
 import { listFirings } from "./firings.ts";
 import { freezeAll } from "./freeze.ts";
-import { listGlazes, listMaterials, listPairs } from "./glazes.ts";
+import { listGlazes, listPairs } from "./glazes.ts";
 import { viewFirings } from "./heat.ts";
 import { listKilns, nameKilns } from "./kilns.ts";
 import { listMakers, namesThatMayBeShown } from "./makers.ts";
+import { listMaps } from "./maps.ts";
+import { listMaterials } from "./materials.ts";
+import { mixingFinder } from "./mixing.ts";
 import { catalogueTile } from "./tiles.ts";
 import type {
   Catalogue,
@@ -34,26 +39,34 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
   const inOrder = [...archive.tiles.values()].sort((a, b) => compareIds(a.id, b.id));
   const views = viewFirings(archive, findings.heats);
   const kilns = nameKilns(views.values());
-  const surroundings = { archive, findings, names, views };
+  const hazards = cautionsOfGlazes(archive, findings.chemistry);
+  const surroundings = { archive, findings, names, views, hazards };
   const tiles = inOrder.map((tile) => catalogueTile(tile, surroundings));
   const codesOf = (key: string) => inOrder.filter((t) => t.maker === key).map((t) => t.id);
   const sets = listSets(archive, tiles, names);
-  const pairs = listPairs(tiles);
-  const glazes = listGlazes(archive, findings, tiles, pairs);
+  const tileById = new Map(tiles.map((tile) => [idKey(tile.id), tile]));
+  const pairs = listPairs(archive, findings.chemistry, tiles);
+  const clays = listClays(archive, tiles);
+  const blends = listBlends(archive, tiles);
+  const findMixing = mixingFinder(archive, findings, { hazards, clays, blends });
+  const glazes = listGlazes({ archive, findings, tiles, pairs, findMixing });
+  const cones = listCones(tiles);
   return freezeAll({
     studio: describeStudio(archive, unlisted),
     tiles,
     glazes,
     pairs,
-    clays: listClays(archive, tiles),
+    clays,
     firings: listFirings(views, inOrder, kilns),
     kilns: listKilns(views.values(), kilns),
     controls: listControls(sets, tiles, kilns),
     sets,
     makers: listMakers(names, codesOf),
     materials: listMaterials(archive, findings.builtInMaterials, glazes),
-    cones: listCones(tiles),
-    tileById: new Map(tiles.map((tile) => [idKey(tile.id), tile])),
+    cones,
+    blends,
+    maps: listMaps(cones, glazes, tileById),
+    tileById,
     glazeById: new Map(glazes.map((glaze) => [idKey(glaze.id), glaze])),
     moved: tiles.flatMap(({ id, url, formerly }) =>
       formerly.map((from) => ({ from, url: tileUrl(from), to: { id, name: id, url } })),

@@ -1,14 +1,24 @@
 /** A tile as it is published. */
+import type { Caution } from "../chemistry/cautions/cautions.ts";
 import { type Archive, type Filed, findById, type Tile } from "../records/archive.ts";
 import { coatsThatCount, countCoats, findLaps } from "../records/coat-stack.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import type { TileRecord } from "../records/tile.ts";
 import { effects, faults, surfaces } from "../terms/choices.ts";
+import { idKey } from "../terms/ids.ts";
 import { clayUrl, glazeUrl, pairUrl, setUrl, tileUrl } from "./addresses.ts";
 import { describeTile } from "./describe.ts";
 import type { Findings } from "./findings.ts";
 import { type FiringViews, findDecidingFiring, firingsOf } from "./firings.ts";
-import type { CatalogueTile, Link, MakerName, Picture, TileFiring, TilePair } from "./types.ts";
+import type {
+  CatalogueTile,
+  Link,
+  MakerName,
+  Note,
+  Picture,
+  TileFiring,
+  TilePair,
+} from "./types.ts";
 
 /** What a tile is made a part of the catalogue with. */
 export interface Surroundings {
@@ -17,13 +27,13 @@ export interface Surroundings {
   /** The makers' names that may be shown, by key. */
   readonly names: ReadonlyMap<string, MakerName>;
   readonly views: FiringViews;
+  /** The cautions of every glaze, by `idKey`. */
+  readonly hazards: ReadonlyMap<string, readonly Caution[]>;
 }
 
 /** One tile, with links to everything it names. */
-export function catalogueTile(
-  tile: Tile,
-  { archive, findings, names, views }: Surroundings,
-): CatalogueTile {
+export function catalogueTile(tile: Tile, surroundings: Surroundings): CatalogueTile {
+  const { archive, findings, names, views, hazards } = surroundings;
   const firings = firingsOf(tile, archive, views);
   const glazes = glazesOf(tile, archive.glazes);
   return {
@@ -44,8 +54,25 @@ export function catalogueTile(
     ...outcome(tile.record),
     pictures: picturesOf(tile, archive, findings),
     colour: colourOf(tile, findings),
-    cautions: findings.notes.get(tile.file) ?? [],
+    cautions: [...loudOf(glazes, hazards), ...(findings.notes.get(tile.file) ?? [])],
   };
+}
+
+/** What a glaze on it may never be shown without, told of the glaze by name. */
+function loudOf(
+  glazes: Readonly<Record<string, Link>>,
+  hazards: Surroundings["hazards"],
+): readonly Note[] {
+  return Object.values(glazes).flatMap(({ id, name }) =>
+    (hazards.get(idKey(id)) ?? [])
+      .filter(({ isLoud }) => isLoud)
+      .map(({ code, message, hint }) => ({
+        code,
+        severity: "error",
+        message: `${name}: ${message}`,
+        hint,
+      })),
+  );
 }
 
 function asWritten({ record, notes }: Tile) {

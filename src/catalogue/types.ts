@@ -4,6 +4,7 @@
  * (`url`) are relative to the root of the site.
  */
 
+import type { Analysis } from "../chemistry/analysis.ts";
 import type { GlazeChemistry } from "../chemistry/glazes.ts";
 import type { MeasuredColour } from "../colour/measure.ts";
 import type { PictureRole, TileStep } from "../records/archive.ts";
@@ -32,8 +33,16 @@ import type {
   TileFiring,
 } from "./firing-types.ts";
 import type { Link } from "./link.ts";
+import type {
+  CatalogueBlend,
+  CatalogueMap,
+  Caution,
+  GlazeMixing,
+  Overlap,
+} from "./mixing-types.ts";
 
 export type * from "./firing-types.ts";
+export type * from "./mixing-types.ts";
 export type { Link, MeasuredColour };
 
 /** A maker's name or initials, and the page of those who let their name be shown. */
@@ -119,7 +128,7 @@ export interface CatalogueTile {
   readonly cautions: readonly Note[];
 }
 
-export interface CatalogueGlaze extends Link {
+export interface CatalogueGlaze extends Link, GlazeMixing {
   readonly kind: KindOfGlaze;
   readonly record: GlazeRecord;
   readonly cones: ConeRange | null;
@@ -155,6 +164,8 @@ export interface CataloguePair {
   readonly tiles: readonly string[];
   /** The other way round, where some tile has it. */
   readonly reverse: string | null;
+  /** What the two become together, where both are glazes mixed of known materials. */
+  readonly overlap: Overlap | null;
 }
 
 export interface CatalogueClay extends Link {
@@ -194,6 +205,11 @@ export interface CatalogueMaterial extends Link {
   readonly notes: string;
   /** Glazes that hold it. */
   readonly glazes: readonly Link[];
+  /** What it comes to in the fire; null where nobody wrote it down, and why. */
+  readonly analysis: Analysis | null;
+  readonly whyNoAnalysis: string | null;
+  /** What is to be minded with it in the bag and in the kiln. */
+  readonly hazards: readonly Caution[];
 }
 
 /** All that was fired at one cone. */
@@ -236,6 +252,10 @@ export interface Catalogue {
   readonly materials: readonly CatalogueMaterial[];
   /** From cool to hot. */
   readonly cones: readonly CatalogueCone[];
+  /** Line blends and triaxial blends, in the order of their names. */
+  readonly blends: readonly CatalogueBlend[];
+  /** From cool to hot. */
+  readonly maps: readonly CatalogueMap[];
   /** Tiles by `idKey`. */
   readonly tileById: ReadonlyMap<string, CatalogueTile>;
   readonly glazeById: ReadonlyMap<string, CatalogueGlaze>;

@@ -42,6 +42,14 @@ describe("the cautions for a recipe", () => {
     );
   });
 
+  test("are loud for lead where nobody knows how much of it there is", () => {
+    const found = findMaterial("lead-bisilicate");
+    if (!found.ok) throw new Error("no lead");
+    const [first] = findCautions([found.material], null);
+    expect(first).toMatchObject({ code: "lead-or-cadmium", isLoud: true, inShort: "holds lead" });
+    expect(first?.message).toBe("There is lead in it, from Lead bisilicate");
+  });
+
   test("are loud for a heavy load of a harmful colourant, and quiet for a light one", () => {
     // 8 × 71.949 % of 100 - 10.19 + 8 × 71.949 %, minerals.csv and worked-recipes.csv.
     const heavy = cautionsFor({ ...base, "copper-carbonate": 8 });
@@ -166,6 +174,6 @@ test("every glaze of an archive has its cautions, with chemistry or without", ()
     "only-tests-tell",
   ]);
   expect(codes("unknown")).toEqual(["raw-material"]);
-  expect(codes("spoons")).toEqual(["raw-material", "silica-dust"]);
+  expect(codes("spoons")).toEqual(["lead-or-cadmium", "raw-material", "silica-dust"]);
   expect(codes("jar")).toEqual([]);
 });

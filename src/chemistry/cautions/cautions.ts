@@ -21,6 +21,8 @@ export interface Caution {
     | "silica-dust";
   /** Shown always, and before anything else. */
   readonly isLoud: boolean;
+  /** Of a loud one: what a list says beside the glaze's name, such as “holds lead”. */
+  readonly inShort?: string;
   /** A sentence or two without the last full stop. */
   readonly message: string;
   readonly hint: string;
@@ -38,7 +40,7 @@ export function findCautions(
   fired: FiredChemistry | null,
 ): readonly Caution[] {
   const all = [
-    ...(fired ? cautionsOfFired(fired) : []),
+    ...(fired ? cautionsOfFired(fired) : cautionsOfUnfired(materials)),
     ...oxideHazards.flatMap((hazard) => cautionOfRawOxide(hazard, materials) ?? []),
     ...materials.flatMap(cautionsOfMaterial),
     ...cautionOfSilica(materials),
@@ -56,11 +58,28 @@ function cautionsOfFired(fired: FiredChemistry): readonly Caution[] {
   });
 }
 
-function holds({ oxide, substance, statements }: OxideHazard, amount: number): Caution {
+/** Of a glaze whose amounts nobody knows, and of a material by itself. */
+function cautionsOfUnfired(materials: readonly HandledMaterial[]): readonly Caution[] {
+  return oxideHazards.flatMap((hazard) => {
+    const from = materials.filter(({ analysis }) => (analysis.oxides[hazard.oxide] ?? 0) > 0);
+    if (!hazard.isAlwaysLoud || from.length === 0) return [];
+    const names = from.map(({ name }) => name).join(", ");
+    return [loudlyHolds(hazard, `There is ${hazard.substance} in it, from ${names}`)];
+  });
+}
+
+function holds(hazard: OxideHazard, amount: number): Caution {
+  const { oxide, substance } = hazard;
+  const told = `This glaze holds ${substance}: ${formatAmount(amount)} per cent of what is fired, as ${oxide}`;
+  return loudlyHolds(hazard, told);
+}
+
+function loudlyHolds({ substance, statements }: OxideHazard, message: string): Caution {
   return {
     code: "lead-or-cadmium",
     isLoud: true,
-    message: `This glaze holds ${substance}: ${formatAmount(amount)} per cent of what is fired, as ${oxide}`,
+    inShort: `holds ${substance}`,
+    message,
     hint: "Keep the ware from food and drink, and the powder and slop from hands, lungs and children. Labels, local rules and a laboratory decide what may be done with it.",
     sources: statements,
   };
@@ -70,6 +89,7 @@ function heavy({ oxide, substance, statements }: OxideHazard, amount: number): C
   return {
     code: "heavy-load",
     isLoud: true,
+    inShort: `holds much ${substance}`,
     message: `This glaze holds much ${substance}: ${formatAmount(amount)} per cent of what is fired, as ${oxide}`,
     hint: "A glaze may not hold so much of it against acids: keep it from surfaces that touch food or drink unless a laboratory has tested the fired ware.",
     sources: [

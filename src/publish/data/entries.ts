@@ -27,8 +27,21 @@ export function toGlazeRow(glaze: CatalogueGlaze): GlazeRow {
       lossOnIgnition: rounded(chemistry.lossOnIgnition, 6),
       silicaToAlumina: orNull(chemistry.silicaToAlumina),
       alkaliShare: orNull(chemistry.alkaliShare),
-      expansion: [],
+      expansion: chemistry.expansion.map(toExpansion),
     },
+  };
+}
+
+type Expansion = NonNullable<CatalogueGlaze["chemistry"]>["expansion"][number];
+
+/** To a millionth of a millionth: far beyond what such factors can tell. */
+function toExpansion({ model, perKelvin, between, outside }: Expansion) {
+  const [from, to] = between;
+  return {
+    model,
+    perKelvin: rounded(perKelvin, 12),
+    between: [from, to] as [number, number],
+    outside: [...outside],
   };
 }
 
@@ -97,7 +110,10 @@ export function toMaterialRow({ record, ...material }: CatalogueMaterial): Mater
     analysis: record.analysis ?? null,
     builtIn: material.builtIn,
     glazes: material.glazes.map((glaze) => glaze.id),
-    cautions: [...(record.cautions ?? [])],
+    cautions: [
+      ...(record.cautions ?? []),
+      ...material.hazards.map(({ message, hint }) => `${message}. ${hint}`),
+    ],
   };
 }
 

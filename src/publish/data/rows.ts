@@ -172,7 +172,7 @@ export const materialRow = z.strictObject({
   analysis: amounts("Weight per cent of oxides, with loss.").nullable(),
   builtIn: z.boolean().describe("True for a theoretical mineral that Tilebook carries."),
   glazes: ids("glazes that hold it"),
-  cautions: words("What its label and safety sheet warn of."),
+  cautions: words("What the studio wrote of its dangers, then what is published of them."),
 });
 
 export const setRow = z.strictObject({

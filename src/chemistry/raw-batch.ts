@@ -1,0 +1,43 @@
+/** What a glaze is weighed out of from the bags, blends of other glazes included. */
+import { idKey } from "../terms/ids.ts";
+import type { BlendPart, MixedGlaze } from "./mixed-glazes.ts";
+import { type Recipe, recipeToBatch } from "./recipe.ts";
+
+/** Gives the recipe of the glaze of an id, down to raw materials. */
+export type FindRawRecipe = (id: string) => Recipe | undefined;
+
+/**
+ * A recipe stays as it is written. A blend by dry weight becomes one recipe of all materials of
+ * its parts, in a hundred, most first; a blend by volume and a glaze that was bought have none.
+ */
+export function rawRecipeFinder(glazes: readonly MixedGlaze[]): FindRawRecipe {
+  const byId = new Map(glazes.map((glaze) => [idKey(glaze.id), glaze]));
+
+  function find(id: string, within: readonly string[]): Recipe | undefined {
+    const key = idKey(id);
+    const making = byId.get(key)?.making;
+    if (!making || within.includes(key)) return undefined;
+    if (making.kind === "recipe") return making.recipe;
+    if (making.kind === "bought" || making.by === "volume") return undefined;
+    return mixRecipes(making.parts, (part) => find(part, [...within, key]));
+  }
+
+  return (id) => find(id, []);
+}
+
+function mixRecipes(parts: readonly BlendPart[], findRecipe: FindRawRecipe): Recipe | undefined {
+  const total = parts.reduce((sum, part) => sum + part.parts, 0);
+  const shares = new Map<string, number>();
+  for (const { glaze, parts: weight } of parts) {
+    const recipe = findRecipe(glaze);
+    if (!recipe) return undefined;
+    const batch = recipeToBatch(recipe);
+    const dry = batch.reduce((sum, item) => sum + item.weight, 0);
+    for (const { material, weight: grams } of batch) {
+      const share = (100 * (weight / total) * grams) / dry;
+      shares.set(material, (shares.get(material) ?? 0) + share);
+    }
+  }
+  const ingredients = [...shares].map(([material, share]) => ({ material, parts: share }));
+  return { ingredients: ingredients.sort((a, b) => b.parts - a.parts), additions: [] };
+}

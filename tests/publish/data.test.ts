@@ -1,0 +1,40 @@
+import { expect, test } from "vitest";
+import { makeDataFiles } from "../../src/publish/data/files.ts";
+import { glazeRow, materialRow } from "../../src/publish/data/rows.ts";
+import { catalogueOf, clear, mixed } from "../catalogue/mixing-support.ts";
+import { glaze } from "../checks/support.ts";
+
+const files = new Map(
+  makeDataFiles(
+    catalogueOf({
+      glazes: [clear, mixed("leaden", { "lead-bisilicate": 70, kaolin: 30 }), glaze("jar")],
+    }),
+  ).map(({ path, content }) => [path, content]),
+);
+
+function rowsOf(name: string): Record<string, unknown>[] {
+  return JSON.parse(files.get(`data/${name}.json`) ?? "[]");
+}
+
+test("a mixed glaze has its expansion by every set that covers it", () => {
+  const rows = rowsOf("glazes").map((row) => glazeRow.parse(row));
+  const row = rows.find(({ id }) => id === "clear");
+  expect(row?.chemistry?.expansion).toEqual([
+    { model: "appen", perKelvin: expect.any(Number), between: [20, 400], outside: [] },
+    { model: "english-turner", perKelvin: expect.any(Number), between: [25, 90], outside: [] },
+    { model: "winkelmann-schott", perKelvin: expect.any(Number), between: [20, 100], outside: [] },
+    { model: "mayer-havas", perKelvin: expect.any(Number), between: [0, 100], outside: [] },
+  ]);
+  for (const { perKelvin } of row?.chemistry?.expansion ?? []) {
+    expect(perKelvin).toBeGreaterThan(4e-6);
+    expect(perKelvin).toBeLessThan(9e-6);
+  }
+  expect(rows.find(({ id }) => id === "jar")?.chemistry).toBeNull();
+});
+
+test("a material has what is published of its dangers", () => {
+  const rows = rowsOf("materials").map((row) => materialRow.parse(row));
+  const of = (id: string) => rows.find((row) => row.id === id)?.cautions.join(" ");
+  expect(of("lead-bisilicate")).toMatch(/^There is lead in it, from Lead bisilicate\. Keep/u);
+  expect(of("silica")).toMatch(/^Dust of silica is carcinogenic to breathe in/u);
+});
