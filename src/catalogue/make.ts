@@ -19,6 +19,7 @@ import { listMaps } from "./maps.ts";
 import { listMaterials } from "./materials.ts";
 import { mixingFinder } from "./mixing.ts";
 import { catalogueTile } from "./tiles.ts";
+import { measureTrust } from "./trust.ts";
 import type {
   Catalogue,
   CatalogueClay,
@@ -51,19 +52,21 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
   const findMixing = mixingFinder(archive, findings, { hazards, clays, blends });
   const glazes = listGlazes({ archive, findings, tiles, pairs, findMixing });
   const cones = listCones(tiles);
+  const firings = listFirings(views, inOrder, kilns);
   return freezeAll({
     studio: describeStudio(archive, unlisted),
     tiles,
     glazes,
     pairs,
     clays,
-    firings: listFirings(views, inOrder, kilns),
+    firings,
     kilns: listKilns(views.values(), kilns),
     controls: listControls(sets, tiles, kilns),
     sets,
     makers: listMakers(names, codesOf),
     materials: listMaterials(archive, findings.builtInMaterials, glazes),
     cones,
+    trust: measureTrust(tiles, firings),
     blends,
     maps: listMaps(cones, glazes, tileById),
     tileById,

@@ -224,6 +224,15 @@ export interface CatalogueCone {
   }[];
 }
 
+/** How far colour differences can be trusted here. */
+export interface ColourTrust {
+  /** In CIEDE2000: in 19 cases of 20 two tiles made alike were measured no further apart. */
+  readonly difference: number;
+  /** How many tiles it rests on, and how many different things they are repeats of. */
+  readonly tiles: number;
+  readonly kinds: number;
+}
+
 export interface CatalogueStudio {
   readonly name: string;
   readonly address: string | null;
@@ -256,6 +265,8 @@ export interface Catalogue {
   readonly blends: readonly CatalogueBlend[];
   /** From cool to hot. */
   readonly maps: readonly CatalogueMap[];
+  /** Null where no tile was made twice. */
+  readonly trust: ColourTrust | null;
   /** Tiles by `idKey`. */
   readonly tileById: ReadonlyMap<string, CatalogueTile>;
   readonly glazeById: ReadonlyMap<string, CatalogueGlaze>;
