@@ -47,6 +47,7 @@ function describeProgram(finish: Finish): Command {
   addNewArchive(program, finish);
   addNew(program, finish);
   addRework(program, finish);
+  addScrub(program, finish);
   return program;
 }
 
@@ -158,6 +159,20 @@ function addRework(program: Command, finish: Finish): void {
     .action(async (glaze: string, options) => {
       const { rework } = await import("./commands/rework.ts");
       finish(await rework(glaze, options));
+    });
+}
+
+function addScrub(program: Command, finish: Finish): void {
+  program
+    .command("scrub")
+    .description(
+      "take place, device, serial number and owner out of photographs, without touching the pictures",
+    )
+    .argument("[files...]", "photographs; all of the archive's if left out")
+    .option("--archive <folder>", "the archive", ".")
+    .action(async (files: string[], options) => {
+      const { scrub } = await import("./commands/scrub.ts");
+      finish(await scrub(files, options));
     });
 }
 

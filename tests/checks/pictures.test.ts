@@ -27,7 +27,7 @@ describe("photographs", () => {
     expect(tell({}, inspected({ facts }))).toMatchInlineSnapshot(`
       "error picture-with-place tiles/TB-1.jpg
       This photograph carries the place where it was taken, and everyone who gets the archive could read it
-      Remove the place from the picture's metadata, for example by exporting it again without location, and put that in its place. If the archive was shared already, the old picture is still in its history."
+      Run “tilebook scrub tiles/TB-1.jpg”, which takes the place out and leaves the picture as it is. If the archive was shared already, the old picture is still in its history."
     `);
   });
 

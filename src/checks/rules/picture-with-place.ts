@@ -13,8 +13,13 @@ export const pictureWithPlace: ArchiveRule = {
             path: [],
             message:
               "This photograph carries the place where it was taken, and everyone who gets the archive could read it",
-            hint: "Remove the place from the picture's metadata, for example by exporting it again without location, and put that in its place. If the archive was shared already, the old picture is still in its history.",
+            hint: `Run “tilebook scrub ${asTyped(file)}”, which takes the place out and leaves the picture as it is. If the archive was shared already, the old picture is still in its history.`,
           }
         : [],
     ),
 };
+
+/** A path as it is typed in a terminal. */
+function asTyped(file: string): string {
+  return /^[\w./-]+$/u.test(file) ? file : `"${file}"`;
+}

@@ -1,0 +1,104 @@
+import { chmodSync, statSync } from "node:fs";
+import { lstat, mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { inspectPicture } from "../../src/photos/inspect.ts";
+import * as scrubbing from "../../src/photos/scrub/scrub.ts";
+import { scrubFile } from "../../src/photos/scrub/scrub-file.ts";
+import { encodePlanted, encodeTile, FORMATS } from "./pictures.ts";
+
+let folder: string;
+
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), "tilebook-scrub-"));
+});
+
+afterEach(async () => {
+  vi.restoreAllMocks();
+  await rm(folder, { recursive: true, force: true });
+});
+
+async function plant(name: string, bytes: Uint8Array): Promise<string> {
+  const path = join(folder, name);
+  await writeFile(path, bytes);
+  return path;
+}
+
+async function tracesIn(path: string) {
+  const inspection = await inspectPicture(await readFile(path));
+  return "facts" in inspection ? inspection.facts.traces : inspection.fault.code;
+}
+
+describe("a photograph scrubbed where it lies", () => {
+  it.each(FORMATS)("gives nothing away any more: %s", async (format) => {
+    const path = await plant(`TB-1.${format}`, await encodePlanted(format));
+    expect(await scrubFile(path)).toMatchObject({ outcome: "scrubbed" });
+    expect(await tracesIn(path)).toEqual([]);
+    expect(await scrubFile(path)).toEqual({ outcome: "clean" });
+    expect(await readdir(folder)).toEqual([`TB-1.${format}`]);
+  });
+
+  it("is not written where there is nothing to remove", async () => {
+    const path = await plant("TB-1.jpg", await encodeTile("jpeg"));
+    const { ino, mtimeMs } = statSync(path);
+    expect(await scrubFile(path)).toEqual({ outcome: "clean" });
+    expect(statSync(path)).toMatchObject({ ino, mtimeMs });
+  });
+
+  it("is left as it was where what came out is another picture", async () => {
+    const planted = await encodePlanted("jpeg");
+    const path = await plant("TB-1.jpg", planted);
+    const other = await encodeTile("jpeg", { width: 64, height: 48 });
+    vi.spyOn(scrubbing, "scrubPicture").mockResolvedValue({
+      outcome: "scrubbed",
+      bytes: other,
+      removed: ["place"],
+      repacked: false,
+    });
+    expect(await scrubFile(path)).toMatchObject({
+      outcome: "fault",
+      fault: { code: "picture-not-scrubbed" },
+    });
+    expect(planted.equals(await readFile(path))).toBe(true);
+  });
+
+  it("is left as it was where it is no picture", async () => {
+    const path = await plant("TB-1.jpg", Buffer.from("a note"));
+    expect(await scrubFile(path)).toMatchObject({ outcome: "fault" });
+    expect(await readFile(path, "utf8")).toBe("a note");
+  });
+});
+
+describe.skipIf(process.platform === "win32")("on a disk with permissions and links", () => {
+  it("a photograph keeps its permissions", async () => {
+    const path = await plant("TB-1.jpg", await encodePlanted("jpeg"));
+    chmodSync(path, 0o640);
+    await scrubFile(path);
+    expect(statSync(path).mode & 0o777).toBe(0o640);
+  });
+
+  it("a link stays one, and what it leads to is scrubbed", async () => {
+    await mkdir(join(folder, "originals"));
+    const original = await plant("originals/a.jpg", await encodePlanted("jpeg"));
+    const link = join(folder, "TB-1.jpg");
+    await symlink(original, link);
+    await scrubFile(link);
+    expect((await lstat(link)).isSymbolicLink()).toBe(true);
+    expect(await tracesIn(original)).toEqual([]);
+  });
+
+  it("a photograph that the disk refuses to replace is still there, whole", async () => {
+    const planted = await encodePlanted("png");
+    const path = await plant("TB-1.png", planted);
+    const failing = new Error("No room");
+    const { open } = await import("node:fs/promises");
+    const handle = await open(path, "r");
+    const prototype = Object.getPrototypeOf(handle) as { sync: () => Promise<void> };
+    await handle.close();
+    vi.spyOn(prototype, "sync").mockRejectedValue(failing);
+    await expect(scrubFile(path)).rejects.toBe(failing);
+    expect(planted.equals(await readFile(path))).toBe(true);
+    expect(await readdir(folder)).toEqual(["TB-1.png"]);
+  });
+});
