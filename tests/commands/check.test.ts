@@ -59,6 +59,8 @@ describe("tilebook check", () => {
     ).toEqual([
       "recipes/glazes/liner.md:4:8 unknown-cone",
       "tiles/evening/EV-4.md:2:9 not-a-day",
+      "tiles/evening/EV-4.md:3:7 unknown-clay",
+      "tiles/evening/EV-4.md:5:13 unknown-glaze",
       "tiles/evening/EV-4.md:6:5 step-with-two-keys",
       "tiles/evening/EV-4.md:7:5 step-without-key",
       "tiles/evening/EV-4.md:8:1 unknown-field",
