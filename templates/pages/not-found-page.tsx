@@ -1,9 +1,18 @@
-/** The page for an address that leads nowhere. */
+/**
+ * The page for an address that leads nowhere. A host shows it at any depth, where links that are
+ * relative to this page lead astray: the studio's whole address stands beside them.
+ */
 import type { VNode } from "preact";
 import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";
 
-export function NotFoundPage({ frame }: { readonly frame: Frame }): VNode {
+export interface NotFoundPageProps {
+  readonly frame: Frame;
+  /** Where the catalogue begins on the web, if the studio says so. */
+  readonly address: string | null;
+}
+
+export function NotFoundPage({ frame, address }: NotFoundPageProps): VNode {
   return (
     <Document
       frame={frame}
@@ -18,6 +27,11 @@ export function NotFoundPage({ frame }: { readonly frame: Frame }): VNode {
           code on its back will find it: look it up among{" "}
           <a href={`${frame.root}index.html`}>all tiles</a>.
         </p>
+        {address !== null && (
+          <p>
+            The catalogue begins at <a href={address}>{address}</a>.
+          </p>
+        )}
       </header>
     </Document>
   );

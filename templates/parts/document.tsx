@@ -66,6 +66,7 @@ function Head(props: Omit<DocumentProps, "children">): VNode {
       {leadsTo !== undefined && <meta http-equiv="refresh" content={`0; url=${leadsTo}`} />}
       {unlisted && <meta name="robots" content="noindex, nofollow" />}
       {canonical !== null && !unlisted && <link rel="canonical" href={canonical} />}
+      <link rel="icon" type="image/svg+xml" href={`${root}assets/icon.svg`} />
       <link rel="stylesheet" href={`${root}assets/site.css`} />
       {scripts.map((script) => (
         <script defer src={`${root}${script}`} />

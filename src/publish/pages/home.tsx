@@ -77,7 +77,12 @@ export function standingPages(site: Site): readonly Page[] {
     },
     {
       path: "404.html",
-      render: () => <NotFoundPage frame={frame("404.html")} />,
+      render: () => (
+        <NotFoundPage
+          frame={{ ...frame("404.html"), canonical: null }}
+          address={studio.unlisted ? null : studio.address}
+        />
+      ),
       search: null,
     },
   ];
