@@ -26,17 +26,19 @@ export function findClusters(
   count: number,
 ): Cluster[] {
   let centres = chooseCentres(samples, indices, count);
-  let groups = assign(samples, indices, centres);
+  const labels = new Uint8Array(indices.length);
   for (let step = 0; step < MOST_STEPS; step++) {
-    const moved = groups.map((members) => meanOf(samples, members));
+    assign(samples, indices, centres, labels);
+    const moved = averageEach(samples, indices, centres, labels);
     const isSettled = moved.every(
       (centre, at) => distance(centre, centres[at] ?? centre) < SETTLED,
     );
     centres = moved;
     if (isSettled) break;
-    groups = assign(samples, indices, centres);
   }
-  return groups
+  return centres
+    .map((_, label) => indices.filter((_index, at) => labels[at] === label))
+    .filter((members) => members.length > 0)
     .map((members) => describe(samples, members))
     .sort((one, other) => other.members.length - one.members.length);
 }
@@ -76,10 +78,39 @@ function pickWeighted(indices: readonly number[], weights: Float64Array, target:
   return indices[indices.length - 1] ?? 0;
 }
 
-function assign(samples: Samples, indices: readonly number[], centres: Oklab[]): number[][] {
-  const groups: number[][] = centres.map(() => []);
-  for (const index of indices) groups[nearestCentre(samples, index, centres)]?.push(index);
-  return groups.filter((members) => members.length > 0);
+function assign(
+  samples: Samples,
+  indices: readonly number[],
+  centres: Oklab[],
+  labels: Uint8Array,
+): void {
+  for (let at = 0; at < indices.length; at++) {
+    labels[at] = nearestCentre(samples, indices[at] ?? 0, centres);
+  }
+}
+
+/** The mean colour of each group; a group without members keeps its centre. */
+function averageEach(
+  { values }: Samples,
+  indices: readonly number[],
+  centres: Oklab[],
+  labels: Uint8Array,
+): Oklab[] {
+  const sums = new Float64Array(centres.length * 3);
+  const counts = new Float64Array(centres.length);
+  for (let at = 0; at < indices.length; at++) {
+    const label = labels[at] ?? 0;
+    counts[label] = (counts[label] ?? 0) + 1;
+    for (let axis = 0; axis < 3; axis++) {
+      const value = values[(indices[at] ?? 0) * 3 + axis] ?? 0;
+      sums[label * 3 + axis] = (sums[label * 3 + axis] ?? 0) + value;
+    }
+  }
+  return centres.map((centre, label) => {
+    const count = counts[label] ?? 0;
+    const mean = (axis: number) => (sums[label * 3 + axis] ?? 0) / count;
+    return count === 0 ? centre : [mean(0), mean(1), mean(2)];
+  });
 }
 
 function nearestCentre(samples: Samples, index: number, centres: Oklab[]): number {

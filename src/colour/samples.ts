@@ -103,8 +103,16 @@ export function distance(one: Oklab, other: Oklab): number {
   return Math.hypot(one[0] - other[0], one[1] - other[1], one[2] - other[2]);
 }
 
-/** At most about `most` of the indices, evenly spread. */
+/**
+ * At most `most` of the indices, evenly spread by the golden ratio: at even steps they might fall
+ * into columns of the grid and meet a pattern's stripes.
+ */
 export function thinOut(indices: readonly number[], most: number): readonly number[] {
-  const step = Math.ceil(indices.length / most);
-  return step <= 1 ? indices : indices.filter((_, at) => at % step === 0);
+  if (indices.length <= most) return indices;
+  return Array.from({ length: most }, (_, at) => {
+    const share = (at * GOLDEN_RATIO) % 1;
+    return indices[Math.floor(share * indices.length)] ?? 0;
+  });
 }
+
+const GOLDEN_RATIO = (1 + Math.sqrt(5)) / 2;

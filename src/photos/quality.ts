@@ -64,14 +64,17 @@ function toGrey({ data, width, height }: Pixels): Grey {
   return { data: grey, width, height };
 }
 
+/** In counting, every fourth pixel of a row tells enough. */
+const STRIDE = 4;
+
 /** Dark: nineteen in twenty pixels are darker than code 56 (some 4 per cent of white's light). */
 const DARK_CODE = 56;
 const DARK_SHARE = 0.95;
 
 function isDark({ data }: Grey): boolean {
   let dark = 0;
-  for (const value of data) if (value < DARK_CODE) dark += 1;
-  return dark >= DARK_SHARE * data.length;
+  for (let at = 0; at < data.length; at += STRIDE) if ((data[at] ?? 0) < DARK_CODE) dark += 1;
+  return dark * STRIDE >= DARK_SHARE * data.length;
 }
 
 /** Burnt out: over a fifth of the middle half is white. A white ground around a tile may be. */
@@ -83,9 +86,9 @@ function isBurntOut({ data, width, height }: Grey): boolean {
   const [top, bottom] = [Math.floor(height / 4), Math.ceil((height * 3) / 4)];
   let white = 0;
   for (let y = top; y < bottom; y++) {
-    for (const value of data.subarray(y * width + left, y * width + right)) {
-      if (value >= WHITE_CODE) white += 1;
+    for (let x = left; x < right; x += STRIDE) {
+      if ((data[y * width + x] ?? 0) >= WHITE_CODE) white += 1;
     }
   }
-  return white > WHITE_SHARE * (right - left) * (bottom - top);
+  return white * STRIDE > WHITE_SHARE * (right - left) * (bottom - top);
 }

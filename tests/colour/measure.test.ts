@@ -103,15 +103,15 @@ describe("what is measured", () => {
         "name": "grey",
         "palette": [
           {
-            "hex": "#6f8fa8",
+            "hex": "#6f8ea8",
             "share": 0.75,
           },
           {
-            "hex": "#c9a76b",
+            "hex": "#c9a86a",
             "share": 0.25,
           },
         ],
-        "spread": 13.24,
+        "spread": 13.18,
       }
     `);
   });
