@@ -65,6 +65,7 @@ function loadsOf(tile: CatalogueTile, kilns: ReadonlyMap<string, Link>): readonl
         faults: (result?.faults ?? []).filter((fault) => fault !== "none"),
         run: result?.run ?? null,
         again: result?.again ?? null,
+        pictured: isLast,
         colour: isLast ? tile.colour : null,
       },
     ];
@@ -105,6 +106,7 @@ function colourDifference(model: Load, load: Load): number | null {
 }
 
 /**
+ * Crumbs of the kiln's roof tell of neither heat nor glaze, so they make no difference here.
  * From so much on, two photographs of one glaze are taken to differ in more than light and lens:
  * common practice, no source. So is how far a glaze may move by chance, in millimetres.
  */
@@ -120,7 +122,9 @@ function differencesFrom(model: Load, load: Load, difference: number | null): re
     ...(isOtherSurface
       ? [`${load.surface.join(" and ")}, not ${model.surface.join(" and ")}`]
       : []),
-    ...load.faults.filter((fault) => !model.faults.includes(fault)).map(inWords),
+    ...load.faults
+      .filter((fault) => fault !== "kiln-crumbs" && !model.faults.includes(fault))
+      .map(inWords),
     ...(Math.abs(moved) > otherRun ? [`moved ${load.run} mm, not ${model.run}`] : []),
     ...((difference ?? 0) >= otherColour ? ["another colour"] : []),
   ];

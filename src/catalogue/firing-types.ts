@@ -1,6 +1,7 @@
 /** The part of the catalogue that tells of kilns: what was meant, what happened, what shows it. */
 
 import type { MeasuredColour } from "../colour/measure.ts";
+import type { Comparison } from "../firing/comparisons.ts";
 import type { Curve } from "../firing/curve.ts";
 import type { Heat } from "../firing/heat.ts";
 import type { LikelyReading } from "../firing/readings.ts";
@@ -111,10 +112,16 @@ export interface FiringStory {
   readonly accounts: readonly FiringAccount[];
   /** What may be behind a difference, the likeliest first. */
   readonly readings: readonly LikelyReading[];
-  /** The two accounts that lie furthest apart, in words; null where the story holds. */
-  readonly difference: string | null;
+  /** Every two accounts that do not agree, the furthest apart first; empty where the story holds. */
+  readonly differences: readonly AccountsApart[];
   /** Shelves whose witness cones contradict themselves, a sentence each. */
   readonly contradictions: readonly string[];
+}
+
+/** Two accounts of a firing that lie more than a cone apart. */
+export interface AccountsApart {
+  readonly between: Comparison["between"];
+  readonly words: string;
 }
 
 /** What one account says, as a stretch of the line of cones. */
@@ -207,6 +214,8 @@ export interface ControlTwin {
   /** Millimetres that it moved. */
   readonly run: number | null;
   readonly again: Again | null;
+  /** True where it was not fired again: what its photograph shows. */
+  readonly pictured: boolean;
   /** Null where it was not measured, or was measured only after a later firing. */
   readonly colour: MeasuredColour | null;
   /** Colour difference from the control tile itself, ΔE00. */

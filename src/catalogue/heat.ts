@@ -129,12 +129,15 @@ function coneScaleFor(rate: number | null): CatalogueFiring["coneScale"] {
   return { ratePerHour, steps };
 }
 
-function storyFor({ agreement, accounts, readings, widest }: Story): FiringStory {
+function storyFor({ agreement, accounts, readings, comparisons }: Story): FiringStory {
+  const apart = comparisons.filter(({ agrees }) => !agrees);
   return {
     agreement,
     accounts: accountsInOrder(accounts),
     readings,
-    difference: widest?.words ?? null,
+    differences: apart
+      .toSorted((a, b) => Math.abs(b.cones) - Math.abs(a.cones))
+      .map(({ between, words }) => ({ between, words })),
     contradictions: accounts.contradictions.map(({ shelf, message }) => `${shelf}: ${message}`),
   };
 }

@@ -1,92 +1,136 @@
-/** A firing: the aim, what the cones said, the programme, and what stood on each shelf. */
+/** A firing: how it went, its curve, what the cones said, and what stood on each shelf. */
 import type { VNode } from "preact";
 import type { CatalogueFiring } from "../../src/catalogue/types.ts";
-import { Definitions } from "../parts/definitions.tsx";
+import { AccountsChart } from "../charts/accounts-chart.tsx";
+import { FiringFigure } from "../charts/firing-figure.tsx";
+import { type TwinEntry, Twins } from "../parts/control-twins.tsx";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
+import { HeatFacts, LogRead, Programme, Witnesses } from "../parts/firing-facts.tsx";
+import { Readings, StoryLede } from "../parts/firing-story.tsx";
 import type { Frame } from "../parts/frame.ts";
+import { KilnCare } from "../parts/kiln-care.tsx";
 import { Quotation } from "../parts/notes.tsx";
 import { Wall } from "../parts/wall.tsx";
-import { loadSentence, segmentWords, witnessWords } from "../words/firing.ts";
-import { capital } from "../words/numbers.ts";
+import { loadSentence } from "../words/firing.ts";
+import { capital, listed } from "../words/numbers.ts";
 import { shelfWords } from "../words/steps.ts";
+import { storyHeading } from "../words/story.ts";
+import type { TemperatureUnit } from "../words/temperature.ts";
 
 export interface FiringPageProps {
   readonly frame: Frame;
   readonly firing: CatalogueFiring;
+  readonly unit: TemperatureUnit;
   readonly notesHtml: string;
   readonly shelves: readonly {
     readonly shelf: string | null;
     readonly tiles: readonly TileEntry[];
+    /** Codes of those that were fired again since, which their photographs show. */
+    readonly since: readonly string[];
   }[];
+  /** The control tiles that had a twin in this load, each with that twin and its neighbours. */
+  readonly controls: readonly FiringControl[];
 }
 
-export function FiringPage({ frame, firing, notesHtml, shelves }: FiringPageProps): VNode {
+export interface FiringControl {
+  readonly control: TileEntry;
+  readonly twins: readonly TwinEntry[];
+}
+
+export function FiringPage(props: FiringPageProps): VNode {
+  const { frame, firing, notesHtml, unit } = props;
   const sentence = loadSentence(firing.record);
   return (
     <Document
       frame={frame}
       title={`Firing ${firing.id}`}
-      summary={sentence}
+      summary={`${sentence} ${storyHeading(firing)}.`}
       section="firings"
-      kind="entry"
+      kind="entry firing"
     >
       <header class="opening">
         <p class="code plate-number">{firing.id}</p>
         <h1>{sentence}</h1>
+        {firing.kiln && (
+          <p class="whereabouts">
+            One of the firings of <a href={frame.root + firing.kiln.url}>{firing.kiln.name}</a>.
+          </p>
+        )}
+        <StoryLede firing={firing} />
       </header>
+      <FiringFigure firing={firing} unit={unit} />
       <div class="columns">
         <div>
-          <Witnesses firing={firing} />
+          <SideBySide firing={firing} />
+          <Readings firing={firing} />
           <Quotation html={notesHtml} />
         </div>
-        <Programme firing={firing} />
+        <div>
+          <Witnesses firing={firing} />
+          <Programme firing={firing} unit={unit} />
+          <HeatFacts firing={firing} unit={unit} />
+          <LogRead firing={firing} />
+        </div>
       </div>
-      {shelves.length === 0 && <p class="empty">No tile of this catalogue was in it.</p>}
-      {shelves.map(({ shelf, tiles }) => (
-        <section>
-          <h2>{shelf === null ? "Shelf not written down" : capital(shelfWords(shelf))}</h2>
-          <Wall root={frame.root} tiles={tiles} />
-        </section>
-      ))}
+      <Controls {...props} />
+      <Shelves {...props} />
+      <KilnCare
+        root={frame.root}
+        heatedBy={firing.record.heatedBy ? [firing.record.heatedBy] : []}
+      />
     </Document>
   );
 }
 
-function Witnesses({ firing: { record } }: { readonly firing: CatalogueFiring }): VNode {
-  const shelves = Object.entries(record.witness ?? {});
+function SideBySide({ firing: { story } }: { readonly firing: CatalogueFiring }): VNode | null {
+  if (story.accounts.length < 2) return null;
   return (
-    <section>
-      <h2>What the cones said</h2>
-      {shelves.length === 0 && <p>No witness cone was read.</p>}
-      <Definitions
-        of={shelves.map(([shelf, witness]) => [
-          capital(shelfWords(shelf)),
-          <span class="code">{witnessWords(witness)}</span>,
-        ])}
-      />
+    <section class="side-by-side">
+      <h2>Side by side</h2>
+      <AccountsChart accounts={story.accounts} />
+      <p class="quiet">
+        The grey band is a cone either side of the aim. Squares are witness cones; the disc is the
+        log and the ring the programme, with what their reckoning may be off by.
+      </p>
     </section>
   );
 }
 
-function Programme({ firing: { record } }: { readonly firing: CatalogueFiring }): VNode {
-  const { schedule, unit = "C" } = record;
+function Controls({ frame, firing, controls }: FiringPageProps): VNode {
   return (
-    <section>
-      <h2>The programme</h2>
-      {schedule ? (
-        <ol class="steps">
-          {schedule.map((segment) => (
-            <li>{segmentWords(segment, unit)}.</li>
-          ))}
-        </ol>
-      ) : (
-        <p>It was not written down.</p>
-      )}
-      <p class="quiet">
-        A programme fits the kiln that it was written for. Cones, not the display, say what the
-        glaze had.
-      </p>
-    </section>
+    <>
+      {controls.map(({ control, twins }) => (
+        <section class="control">
+          <h2>
+            The control tile beside it: {control.names || "no glaze"}, as{" "}
+            <a class="code" href={frame.root + control.url}>
+              {control.id}
+            </a>
+          </h2>
+          <Twins root={frame.root} twins={twins} control={control.id} withKiln here={firing.id} />
+        </section>
+      ))}
+    </>
+  );
+}
+
+function Shelves({ frame, shelves }: FiringPageProps): VNode {
+  return (
+    <>
+      {shelves.length === 0 && <p class="empty">No tile of this catalogue was in it.</p>}
+      {shelves.map(({ shelf, tiles, since }) => (
+        <section>
+          <h2>{shelf === null ? "Shelf not written down" : capital(shelfWords(shelf))}</h2>
+          <Wall root={frame.root} tiles={tiles} />
+          {since.length > 0 && (
+            <p class="measure quiet">
+              {listed(since)} {since.length === 1 ? "was" : "were"} fired again since: the
+              photograph shows what came of that.
+            </p>
+          )}
+        </section>
+      ))}
+    </>
   );
 }

@@ -5,8 +5,9 @@ import { Document } from "../parts/document.tsx";
 import { Cautions, Quotation } from "../parts/notes.tsx";
 import { Outcome } from "../parts/outcome.tsx";
 import { Plates } from "../parts/plates.tsx";
+import { TileFiringWords } from "../parts/tile-firing.tsx";
 import { Strip } from "../parts/wall.tsx";
-import { firingHead, firingTail, tileSentence } from "../words/outcome.ts";
+import { tileSentence } from "../words/outcome.ts";
 import { AgainCard } from "./tile-again.tsx";
 import type { TilePageProps } from "./tile-props.ts";
 
@@ -93,14 +94,7 @@ function Account(props: TilePageProps): VNode {
         <h2>What the kiln did</h2>
         {tile.firings.length === 0 && <p>It has not been fired yet.</p>}
         {tile.firings.map((firing) => (
-          <p>
-            {firing.firing ? (
-              <a href={frame.root + firing.firing.url}>{firingHead(firing)}</a>
-            ) : (
-              firingHead(firing)
-            )}{" "}
-            {firingTail(firing)}.
-          </p>
+          <TileFiringWords root={frame.root} firing={firing} unit={props.unit} />
         ))}
       </section>
       <Outcome tile={tile} />

@@ -3,12 +3,15 @@ import type { CatalogueTile, Link } from "../../src/catalogue/types.ts";
 import type { LayerView } from "../drawing/layer-view.ts";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
+import type { TemperatureUnit } from "../words/temperature.ts";
 
 export interface TilePageProps {
   readonly frame: Frame;
   readonly tile: CatalogueTile;
   readonly names: string;
   readonly view: LayerView;
+  /** The unit of temperature that the studio reads first. */
+  readonly unit: TemperatureUnit;
   readonly notesHtml: string;
   /** The tiles before and after it on the wall. */
   readonly before: Link | null;

@@ -1,5 +1,6 @@
 /** One kiln load in words. */
-import type { FiringRecord, Segment, Witness } from "../../src/records/firing.ts";
+import type { FiringRecord, Witness } from "../../src/records/firing.ts";
+import { compareCones } from "../../src/terms/cones.ts";
 import { formatDay, listed } from "./numbers.ts";
 import { firingName } from "./steps.ts";
 
@@ -19,14 +20,6 @@ export function loadSentence(record: FiringRecord): string {
 /** What a shelf's witness said: `cone 5½`, or how far each cone had bent. */
 export function witnessWords(witness: Witness): string {
   if (witness.read === "cone") return `cone ${witness.cone}`;
-  return listed([...witness.bends].map(([cone, bend]) => `${cone} ${bend}`));
-}
-
-/** `to 1215 °C at 60 °C an hour, held 15 minutes`; the units are those that it was written in. */
-export function segmentWords({ to, rate, hold }: Segment, unit: "C" | "F"): string {
-  const speed =
-    rate === undefined
-      ? "as fast as it will go"
-      : `at ${Math.abs(rate)} °${unit} an hour${rate < 0 ? ", cooling" : ""}`;
-  return `To ${to} °${unit}, ${speed}${hold ? `, held ${hold} minutes` : ""}`;
+  const fromCool = [...witness.bends].sort(([a], [b]) => compareCones(a, b));
+  return listed(fromCool.map(([cone, bend]) => `${cone} ${bend}`));
 }

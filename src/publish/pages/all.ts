@@ -5,6 +5,7 @@ import { conePages, firingPages } from "./firings.tsx";
 import { glazePages } from "./glazes.tsx";
 import { clayPages, makerPages, setPages, surfacePages } from "./groups.tsx";
 import { standingPages, wallPages } from "./home.tsx";
+import { kilnPages } from "./kilns.tsx";
 import { makeSite } from "./site.ts";
 import { tilePages } from "./tiles.tsx";
 
@@ -19,6 +20,7 @@ export function listPages(catalogue: Catalogue): readonly Page[] {
     conePages,
     surfacePages,
     firingPages,
+    kilnPages,
     setPages,
     makerPages,
     standingPages,

@@ -1,12 +1,16 @@
 /** Pages of kiln loads, and of the cones that tiles were fired to. */
 import { ConePage } from "../../../templates/pages/cone-page.tsx";
 import { FiringPage } from "../../../templates/pages/firing-page.tsx";
+import { FiringsPage } from "../../../templates/pages/firings-page.tsx";
 import { ListPage } from "../../../templates/pages/list-page.tsx";
 import { loadSentence } from "../../../templates/words/firing.ts";
 import { count } from "../../../templates/words/numbers.ts";
+import { storyHeading } from "../../../templates/words/story.ts";
 import type { CatalogueCone, CatalogueFiring } from "../../catalogue/types.ts";
+import { idKey } from "../../terms/ids.ts";
 import { renderNotes } from "../markdown.ts";
 import type { Page } from "../page.ts";
+import { controlsBeside } from "./controls.ts";
 import type { Site } from "./site.ts";
 
 export function firingPages(site: Site): readonly Page[] {
@@ -21,39 +25,41 @@ function firingPage(site: Site, firing: CatalogueFiring): Page {
       <FiringPage
         frame={site.frame(firing.url)}
         firing={firing}
+        unit={site.catalogue.studio.temperature}
         notesHtml={renderNotes(firing.notes)}
-        shelves={firing.shelves.map(({ shelf, tiles }) => ({ shelf, tiles: site.entries(tiles) }))}
+        shelves={firing.shelves.map(({ shelf, tiles }) => ({
+          shelf,
+          tiles: site.entries(tiles),
+          since: tiles.filter((code) => wasFiredAgain(site, code, firing.id)),
+        }))}
+        controls={controlsBeside(site, firing.id)}
       />
     ),
     search: {
       title: firing.id,
       kind: "Firing",
-      words: `${sentence} ${firing.notes}`,
+      words: `${sentence} ${storyHeading(firing)}. ${firing.notes}`,
       picture: null,
     },
   };
 }
 
+/** Whether a tile with a photograph has been in a glaze firing after this one. */
+function wasFiredAgain({ catalogue }: Site, code: string, firing: string): boolean {
+  const tile = catalogue.tileById.get(idKey(code));
+  const last = tile?.firings.findLast(({ kind }) => kind !== "bisque")?.firing;
+  const here = tile?.firings.some(
+    ({ kind, firing: own }) => kind !== "bisque" && own?.id === firing,
+  );
+  return here === true && last?.id !== firing && tile?.stage === "recorded";
+}
+
 function listOfFirings(site: Site): Page {
   const path = "firings/index.html";
-  const lines = site.catalogue.firings.map(({ id, url, record }) => ({
-    name: id,
-    url,
-    told: loadSentence(record),
-    code: true,
-  }));
+  const { firings, kilns } = site.catalogue;
   return {
     path,
-    render: () => (
-      <ListPage
-        frame={site.frame(path)}
-        title="Firings"
-        sentence="Every kiln load, the newest first: what was aimed at, and what the cones said."
-        section="firings"
-        groups={[{ title: "", lines }]}
-        empty="No firing is written down yet. A record in tiles/firings/ will stand here."
-      />
-    ),
+    render: () => <FiringsPage frame={site.frame(path)} firings={firings} kilns={kilns} />,
     search: null,
   };
 }

@@ -1,7 +1,6 @@
 /** A page for each tile, and one for each code that a tile had before. */
 import { MovedPage } from "../../../templates/pages/moved-page.tsx";
 import { TilePage } from "../../../templates/pages/tile-page.tsx";
-import { segmentWords } from "../../../templates/words/firing.ts";
 import type { CatalogueTile, Link } from "../../catalogue/types.ts";
 import { renderNotes } from "../markdown.ts";
 import type { Page } from "../page.ts";
@@ -36,6 +35,7 @@ function tilePage(
         tile={tile}
         names={names}
         view={site.view(tile)}
+        unit={site.catalogue.studio.temperature}
         notesHtml={renderNotes(tile.notes)}
         before={toLink(before)}
         after={toLink(after)}
@@ -55,10 +55,8 @@ function tilePage(
 
 function programmesOf({ firings }: Site, tile: CatalogueTile) {
   return tile.firings.flatMap(({ firing }) => {
-    const { schedule, unit = "C" } = (firing && firings.get(firing.id)?.record) ?? {};
-    if (!firing || !schedule) return [];
-    const words = schedule.map((segment) => segmentWords(segment, unit)).join(". ");
-    return [{ firing: firing.id, words: `${words}.` }];
+    const programme = firing && firings.get(firing.id)?.programme;
+    return programme ? [{ firing: firing.id, words: `${programme.sentences.join(". ")}.` }] : [];
   });
 }
 

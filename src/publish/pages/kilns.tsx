@@ -1,0 +1,26 @@
+/** A page for each kiln. */
+import { KilnPage } from "../../../templates/pages/kiln-page.tsx";
+import { kilnSentence } from "../../../templates/words/kiln.ts";
+import type { CatalogueKiln } from "../../catalogue/types.ts";
+import type { Page } from "../page.ts";
+import { controlsIn } from "./controls.ts";
+import type { Site } from "./site.ts";
+
+export function kilnPages(site: Site): readonly Page[] {
+  return site.catalogue.kilns.map((kiln) => kilnPage(site, kiln));
+}
+
+function kilnPage(site: Site, kiln: CatalogueKiln): Page {
+  return {
+    path: kiln.url,
+    render: () => (
+      <KilnPage
+        frame={site.frame(kiln.url)}
+        kiln={kiln}
+        firings={site.catalogue.firings.filter((firing) => firing.kiln?.id === kiln.id)}
+        controls={controlsIn(site, kiln)}
+      />
+    ),
+    search: { title: kiln.name, kind: "Kiln", words: kilnSentence(kiln), picture: null },
+  };
+}

@@ -1,0 +1,129 @@
+/** A kiln's firings over time: how many cones hotter or cooler than aimed at, shelf by shelf. */
+import type { VNode } from "preact";
+import type { KilnFiring } from "../../src/catalogue/types.ts";
+import {
+  coneHeight,
+  type KilnColumn,
+  type KilnColumns,
+  type KilnMark,
+  kilnColumns,
+} from "./kiln-columns.ts";
+
+/** Pixels above and beneath the cones, the latter with room for codes, and across a firing. */
+const [headroom, footroom, columnWidth] = [24, 104, 38];
+
+/** More firings than this scroll sideways on a narrow screen. */
+const fewFirings = 6;
+
+export function KilnChart({ firings }: { readonly firings: readonly KilnFiring[] }): VNode | null {
+  const view = kilnColumns(firings);
+  if (!view) return null;
+  const { reach, columns } = view;
+  const middle = headroom + reach * coneHeight;
+  const height = middle + reach * coneHeight + footroom;
+  const many = columns.length > fewFirings;
+  return (
+    <div class="kiln-chart">
+      <svg aria-hidden="true" class="edge" height={height}>
+        {levels(reach).map((cones) => (
+          <text x="100%" dx="-8" y={middle - cones * coneHeight} dy="0.35em" text-anchor="end">
+            {levelWords(cones)}
+          </text>
+        ))}
+      </svg>
+      <div
+        class="scroll"
+        {...(many && {
+          role: "group",
+          tabIndex: 0,
+          "aria-label": "Drawing of all firings; the list of firings says the same in words",
+        })}
+      >
+        <svg
+          aria-hidden="true"
+          class="columns-drawn"
+          width={many ? columns.length * columnWidth : "100%"}
+          height={height}
+        >
+          <Levels view={view} middle={middle} />
+          {columns.map((column, i) => (
+            <Column
+              column={column}
+              x={((i + 0.5) / columns.length) * 100}
+              middle={middle}
+              edge={reach * coneHeight}
+            />
+          ))}
+        </svg>
+      </div>
+    </div>
+  );
+}
+
+function levels(reach: number): readonly number[] {
+  return Array.from({ length: reach * 2 + 1 }, (_, i) => reach - i);
+}
+
+function levelWords(cones: number): string {
+  if (cones === 0) return "the aim";
+  return `${Math.abs(cones)} ${cones > 0 ? "hotter" : "cooler"}`;
+}
+
+/** The band within a cone of the aim, and a line at each cone. */
+function Levels(props: { readonly view: KilnColumns; readonly middle: number }): VNode {
+  const { view, middle } = props;
+  return (
+    <>
+      <rect class="band" width="100%" y={middle - coneHeight} height={2 * coneHeight} />
+      {levels(view.reach).map((cones) => {
+        const y = middle - cones * coneHeight;
+        return <line class={cones === 0 ? "aim" : "hair"} x2="100%" y1={y} y2={y} />;
+      })}
+    </>
+  );
+}
+
+function Column(props: {
+  readonly column: KilnColumn;
+  readonly x: number;
+  readonly middle: number;
+  readonly edge: number;
+}): VNode {
+  const { column, x, middle, edge } = props;
+  const { heat, marks, beyond, id } = column;
+  const tie = marks.map((mark, i) => `${i === 0 ? "M" : "L"}${mark.x} ${mark.y}`).join("");
+  return (
+    <svg aria-hidden="true" x={`${x.toFixed(2)}%`} y={middle} overflow="visible">
+      <path class="tie" d={tie} />
+      {heat && <circle class="ring" cx={heat.x} cy={heat.y} r="4" />}
+      {marks.map((mark) => (
+        <Mark mark={mark} />
+      ))}
+      {beyond && (
+        <text class="figures" y={beyond.hot ? -edge - 10 : edge + 20} text-anchor="middle">
+          {beyond.hot ? "↑" : "↓"}
+          {beyond.cones}
+        </text>
+      )}
+      <text class="code" transform={`translate(4 ${edge + footroom - 4}) rotate(-90)`}>
+        {id}
+      </text>
+    </svg>
+  );
+}
+
+const shapes: Readonly<Record<KilnMark["shape"], string>> = {
+  up: "M0 -5L4.5 3.5H-4.5Z",
+  down: "M0 5L4.5 -3.5H-4.5Z",
+  square: "M-3.5 -3.5H3.5V3.5H-3.5Z",
+};
+
+/** Of a shelf; where its cones leave one end open, a line leads that way. */
+function Mark({ mark: { x, y, shape, open } }: { readonly mark: KilnMark }): VNode {
+  return (
+    <g transform={`translate(${x} ${y})`}>
+      {open && <path class="tie" d={`M0 0V${open === "up" ? -18 : 18}`} />}
+      <path class="point" d={shapes[shape]} />
+    </g>
+  );
+}

@@ -1,0 +1,59 @@
+/** Firings as a list, a line each: the curve, what was aimed at and seen, and how it went. */
+import type { VNode } from "preact";
+import type { CatalogueFiring } from "../../src/catalogue/types.ts";
+import { CurveGlyph } from "../charts/small-curve.tsx";
+import { capital, formatDay } from "../words/numbers.ts";
+import { firingName } from "../words/steps.ts";
+import { storyHeading, witnessSummary } from "../words/story.ts";
+
+export function FiringLines(props: {
+  readonly root: string;
+  readonly firings: readonly CatalogueFiring[];
+  /** Left out where every line would name the same one. */
+  readonly withKiln: boolean;
+}): VNode {
+  return (
+    <ul class="firing-lines">
+      {props.firings.map((firing) => (
+        <li>
+          <FiringLine root={props.root} firing={firing} withKiln={props.withKiln} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function FiringLine(props: {
+  readonly root: string;
+  readonly firing: CatalogueFiring;
+  readonly withKiln: boolean;
+}): VNode {
+  const { root, firing, withKiln } = props;
+  const { record, story } = firing;
+  const curve = firing.log?.curve ?? firing.programme?.curve;
+  return (
+    <a href={root + firing.url} class={story.agreement === "differs" ? "differs" : undefined}>
+      <span class="glyph">
+        {curve && curve.length > 1 && (
+          <CurveGlyph curve={curve} kind={firing.log ? "told" : "meant"} />
+        )}
+      </span>
+      <span class="which">
+        <span class="code">{firing.id}</span>{" "}
+        <span class="quiet">{record.on ? formatDay(record.on) : "still to come"}</span>
+      </span>
+      <span class="told">
+        {withKiln && firing.kiln
+          ? `${firingName(record.kind)}, ${firing.kiln.name}`
+          : firingName(record.kind)}
+        {record.cone && (
+          <>
+            , aimed at cone <span class="cone-name">{record.cone}</span>
+          </>
+        )}
+        {record.on && `; ${witnessSummary(story)}`}
+      </span>
+      <span class="how-it-went">{capital(storyHeading(firing))}</span>
+    </a>
+  );
+}

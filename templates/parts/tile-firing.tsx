@@ -1,0 +1,37 @@
+/** What the kiln did to one tile: a sentence, what its own shelf showed, and a small curve. */
+import type { VNode } from "preact";
+import type { TileFiring } from "../../src/catalogue/types.ts";
+import { TileCurve } from "../charts/small-curve.tsx";
+import { firingHead, firingTail } from "../words/outcome.ts";
+import { besideTile } from "../words/story.ts";
+import type { TemperatureUnit } from "../words/temperature.ts";
+
+export function TileFiringWords(props: {
+  readonly root: string;
+  readonly firing: TileFiring;
+  readonly unit: TemperatureUnit;
+}): VNode {
+  const { root, firing, unit } = props;
+  const page = firing.firing && root + firing.firing.url;
+  const isBisque = firing.kind === "bisque";
+  const beside = isBisque && firing.agreement !== "differs" ? "" : besideTile(firing);
+  return (
+    <>
+      <p>
+        {page ? <a href={page}>{firingHead(firing)}</a> : firingHead(firing)} {firingTail(firing)}.
+      </p>
+      {beside && (
+        <p class="beside">
+          {beside}
+          {firing.agreement === "differs" && page && (
+            <>
+              {" "}
+              <a href={page}>They do not agree: see what may be behind it</a>.
+            </>
+          )}
+        </p>
+      )}
+      {!isBisque && firing.curve && <TileCurve curve={firing.curve} unit={unit} />}
+    </>
+  );
+}

@@ -1,0 +1,119 @@
+/** Whether a firing's story holds, in words. */
+import type {
+  AccountsApart,
+  CatalogueFiring,
+  FiringAccount,
+  FiringStory,
+  LikelyReading,
+  TileFiring,
+} from "../../src/catalogue/types.ts";
+import { capital, listed } from "./numbers.ts";
+import { shelfWords } from "./steps.ts";
+
+/** The story's outcome as a heading: `It went as meant`, `An uneven firing`. */
+export function storyHeading(firing: Pick<CatalogueFiring, "record" | "story">): string {
+  const { record, story } = firing;
+  const [likeliest] = story.readings;
+  if (likeliest) return differenceHeading(likeliest.code, story);
+  if (story.agreement === "unknown") return "Nothing to hold it against";
+  return seen(story).length > 0
+    ? "It went as meant"
+    : record.on
+      ? "The programme fits the aim"
+      : "Still to come";
+}
+
+function differenceHeading(code: FiringStory["readings"][number]["code"], story: FiringStory) {
+  switch (code) {
+    case "double-fired":
+      return `Fired to ${wordsOf(story, "log", "shelf", "programme")}, where ${wordsOf(story, "aim")} was meant`;
+    case "double-written":
+      return "A cone written down for its double";
+    case "wrong-log":
+      return "The log of another firing, it seems";
+    case "uneven":
+      return "An uneven firing";
+    case "thermocouple-drifted":
+      return story.accounts.some(({ of }) => of === "log")
+        ? "The log and the cones tell two stories"
+        : "The programme and the cones tell two stories";
+    case "programme-not-followed":
+      return "The kiln did not follow its programme";
+    case "wrong-programme":
+      return "A programme for another cone";
+    case "cones-misread":
+      return "The aim and the cones tell two stories";
+    case "adds-up":
+      return "Off its aim, a little at every step";
+  }
+}
+
+function wordsOf(story: FiringStory, ...kinds: readonly FiringAccount["of"][]): string {
+  const found = kinds.flatMap((of) => story.accounts.find((account) => account.of === of) ?? []);
+  return found[0]?.words ?? "another cone";
+}
+
+/** What was seen or recorded, and not only meant. */
+function seen({ accounts }: FiringStory): readonly FiringAccount[] {
+  return accounts.filter(({ of }) => of === "log" || of === "shelf");
+}
+
+/** What agrees with what, or what differs most, as a sentence. */
+export function storySentence({
+  record,
+  story,
+}: Pick<CatalogueFiring, "record" | "story">): string {
+  const apart = tellingDifference(story);
+  if (apart) return `${apart.words}.`;
+  if (story.agreement === "unknown")
+    return "It takes two of aim, programme, log and witness cones to tell whether a firing did what it was meant to.";
+  const told = namesOf(story.accounts);
+  const when = record.on || seen(story).length > 0 ? "" : " The kiln has not been lit yet.";
+  return `${capital(listed(told))} tell of the same heat, within a cone.${when}`;
+}
+
+/** Of several differences, the one that the likeliest reading is about; else the widest. */
+function tellingDifference({ differences, readings }: FiringStory): AccountsApart | undefined {
+  const [likeliest] = readings;
+  const about = likeliest && subjects[likeliest.code];
+  return differences.find(({ between }) => between === about) ?? differences[0];
+}
+
+const subjects: Partial<Record<LikelyReading["code"], AccountsApart["between"]>> = {
+  "programme-not-followed": "schedule-log",
+  "thermocouple-drifted": "log-witness",
+  uneven: "shelves",
+  "wrong-programme": "aim-schedule",
+};
+
+function namesOf(accounts: readonly FiringAccount[]): readonly string[] {
+  const kinds = new Set(accounts.map(({ of }) => of));
+  return (["aim", "programme", "log", "shelf"] as const)
+    .filter((of) => kinds.has(of))
+    .map((of) => (of === "shelf" ? "witness cones" : of));
+}
+
+/** `Aim`, `Programme`, `Log`, `Top shelf` */
+export function accountName({ of, shelf }: FiringAccount): string {
+  return capital(shelf === null ? of : shelfWords(shelf));
+}
+
+/** `top 6, middle 6, bottom 4½`; every shelf the same: `6 on every shelf`. */
+export function witnessSummary({ accounts }: FiringStory): string {
+  const shelves = accounts.filter((account) => account.shelf !== null);
+  const [first] = shelves;
+  if (!first) return "no witness cone read";
+  if (shelves.length > 1 && shelves.every(({ words }) => words === first.words))
+    return `${first.words} on every shelf`;
+  return shelves.map(({ shelf, words }) => `${shelf} ${words.replace(/\bcone /gu, "")}`).join(", ");
+}
+
+/** `Aimed at cone 6; the cones on its shelf showed cone 4½; the log amounts to cone 6.` */
+export function besideTile({ aim, witness, reached }: TileFiring): string {
+  const told = [
+    aim && `aimed at cone ${aim}`,
+    witness && `the cones on its shelf showed ${witness}`,
+    reached && `the ${reached.from} amounts to ${reached.words}`,
+  ].filter(Boolean);
+  return told.length > 1 ? `${capital(told.join("; "))}.` : "";
+}
