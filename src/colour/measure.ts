@@ -42,10 +42,10 @@ export interface MeasureOptions {
 }
 
 /** Raised when the same pixels may give another colour than before. */
-export const MEASURING_VERSION = 3;
+export const MEASURING_VERSION = 4;
 
 const MOST_SAMPLES = 8000;
-const SPREAD_SAMPLES = 800;
+const SPREAD_SAMPLES = 400;
 
 /**
  * Measures the glaze on a photograph of a tile: reflections and bare edges are left out, and the

@@ -10,7 +10,7 @@ export interface PaletteColour {
 }
 
 const MOST_COLOURS = 5;
-const PALETTE_SAMPLES = 2000;
+const PALETTE_SAMPLES = 1000;
 /** Colours nearer than this are one to the eye (in OKLab, some 4 units of CIELAB). */
 const ALIKE = 0.04;
 const LEAST_SHARE = 0.03;

@@ -7,7 +7,7 @@ const OFF_THE_LINE = 0.03;
 const DEVIATIONS = 3;
 /** The blurred rim of a reflection, as a share of the region's width. */
 const RIM = 0.02;
-const MEDIAN_SAMPLES = 2000;
+const MEDIAN_SAMPLES = 1000;
 
 /**
  * Marks reflections. A reflection is pure white, or lighter than the glaze and on the way from its

@@ -103,15 +103,15 @@ describe("what is measured", () => {
         "name": "grey",
         "palette": [
           {
-            "hex": "#6f8ea8",
-            "share": 0.75,
+            "hex": "#6f8fa8",
+            "share": 0.756,
           },
           {
-            "hex": "#c9a86a",
-            "share": 0.25,
+            "hex": "#c9aa6a",
+            "share": 0.244,
           },
         ],
-        "spread": 13.18,
+        "spread": 13.13,
       }
     `);
   });
