@@ -89,12 +89,19 @@ function inOrderOfDays(a: Load, b: Load): number {
 /** Sets every load beside the control tile's own last one. */
 function compareWith(control: CatalogueTile, loads: readonly Load[]): readonly ControlTwin[] {
   const model = loads.findLast(({ tile }) => tile === control.id);
-  return loads.map((load) => {
-    const difference = model && load !== model ? colourDifference(model, load) : null;
+  const compared = loads.map((load) => ({
+    load,
+    difference: model && load !== model ? colourDifference(model, load) : null,
+  }));
+  const scatter = medianOf(compared.flatMap(({ difference }) => difference ?? []));
+  return compared.map(({ load, difference }) => {
+    const isOtherColour = (difference ?? 0) > Math.max(otherColour, 2 * scatter);
     return {
       ...load,
       difference,
-      unlike: model ? differencesFrom(model, load, difference) : [],
+      unlike: model
+        ? [...differencesFrom(model, load), ...(isOtherColour ? ["another colour"] : [])]
+        : [],
       hotter: model?.cone && load.cone ? conesHotter(load.cone, model.cone) : null,
     };
   });
@@ -105,14 +112,20 @@ function colourDifference(model: Load, load: Load): number | null {
   return differenceCiede2000(model.colour.lab, load.colour.lab);
 }
 
+/** The middle one, so that a twin that came out otherwise does not hide itself. */
+function medianOf(values: readonly number[]): number {
+  return values.toSorted((a, b) => a - b)[Math.floor((values.length - 1) / 2)] ?? 0;
+}
+
 /**
- * Crumbs of the kiln's roof tell of neither heat nor glaze, so they make no difference here.
- * From so much on, two photographs of one glaze are taken to differ in more than light and lens:
- * common practice, no source. So is how far a glaze may move by chance, in millimetres.
+ * Beyond so much (ΔE00), and beyond twice what the twins lie off in the middle, a colour is taken
+ * to differ in more than light and lens; and so many millimetres a glaze may move by chance.
+ * Common practice, no source.
  */
 const [otherColour, otherRun] = [6, 5];
 
-function differencesFrom(model: Load, load: Load, difference: number | null): readonly string[] {
+/** Crumbs of the kiln's roof tell of neither heat nor glaze, so they make no difference. */
+function differencesFrom(model: Load, load: Load): readonly string[] {
   const isOtherSurface =
     model.surface.length > 0 &&
     load.surface.length > 0 &&
@@ -126,7 +139,6 @@ function differencesFrom(model: Load, load: Load, difference: number | null): re
       .filter((fault) => fault !== "kiln-crumbs" && !model.faults.includes(fault))
       .map(inWords),
     ...(Math.abs(moved) > otherRun ? [`moved ${load.run} mm, not ${model.run}`] : []),
-    ...((difference ?? 0) >= otherColour ? ["another colour"] : []),
   ];
 }
 

@@ -1,4 +1,5 @@
 /** How hot a firing was, as far as its record tells. */
+import { findWitnessCone } from "../firing/witness.ts";
 import type { FiringRecord, Witness } from "../records/firing.ts";
 import { type Cone, compareCones, findHottest } from "../terms/cones.ts";
 
@@ -21,11 +22,13 @@ export function findFiringCone(firing: FiringRecord): FiringCone | undefined {
 }
 
 /**
- * A cone is reached when it has bent. Where none has, one that was bending is the nearest there
- * is, and counts: a kiln that began to bend cone 6 was no cone 06.
+ * What a shelf's pack says as a whole. Where it leaves that open, a cone is reached when it has
+ * bent; where none has, one that was bending is the nearest there is, and counts: a kiln that
+ * began to bend cone 6 was no cone 06.
  */
 function conesReached(witness: Witness): readonly Cone[] {
-  if (witness.read === "cone") return [witness.cone];
+  const reached = findWitnessCone(witness);
+  if (reached || witness.read === "cone") return reached ? [reached] : [];
   const cones = [...witness.bends.keys()];
   const bent = cones.filter((cone) => ["bent", "down"].includes(witness.bends.get(cone) ?? ""));
   return bent.length > 0 ? bent : cones.filter((cone) => witness.bends.get(cone) === "bending");

@@ -15,19 +15,21 @@ export function FiringFigure(props: {
   const chart = firingChart(firing, unit);
   if (!chart) return null;
   return (
-    <figure class="firing-figure">
-      <div class="firing-chart" aria-hidden="true">
-        <Temperatures chart={chart} unit={unit} />
-        <div class="plot">
-          <Plot chart={chart} />
-          <Labels chart={chart} />
+    <>
+      <figure class="firing-figure">
+        <div class="firing-chart" aria-hidden="true">
+          <Temperatures chart={chart} unit={unit} />
+          <div class="plot">
+            <Plot chart={chart} />
+            <Labels chart={chart} />
+          </div>
+          <Cones chart={chart} />
+          <Hours chart={chart} />
         </div>
-        <Cones chart={chart} />
-        <Hours chart={chart} />
-      </div>
-      <figcaption>{captionOf(firing, chart, unit)}</figcaption>
+        <figcaption>{captionOf(firing, chart, unit)}</figcaption>
+      </figure>
       <CurveTable firing={firing} unit={unit} />
-    </figure>
+    </>
   );
 }
 

@@ -253,4 +253,32 @@ describe("a control tile", () => {
       [["gloss"], "#777777"],
     ]);
   });
+
+  test("is told from a twin of another colour, however much that one adds to the scatter", () => {
+    const lab = { "CT-1": [50, 0, 0], "CT-2": [51, 0, 0], "CT-3": [70, 20, 0], "CT-4": [49, 0, 1] };
+    const whole = archive({
+      glazes,
+      firings: ["1", "2", "3", "4"].map((n) => load(`g-${n}`, { on: `2026-0${n}-01` })),
+      sets: [set("autumn", { control: "CT-1" })],
+      tiles: Object.keys(lab).map((id) =>
+        tile(id, [...layers, fired(`g-${id.slice(-1)}`)], about("gloss", 3)),
+      ),
+    });
+    const pictures = Object.entries(lab).map(
+      ([id, value]) => [`tiles/${id}.jpg`, { colour: { lab: value }, files: [] } as never] as const,
+    );
+    const { controls: found } = makeCatalogue(whole, {
+      pictures: new Map(pictures),
+      chemistry: new Map(),
+      heats: new Map(),
+      notes: new Map(),
+      builtInMaterials: [],
+    });
+    expect(found[0]?.twins.map(({ tile: id, unlike }) => [id, unlike])).toEqual([
+      ["CT-1", []],
+      ["CT-2", []],
+      ["CT-3", ["another colour"]],
+      ["CT-4", []],
+    ]);
+  });
 });
