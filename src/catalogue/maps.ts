@@ -1,11 +1,12 @@
 /** The maps: mixed glazes by silica and alumina, one map for each cone they were fired to. */
-import { ratioField, ratioLines, ratioRegion } from "../chemistry/stull.ts";
+import { type RatioLine, ratioField, ratioLines, ratioRegion } from "../chemistry/stull.ts";
 import { type Surface, surfaces } from "../terms/choices.ts";
 import { idKey } from "../terms/ids.ts";
 import { mapUrl } from "./addresses.ts";
 import type { CatalogueMap, MapMark, RatioRegion } from "./mixing-types.ts";
 import type { CatalogueCone, CatalogueGlaze, CatalogueTile } from "./types.ts";
 
+export type { RatioLine };
 export { ratioField, ratioLines };
 
 /** From cool to hot; a cone without a mixed glaze that some tile has alone has no map. */

@@ -13,9 +13,11 @@ export interface ConePageProps {
   readonly tiles: readonly TileEntry[];
   /** The surface that the page is narrowed to; null for all of them. */
   readonly surface: string | null;
+  /** The map of its mixed glazes; null where none was fired alone. */
+  readonly map: string | null;
 }
 
-export function ConePage({ frame, cone, tiles, surface }: ConePageProps): VNode {
+export function ConePage({ frame, cone, tiles, surface, map }: ConePageProps): VNode {
   const kind = surface ? `${surface} tile` : "tile";
   const sentence = `${count(tiles.length, kind)} fired to cone ${cone.cone}, by the cone at the tile’s own shelf where one stood there.`;
   return (
@@ -33,6 +35,11 @@ export function ConePage({ frame, cone, tiles, surface }: ConePageProps): VNode 
         </h1>
         <p class="lede">{sentence}</p>
         <SurfaceLinks root={frame.root} cone={cone} surface={surface} />
+        {map !== null && (
+          <p class="quiet">
+            The glazes mixed here, by silica and alumina: <a href={frame.root + map}>the map</a>.
+          </p>
+        )}
       </header>
       <Wall root={frame.root} tiles={tiles} first />
     </Document>

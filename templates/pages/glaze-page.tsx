@@ -1,7 +1,10 @@
 /** A glaze: what it is, how it looks alone, over and under others, and what it is made of. */
 import type { VNode } from "preact";
-import type { CatalogueGlaze, GlazePair } from "../../src/catalogue/types.ts";
+import type { CatalogueGlaze, GlazePair, Link } from "../../src/catalogue/types.ts";
 import { formatConeRange } from "../../src/terms/cones.ts";
+import { ExpansionAndFit } from "../mixing/expansion.tsx";
+import { LoudHazards } from "../mixing/hazards.tsx";
+import { WeighingSheet } from "../mixing/weighing-sheet.tsx";
 import { Chemistry } from "../parts/chemistry.tsx";
 import { Definitions } from "../parts/definitions.tsx";
 import { Document } from "../parts/document.tsx";
@@ -22,17 +25,27 @@ export interface GlazePageProps {
   readonly others: readonly TileEntry[];
   /** The colour that it measured alone. */
   readonly colour: string | null;
+  /** The maps that it stands on. */
+  readonly maps: readonly Link[];
 }
 
 export function GlazePage(props: GlazePageProps): VNode {
   const { frame, glaze, notesHtml, alone, others } = props;
   const sentence = glazeSentence(glaze);
   return (
-    <Document frame={frame} title={glaze.name} summary={sentence} section="glazes" kind="entry">
+    <Document
+      frame={frame}
+      title={glaze.name}
+      summary={sentence}
+      section="glazes"
+      kind="entry"
+      scripts={glaze.batch ? ["assets/weighing.js"] : []}
+    >
       <header class="opening">
         <h1>{glaze.name}</h1>
         <p class="lede">{sentence}</p>
       </header>
+      <LoudHazards root={frame.root} hazards={glaze.hazards} />
       <TilesAlone root={frame.root} name={glaze.name} tiles={alone} others={others.length} />
       <div class="columns">
         <Pairs root={frame.root} title={`${glaze.name} over`} pairs={glaze.over} />
@@ -46,10 +59,13 @@ export function GlazePage(props: GlazePageProps): VNode {
           <Cautions notes={glaze.cautions} />
         </div>
         <div>
-          <Recipe root={frame.root} glaze={glaze} />
+          {glaze.record.blend && <Recipe root={frame.root} glaze={glaze} />}
           <Chemistry glaze={glaze} />
+          <SeeAlso {...props} />
         </div>
       </div>
+      <WeighingSheet root={frame.root} glaze={glaze} />
+      <ExpansionAndFit root={frame.root} glaze={glaze} />
     </Document>
   );
 }
@@ -82,6 +98,24 @@ function Facts({ glaze, colour }: GlazePageProps): VNode {
         ["Tiles", count(glaze.tiles.length, "tile")],
       ]}
     />
+  );
+}
+
+/** The blends that it is part of, and the maps that it stands on. */
+function SeeAlso({ frame, glaze, maps }: GlazePageProps): VNode | null {
+  const links = [...glaze.blends, ...maps];
+  if (links.length === 0) return null;
+  return (
+    <section>
+      <h2>See also</h2>
+      <ul class="names-list">
+        {links.map(({ name, url }) => (
+          <li>
+            <a href={frame.root + url}>{name}</a>
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

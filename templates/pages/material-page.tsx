@@ -1,21 +1,27 @@
 /** A raw material: what it is made of, what to mind, which glazes hold it. */
 import type { VNode } from "preact";
-import type { CatalogueMaterial } from "../../src/catalogue/types.ts";
+import type { CatalogueMaterial, Link } from "../../src/catalogue/types.ts";
+import { presentOxides } from "../../src/terms/oxides.ts";
+import { Hazards } from "../mixing/hazards.tsx";
 import { Definitions } from "../parts/definitions.tsx";
 import { Document } from "../parts/document.tsx";
 import { Formula } from "../parts/formula.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { Quotation } from "../parts/notes.tsx";
+import { fixed } from "../words/chemistry.ts";
 import { count } from "../words/numbers.ts";
 
 export interface MaterialPageProps {
   readonly frame: Frame;
   readonly material: CatalogueMaterial;
   readonly notesHtml: string;
+  /** The glazes that hold it, each with what may never be left out. */
+  readonly glazes: readonly (Link & { readonly loud: string | null })[];
 }
 
-export function MaterialPage({ frame, material, notesHtml }: MaterialPageProps): VNode {
-  const { record, builtIn, glazes, name } = material;
+export function MaterialPage(props: MaterialPageProps): VNode {
+  const { frame, material, notesHtml, glazes } = props;
+  const { record, builtIn, name } = material;
   const origin = builtIn
     ? "A theoretical mineral: the formula of the pure substance, which no sack holds exactly"
     : "A raw material with a record of its own";
@@ -28,18 +34,27 @@ export function MaterialPage({ frame, material, notesHtml }: MaterialPageProps):
       </header>
       <div class="columns">
         <div>
-          {record.formula && <Definitions of={[["Formula", <Formula of={record.formula} />]]} />}
-          {record.analysis && <Analysis analysis={record.analysis} />}
+          <Definitions
+            of={[
+              ["Formula", record.formula ? <Formula of={record.formula} /> : null],
+              ["A kilogram costs", record.price === undefined ? null : fixed(record.price, 2)],
+            ]}
+          />
+          <MadeOf {...props} />
           <Quotation html={notesHtml} />
         </div>
         <div>
           <Minding frame={frame} cautions={record.cautions ?? []} />
+          <Hazards root={frame.root} hazards={material.hazards} />
           <h2>Glazes with it</h2>
           {glazes.length === 0 && <p class="empty">No glaze here holds it.</p>}
           <ul class="names-list">
             {glazes.map((glaze) => (
               <li>
-                <a href={frame.root + glaze.url}>{glaze.name}</a>
+                <a href={frame.root + glaze.url}>
+                  {glaze.name}
+                  {glaze.loud && <span class="loud-words"> {glaze.loud}</span>}
+                </a>
               </li>
             ))}
           </ul>
@@ -49,17 +64,31 @@ export function MaterialPage({ frame, material, notesHtml }: MaterialPageProps):
   );
 }
 
-function Analysis({ analysis }: { readonly analysis: Readonly<Record<string, number>> }): VNode {
+/** What a hundred parts of it come to in the fire. */
+function MadeOf({ material: { analysis, whyNoAnalysis } }: MaterialPageProps): VNode {
+  if (!analysis) return <p class="measure">{whyNoAnalysis}</p>;
   return (
     <table>
-      <caption>Analysis, per cent by weight</caption>
+      <caption>Of a hundred parts by weight, raw</caption>
       <tbody>
-        {Object.entries(analysis).map(([oxide, weight]) => (
+        {presentOxides(analysis.oxides).map(([oxide, weight]) => (
           <tr>
-            <th scope="row">{oxide === "loss" ? "lost in firing" : <Formula of={oxide} />}</th>
-            <td>{weight}</td>
+            <th scope="row">
+              <Formula of={oxide} />
+            </th>
+            <td>{fixed(weight, 2)}</td>
           </tr>
         ))}
+        {analysis.fluorine > 0 && (
+          <tr>
+            <th scope="row">fluorine, of which some stays</th>
+            <td>{fixed(analysis.fluorine, 2)}</td>
+          </tr>
+        )}
+        <tr>
+          <th scope="row">{analysis.loss < 0 ? "taken up in firing" : "lost in firing"}</th>
+          <td>{fixed(Math.abs(analysis.loss), 2)}</td>
+        </tr>
       </tbody>
     </table>
   );

@@ -1,6 +1,8 @@
 /** One glaze over another, and the reverse beside it. */
 import type { VNode } from "preact";
-import type { CataloguePair, Link } from "../../src/catalogue/types.ts";
+import type { CatalogueGlaze, CataloguePair, Link } from "../../src/catalogue/types.ts";
+import { LoudHazards } from "../mixing/hazards.tsx";
+import { OverlapSection } from "../mixing/overlap.tsx";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
@@ -13,9 +15,11 @@ export interface PairPageProps {
   readonly tiles: readonly TileEntry[];
   /** The same two the other way up; empty where nobody tried. */
   readonly reverse: readonly TileEntry[];
+  /** The two glazes themselves. */
+  readonly glazes: { readonly over: CatalogueGlaze; readonly under: CatalogueGlaze };
 }
 
-export function PairPage({ frame, pair, tiles, reverse }: PairPageProps): VNode {
+export function PairPage({ frame, pair, tiles, reverse, glazes }: PairPageProps): VNode {
   const { over, under } = pair;
   const sentence = `${count(tiles.length, "tile")} with ${over.name} lying directly over ${under.name}.`;
   return (
@@ -33,6 +37,9 @@ export function PairPage({ frame, pair, tiles, reverse }: PairPageProps): VNode 
         </h1>
         <p class="lede">{sentence}</p>
       </header>
+      {[glazes.over, glazes.under].map(({ name, hazards }) => (
+        <LoudHazards root={frame.root} hazards={hazards} of={name} />
+      ))}
       <Wall root={frame.root} tiles={tiles} first />
       <section>
         <h2>The other way up</h2>
@@ -57,6 +64,7 @@ export function PairPage({ frame, pair, tiles, reverse }: PairPageProps): VNode 
           </p>
         )}
       </section>
+      {pair.overlap && <OverlapSection overlap={pair.overlap} {...glazes} />}
       <p class="quiet measure">
         What a label says of one glaze it does not say of two. For food, a laboratory’s test of the
         piece decides: <a href={`${frame.root}care.html#food`}>care</a>.

@@ -1,6 +1,6 @@
 /** A set: a class, a term, a series of tests. */
 import type { VNode } from "preact";
-import type { CatalogueSet } from "../../src/catalogue/types.ts";
+import type { CatalogueSet, Link } from "../../src/catalogue/types.ts";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
@@ -14,9 +14,11 @@ export interface SetPageProps {
   readonly notesHtml: string;
   readonly tiles: readonly TileEntry[];
   readonly control: TileEntry | null;
+  /** The blends that its tiles show, laid out on pages of their own. */
+  readonly blends: readonly Link[];
 }
 
-export function SetPage({ frame, set, notesHtml, tiles, control }: SetPageProps): VNode {
+export function SetPage({ frame, set, notesHtml, tiles, control, blends }: SetPageProps): VNode {
   const sentence = setSentence(set);
   return (
     <Document frame={frame} title={set.name} summary={sentence} section="sets" kind="entry">
@@ -31,6 +33,12 @@ export function SetPage({ frame, set, notesHtml, tiles, control }: SetPageProps)
           every load: what it looks like tells what the kiln did.
         </p>
       )}
+      {blends.map(({ name, url }) => (
+        <p class="measure">
+          Its blends are laid out in order, each with its formula:{" "}
+          <a href={frame.root + url}>{name}</a>.
+        </p>
+      ))}
       {tiles.length > 0 ? (
         <Wall root={frame.root} tiles={tiles} first />
       ) : (

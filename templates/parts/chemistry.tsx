@@ -2,6 +2,7 @@
 import type { VNode } from "preact";
 import type { CatalogueGlaze } from "../../src/catalogue/types.ts";
 import { presentOxides } from "../../src/terms/oxides.ts";
+import { formatMoles } from "../words/chemistry.ts";
 import { Definitions } from "./definitions.tsx";
 import { Formula } from "./formula.tsx";
 
@@ -22,7 +23,7 @@ export function Chemistry({ glaze }: { readonly glaze: CatalogueGlaze }): VNode 
         <thead>
           <tr>
             <th scope="col">Oxide</th>
-            <th scope="col">Unity</th>
+            <th scope="col">Unity, moles</th>
             <th scope="col">Weight %</th>
             <th scope="col">Mole %</th>
           </tr>
@@ -33,7 +34,7 @@ export function Chemistry({ glaze }: { readonly glaze: CatalogueGlaze }): VNode 
               <th scope="row">
                 <Formula of={oxide} />
               </th>
-              <td>{figures(unity?.[oxide], 3)}</td>
+              <td>{unity ? formatMoles(unity[oxide] ?? 0) : ""}</td>
               <td>{figures(weight, 1)}</td>
               <td>{figures(molePercent[oxide], 1)}</td>
             </tr>
@@ -41,6 +42,9 @@ export function Chemistry({ glaze }: { readonly glaze: CatalogueGlaze }): VNode 
         </tbody>
       </table>
       <Totals glaze={glaze} />
+      {chemistry.notes.map(({ message }) => (
+        <p class="quiet">{message}.</p>
+      ))}
       <p class="quiet">
         Worked out from what the materials are said to hold. No formula settles what a glaze gives
         off to food; a laboratory test does.

@@ -54,3 +54,9 @@ export function largestFile({ files }: Picture): PictureFile | undefined {
   const jpeg = files.filter((file) => file.format === "jpeg");
   return (jpeg.length > 0 ? jpeg : files).at(-1);
 }
+
+/** A JPEG that serves a mark on a map or a place in a triangle. */
+export function smallFile({ files }: Picture): PictureFile | undefined {
+  const jpeg = files.filter((file) => file.format === "jpeg");
+  return jpeg.find(({ width }) => width >= 300) ?? jpeg.at(-1) ?? files.at(-1);
+}

@@ -15,6 +15,12 @@ export function SiteFoot({ frame: { root, studio, licence } }: { readonly frame:
           <a href={`${root}materials/index.html`}>Materials</a>
         </li>
         <li>
+          <a href={`${root}blends/index.html`}>Blends</a>
+        </li>
+        <li>
+          <a href={`${root}maps/index.html`}>Maps</a>
+        </li>
+        <li>
           <a href={`${root}makers/index.html`}>Makers</a>
         </li>
         <li>

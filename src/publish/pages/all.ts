@@ -6,6 +6,7 @@ import { glazePages } from "./glazes.tsx";
 import { clayPages, makerPages, setPages, surfacePages } from "./groups.tsx";
 import { standingPages, wallPages } from "./home.tsx";
 import { kilnPages } from "./kilns.tsx";
+import { blendPages, mapPages } from "./mixing.tsx";
 import { makeSite } from "./site.ts";
 import { tilePages } from "./tiles.tsx";
 
@@ -16,6 +17,8 @@ export function listPages(catalogue: Catalogue): readonly Page[] {
     wallPages,
     tilePages,
     glazePages,
+    blendPages,
+    mapPages,
     clayPages,
     conePages,
     surfacePages,

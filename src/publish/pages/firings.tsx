@@ -90,6 +90,7 @@ function conePage(
         cone={cone}
         tiles={site.entries(tiles)}
         surface={surface}
+        map={site.catalogue.maps.find((map) => map.cone === cone.cone)?.url ?? null}
       />
     ),
     search: null,

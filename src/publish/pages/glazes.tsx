@@ -1,4 +1,6 @@
 /** Pages of glazes, of pairs of them, and of what they are made of. */
+
+import { loudWords } from "../../../templates/mixing/hazards.tsx";
 import { GlazePage } from "../../../templates/pages/glaze-page.tsx";
 import { ListPage } from "../../../templates/pages/list-page.tsx";
 import { MaterialPage } from "../../../templates/pages/material-page.tsx";
@@ -11,6 +13,7 @@ import { formatConeRange } from "../../terms/cones.ts";
 import { idKey } from "../../terms/ids.ts";
 import { renderNotes } from "../markdown.ts";
 import type { Page } from "../page.ts";
+import { loudOf, mapsOf } from "./mixing.tsx";
 import { wordsOfGlaze } from "./search-words.ts";
 import type { Site } from "./site.ts";
 
@@ -19,7 +22,7 @@ export function glazePages(site: Site): readonly Page[] {
   return [
     listOfGlazes(site),
     ...glazes.map((glaze) => glazePage(site, glaze)),
-    ...pairs.map((pair) => pairPage(site, pair)),
+    ...pairs.flatMap((pair) => pairPage(site, pair)),
     listOfMaterials(site),
     ...materials.map((material) => materialPage(site, material)),
   ];
@@ -37,6 +40,7 @@ function glazePage(site: Site, glaze: CatalogueGlaze): Page {
         alone={site.entries(glaze.alone)}
         others={site.entries(glaze.tiles.filter((code) => !alone.has(code)))}
         colour={site.colours.get(idKey(glaze.id)) ?? null}
+        maps={mapsOf(site, glaze)}
       />
     ),
     search: {
@@ -58,6 +62,7 @@ function listOfGlazes(site: Site): Page {
         name: glaze.name,
         url: glaze.url,
         told: [
+          loudWords(glaze.hazards),
           glaze.cones && `cone ${formatConeRange(glaze.cones)}`,
           glaze.record.surface,
           count(glaze.tiles.length, "tile"),
@@ -83,10 +88,13 @@ function listOfGlazes(site: Site): Page {
   };
 }
 
-function pairPage(site: Site, pair: CataloguePair): Page {
+function pairPage(site: Site, pair: CataloguePair): Page[] {
+  const over = site.catalogue.glazeById.get(idKey(pair.over.id));
+  const under = site.catalogue.glazeById.get(idKey(pair.under.id));
+  if (!over || !under) return [];
   const title = `${pair.over.name} over ${pair.under.name}`;
   const reverse = pair.reverse === null ? undefined : site.pairs.get(pair.reverse);
-  return {
+  const page: Page = {
     path: pair.url,
     render: () => (
       <PairPage
@@ -94,10 +102,12 @@ function pairPage(site: Site, pair: CataloguePair): Page {
         pair={pair}
         tiles={site.entries(pair.tiles)}
         reverse={site.entries(reverse?.tiles ?? [])}
+        glazes={{ over, under }}
       />
     ),
     search: { title, kind: "Pair", words: title, picture: null },
   };
+  return [page];
 }
 
 function materialPage(site: Site, material: CatalogueMaterial): Page {
@@ -105,7 +115,12 @@ function materialPage(site: Site, material: CatalogueMaterial): Page {
   return {
     path: url,
     render: () => (
-      <MaterialPage frame={site.frame(url)} material={material} notesHtml={renderNotes(notes)} />
+      <MaterialPage
+        frame={site.frame(url)}
+        material={material}
+        notesHtml={renderNotes(notes)}
+        glazes={material.glazes.map((glaze) => ({ ...glaze, loud: loudOf(site, glaze.id) }))}
+      />
     ),
     search: {
       title: name,
@@ -118,10 +133,10 @@ function materialPage(site: Site, material: CatalogueMaterial): Page {
 
 function listOfMaterials(site: Site): Page {
   const path = "materials/index.html";
-  const lines = site.catalogue.materials.map(({ name, url, glazes, builtIn }) => ({
+  const lines = site.catalogue.materials.map(({ name, url, glazes, builtIn, hazards }) => ({
     name,
     url,
-    told: [`in ${count(glazes.length, "glaze")}`, builtIn && "theoretical"]
+    told: [loudWords(hazards), `in ${count(glazes.length, "glaze")}`, builtIn && "theoretical"]
       .filter(Boolean)
       .join(", "),
   }));

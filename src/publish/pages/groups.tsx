@@ -74,6 +74,9 @@ function setPage(site: Site, set: CatalogueSet): Page {
         notesHtml={renderNotes(set.notes)}
         tiles={site.entries(set.tiles)}
         control={control}
+        blends={site.catalogue.blends.filter(({ layouts }) =>
+          layouts.some((layout) => layout.set?.id === set.id),
+        )}
       />
     ),
     search: { title: set.name, kind: "Set", words: set.notes, picture: null },

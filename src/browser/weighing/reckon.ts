@@ -1,0 +1,60 @@
+/** What a batch comes to: plain figures, without the page. */
+import { dryGrams } from "../../chemistry/weighing.ts";
+
+/** A line of the sheet. */
+export interface Line {
+  readonly parts: number;
+  readonly isAddition: boolean;
+  /** What a kilogram costs; null where it is not known. */
+  readonly price: number | null;
+}
+
+/** A batch by the grams of its ingredients, or by the bucket. */
+export type Wanted =
+  | { readonly by: "weight"; readonly grams: number }
+  | {
+      readonly by: "bucket";
+      readonly litres: number;
+      readonly specificGravity: number;
+      /** Of the dry glaze, in g/cm³. */
+      readonly dryDensity: number;
+    };
+
+export interface Reckoned {
+  /** For each line. */
+  readonly grams: readonly number[];
+  /** What lies on the scales with each line. */
+  readonly running: readonly number[];
+  readonly total: number;
+  /** Millilitres for the bucket; null for a batch by weight. */
+  readonly water: number | null;
+  /** By the known prices; null where none is known. */
+  readonly cost: number | null;
+}
+
+/** Undefined where no batch of that kind can be: a slop is heavier than water, and lighter than its solids. */
+export function reckon(lines: readonly Line[], wanted: Wanted): Reckoned | undefined {
+  const perPart = gramsPerPart(lines, wanted);
+  if (!(perPart > 0) || !Number.isFinite(perPart)) return undefined;
+  const grams = lines.map(({ parts }) => parts * perPart);
+  let sum = 0;
+  const running = grams.map((weight) => {
+    sum += weight;
+    return sum;
+  });
+  const water = wanted.by === "bucket" ? 1000 * wanted.litres * wanted.specificGravity - sum : null;
+  if (water !== null && water < 0) return undefined;
+  return { grams, running, total: sum, water, cost: costOf(lines, grams) };
+}
+
+function gramsPerPart(lines: readonly Line[], wanted: Wanted): number {
+  const sumOf = (some: readonly Line[]) => some.reduce((sum, { parts }) => sum + parts, 0);
+  if (wanted.by === "weight")
+    return wanted.grams / sumOf(lines.filter(({ isAddition }) => !isAddition));
+  return dryGrams(wanted) / sumOf(lines);
+}
+
+function costOf(lines: readonly Line[], grams: readonly number[]): number | null {
+  if (lines.every(({ price }) => price === null)) return null;
+  return lines.reduce((sum, { price }, i) => sum + ((grams[i] ?? 0) / 1000) * (price ?? 0), 0);
+}

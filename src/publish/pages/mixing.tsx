@@ -1,0 +1,120 @@
+/** Pages for a glaze mixer: blends, and the map of each cone. */
+import { loudWords } from "../../../templates/mixing/hazards.tsx";
+import { BlendPage, blendSentence } from "../../../templates/pages/blend-page.tsx";
+import { ListPage } from "../../../templates/pages/list-page.tsx";
+import { MapPage, mapSentence } from "../../../templates/pages/map-page.tsx";
+import { smallFile } from "../../../templates/parts/photograph.tsx";
+import type { CatalogueBlend, CatalogueGlaze, CatalogueMap, Link } from "../../catalogue/types.ts";
+import { idKey } from "../../terms/ids.ts";
+import type { Page } from "../page.ts";
+import type { Site } from "./site.ts";
+
+export function blendPages(site: Site): readonly Page[] {
+  const { blends } = site.catalogue;
+  const path = "blends/index.html";
+  const lines = blends.map((blend) => ({
+    name: blend.name,
+    url: blend.url,
+    told: [loudOfMembers(site, blend), blendSentence(blend)].filter(Boolean).join(". "),
+  }));
+  const list: Page = {
+    path,
+    render: () => (
+      <ListPage
+        frame={site.frame(path)}
+        title="Blends"
+        sentence="Glazes stirred from the same two or three others, side by side in steps."
+        section="glazes"
+        groups={[{ title: "", lines }]}
+        empty="No blend is here yet. tilebook new --blend writes the records of one."
+      />
+    ),
+    search: null,
+  };
+  return [list, ...blends.map((blend) => blendPage(site, blend))];
+}
+
+function blendPage(site: Site, blend: CatalogueBlend): Page {
+  const glazes = blend.members.flatMap(({ glaze }) => findGlaze(site, glaze.id) ?? []);
+  const entry = (code: string | null) => (code === null ? null : (site.entries([code])[0] ?? null));
+  return {
+    path: blend.url,
+    render: () => (
+      <BlendPage
+        frame={site.frame(blend.url)}
+        blend={blend}
+        glazes={glazes}
+        tiles={blend.layouts.map(({ tiles }) => tiles.map(entry))}
+      />
+    ),
+    search: { title: blend.name, kind: "Blend", words: blendSentence(blend), picture: null },
+  };
+}
+
+function findGlaze(site: Site, id: string): CatalogueGlaze | undefined {
+  return site.catalogue.glazeById.get(idKey(id));
+}
+
+/** What may never be left out beside a glaze's name. */
+export function loudOf(site: Site, glaze: string): string | null {
+  return loudWords(findGlaze(site, glaze)?.hazards ?? []);
+}
+
+function loudOfMembers(site: Site, { members }: CatalogueBlend): string | null {
+  return members.map(({ glaze }) => loudOf(site, glaze.id)).find((words) => words !== null) ?? null;
+}
+
+export function mapPages(site: Site): readonly Page[] {
+  const { maps } = site.catalogue;
+  const path = "maps/index.html";
+  const lines = maps.map((map) => ({
+    name: map.cone,
+    url: map.url,
+    told: mapSentence(map),
+    code: true,
+  }));
+  const list: Page = {
+    path,
+    render: () => (
+      <ListPage
+        frame={site.frame(path)}
+        title="Maps"
+        sentence="Glazes mixed here by the silica and alumina of their formulas, one map for each cone."
+        section="glazes"
+        groups={[{ title: "", lines }]}
+        empty="No glaze mixed from known materials has been fired alone yet."
+      />
+    ),
+    search: null,
+  };
+  return [list, ...maps.map((map) => mapPage(site, map))];
+}
+
+function mapPage(site: Site, map: CatalogueMap): Page {
+  const marks = map.marks.map((mark) => {
+    const [shown] = mark.shown === null ? [] : site.entries([mark.shown]);
+    return {
+      ...mark,
+      tile: shown ?? null,
+      picture: (shown?.picture && smallFile(shown.picture)) ?? null,
+      loud: loudOf(site, mark.glaze.id),
+    };
+  });
+  return {
+    path: map.url,
+    render: () => <MapPage frame={site.frame(map.url)} map={map} marks={marks} />,
+    search: {
+      title: `Map of cone ${map.cone}`,
+      kind: "Map",
+      words: `silica alumina ${mapSentence(map)}`,
+      picture: null,
+    },
+  };
+}
+
+/** The maps that a glaze stands on, as links. */
+export function mapsOf(site: Site, { id }: CatalogueGlaze): readonly Link[] {
+  return site.catalogue.maps
+    .filter(({ marks }) => marks.some(({ glaze }) => glaze.id === id))
+    .map(({ cone, url }) => ({ id: cone, name: `Map of cone ${cone}`, url }));
+}

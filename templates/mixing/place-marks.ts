@@ -1,0 +1,118 @@
+/** Where photographs stand on a map so that none hides another. */
+
+export interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface Box {
+  readonly width: number;
+  readonly height: number;
+}
+
+const rounds = 400;
+
+/**
+ * Moves boxes of one size off one another, each as near to its own point as the others let it.
+ * Boxes that share a point part in a fixed order, so that the same map always looks the same.
+ *
+ * @param points where the middle of each is to stand
+ * @param room what they stand in, from 0, 0
+ * @returns the middle of each
+ */
+export function placeBoxes(points: readonly Place[], box: Box, room: Box): readonly Place[] {
+  const places = points.map(spread);
+  for (let round = 0; round < rounds; round++) {
+    const isSettled = !pushApart(places, box, round);
+    for (const place of places) keepInside(place, box, room);
+    if (isSettled) break;
+    if (round < rounds / 2) for (const [i, place] of places.entries()) pull(place, points[i]);
+  }
+  return places;
+}
+
+interface Moving {
+  x: number;
+  y: number;
+}
+
+/** A little off its point, each in another direction. */
+function spread({ x, y }: Place, i: number): Moving {
+  const angle = i * 2.399963;
+  return { x: x + Math.cos(angle) * (1 + i / 10), y: y + Math.sin(angle) * (1 + i / 10) };
+}
+
+function pull(place: Moving, point: Place | undefined): void {
+  if (!point) return;
+  place.x += (point.x - place.x) * 0.02;
+  place.y += (point.y - place.y) * 0.02;
+}
+
+/**
+ * Moves every two that overlap half of the way each, along the shorter way out; late, and now and
+ * then, along the longer one, or a full column would never spill into the next.
+ */
+function pushApart(places: readonly Moving[], { width, height }: Box, round: number): boolean {
+  let moved = false;
+  for (const [i, a] of places.entries()) {
+    for (const [j, b] of places.entries()) {
+      if (j <= i) continue;
+      const x = width - Math.abs(b.x - a.x);
+      const y = height - Math.abs(b.y - a.y);
+      if (x <= 0.01 || y <= 0.01) continue;
+      moved = true;
+      const isLongWay = round > rounds / 2 && (i + j + round) % 5 === 0;
+      if (x < y !== isLongWay) shift(a, b, "x", x / 2);
+      else shift(a, b, "y", y / 2);
+    }
+  }
+  return moved;
+}
+
+function shift(a: Moving, b: Moving, along: "x" | "y", by: number): void {
+  const side = b[along] >= a[along] ? 1 : -1;
+  a[along] -= side * by;
+  b[along] += side * by;
+}
+
+function keepInside(place: Moving, { width, height }: Box, room: Box): void {
+  place.x = Math.min(Math.max(place.x, width / 2), room.width - width / 2);
+  place.y = Math.min(Math.max(place.y, height / 2), room.height - height / 2);
+}
+
+/**
+ * Gathers points that lie so near to one another that a drawing cannot tell them apart.
+ *
+ * @returns groups of indexes, in the order of their first points
+ */
+export function gatherNear(points: readonly Place[], near: number): readonly (readonly number[])[] {
+  const groups: number[][] = [];
+  for (const [i, point] of points.entries()) {
+    const group = groups.find(([first = 0]) => distance(point, points[first]) <= near);
+    if (group) group.push(i);
+    else groups.push([i]);
+  }
+  return groups;
+}
+
+/**
+ * Chooses points that lie far from one another, the first always among them.
+ *
+ * @returns indexes, in the order of the points
+ */
+export function chooseScattered(points: readonly Place[], most: number): readonly number[] {
+  if (points.length <= most) return points.map((_, i) => i);
+  const chosen = [0];
+  const nearest = points.map((point) => distance(point, points[0]));
+  while (chosen.length < most) {
+    const next = nearest.indexOf(Math.max(...nearest));
+    chosen.push(next);
+    for (const [i, point] of points.entries())
+      nearest[i] = Math.min(nearest[i] ?? 0, distance(point, points[next]));
+  }
+  return chosen.sort((a, b) => a - b);
+}
+
+function distance(a: Place, b: Place | undefined): number {
+  return b ? Math.hypot(a.x - b.x, a.y - b.y) : 0;
+}

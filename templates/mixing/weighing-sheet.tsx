@@ -1,0 +1,140 @@
+/**
+ * What to weigh out for a batch: 100 g, 1 kg and 5 kg as the page stands, any batch where its
+ * script runs. It is printed by itself, with its cautions.
+ */
+import type { VNode } from "preact";
+import type { CatalogueGlaze, WeighedPart } from "../../src/catalogue/types.ts";
+import { dryGrams, usualDryDensity } from "../../src/catalogue/weighing.ts";
+import { fixed, formatGrams } from "../words/chemistry.ts";
+import { listed } from "../words/numbers.ts";
+import { Hazards } from "./hazards.tsx";
+
+interface WeighingProps {
+  readonly root: string;
+  readonly glaze: CatalogueGlaze;
+}
+
+const batches = [
+  [100, "100 g"],
+  [1000, "1 kg"],
+  [5000, "5 kg"],
+] as const;
+
+export function WeighingSheet({ root, glaze }: WeighingProps): VNode | null {
+  const { batch, name, hazards, record } = glaze;
+  if (!batch) return null;
+  const hasAdditions = batch.some(({ isAddition }) => isAddition);
+  return (
+    <section class="weighing" id="weighing">
+      <h2>Weighing out {name}</h2>
+      <div class="columns">
+        <div>
+          <SheetTable root={root} batch={batch} showsParts={record.ingredients !== undefined} />
+          <p class="quiet">
+            {hasAdditions
+              ? "A batch is counted by its ingredients; additions come on top."
+              : "A batch is counted by its dry weight."}{" "}
+            <Cost batch={batch} />
+          </p>
+          <ByTheBucket />
+        </div>
+        <Hazards root={root} hazards={hazards} />
+      </div>
+    </section>
+  );
+}
+
+interface TableProps {
+  readonly root: string;
+  readonly batch: readonly WeighedPart[];
+  readonly showsParts: boolean;
+}
+
+function SheetTable({ root, batch, showsParts }: TableProps): VNode {
+  const base = sumOf(batch.filter(({ isAddition }) => !isAddition));
+  const total = sumOf(batch);
+  return (
+    <table class="sheet-table">
+      <thead>
+        <tr>
+          <th scope="col">Material</th>
+          {showsParts && <th scope="col">Parts</th>}
+          {batches.map(([, words]) => (
+            <th scope="col" class="fixed-batch">
+              {words}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {batch.map((part) => (
+          <tr
+            data-parts={part.parts}
+            {...(part.isAddition && { "data-addition": "" })}
+            {...priceOf(part)}
+          >
+            <th scope="row">
+              <input type="checkbox" aria-label={`${part.name} is weighed`} />
+              {part.isAddition && "+ "}
+              {part.url === null ? part.name : <a href={root + part.url}>{part.name}</a>}
+            </th>
+            {showsParts && <td>{Number(part.parts.toFixed(2))}</td>}
+            {batches.map(([grams]) => (
+              <td class="fixed-batch">{formatGrams((part.parts / base) * grams)}</td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+      <tfoot>
+        <tr>
+          <th scope="row">All of it, dry</th>
+          {showsParts && <td>{Number(total.toFixed(2))}</td>}
+          {batches.map(([grams]) => (
+            <td class="fixed-batch">{formatGrams((total / base) * grams)}</td>
+          ))}
+        </tr>
+      </tfoot>
+    </table>
+  );
+}
+
+function priceOf({ price }: WeighedPart) {
+  return price === null ? {} : { "data-price": price };
+}
+
+function sumOf(batch: readonly WeighedPart[]): number {
+  return batch.reduce((sum, { parts }) => sum + parts, 0);
+}
+
+/** What the known prices come to; nothing where none is known. */
+function Cost({ batch }: { readonly batch: readonly WeighedPart[] }): VNode | null {
+  const unpriced = batch.filter(({ price }) => price === null).map(({ name }) => name);
+  if (unpriced.length === batch.length) return null;
+  const total = batch.reduce((sum, { parts, price }) => sum + parts * (price ?? 0), 0);
+  return (
+    <span class="cost">
+      A kilogram of it, dry, costs <span class="figures">{fixed(total / sumOf(batch), 2)}</span>{" "}
+      {unpriced.length > 0
+        ? `by the known prices; that of ${listed(unpriced)} is not known.`
+        : "by the prices of its materials."}
+    </span>
+  );
+}
+
+const gravities = [1.4, 1.45, 1.5] as const;
+
+/** Brongniart's relation, and what it comes to at the usual gravities. */
+function ByTheBucket(): VNode {
+  const told = gravities.map((specificGravity) => {
+    const grams = dryGrams({ litres: 1, specificGravity, dryDensity: usualDryDensity });
+    return `${formatGrams(grams)} g at ${specificGravity.toFixed(2)}`;
+  });
+  return (
+    <p class="quiet bucket" data-dry-density={usualDryDensity}>
+      By the bucket: a litre of slop holds so many grams of dry glaze by its specific gravity,{" "}
+      {listed(told)}. After Brongniart, 1000 (gravity − 1) d ÷ (d − 1), with a dry density d of{" "}
+      {usualDryDensity} g/cm³, near that of most glazes without lead; a glaze rich in zircon, tin or
+      barium is denser.
+    </p>
+  );
+}

@@ -1,0 +1,197 @@
+/** A series of blends: its tiles in a line or a triangle, each with its computed formula. */
+import type { VNode } from "preact";
+import type { CatalogueBlend, CatalogueGlaze } from "../../src/catalogue/types.ts";
+import { type Oxide, oxides } from "../../src/terms/oxides.ts";
+import { loudWords } from "../mixing/hazards.tsx";
+import { Triangle } from "../mixing/triangle.tsx";
+import { Document } from "../parts/document.tsx";
+import type { TileEntry } from "../parts/entry.ts";
+import { Formula } from "../parts/formula.tsx";
+import type { Frame } from "../parts/frame.ts";
+import { Photograph, smallFile } from "../parts/photograph.tsx";
+import { NoPhotograph } from "../parts/wall.tsx";
+import { formatMoles, sharesWords } from "../words/chemistry.ts";
+import { count, listed } from "../words/numbers.ts";
+
+export interface BlendPageProps {
+  readonly frame: Frame;
+  readonly blend: CatalogueBlend;
+  /** The glazes of its members, in their order. */
+  readonly glazes: readonly CatalogueGlaze[];
+  /** The tiles of each layout, in the order of the members. */
+  readonly tiles: readonly (readonly (TileEntry | null)[])[];
+}
+
+export function BlendPage({ frame, blend, glazes, tiles }: BlendPageProps): VNode {
+  const sentence = blendSentence(blend);
+  return (
+    <Document
+      frame={frame}
+      title={blend.name}
+      summary={sentence}
+      section="glazes"
+      kind="entry blend-page"
+    >
+      <header class="opening">
+        <h1>{blend.name}</h1>
+        <p class="lede">{sentence}</p>
+      </header>
+      {blend.layouts.map(({ set }, i) => (
+        <section>
+          <h2>{set ? <a href={frame.root + set.url}>{set.name}</a> : "Tiles in no set"}</h2>
+          <Layout root={frame.root} blend={blend} glazes={glazes} tiles={tiles[i] ?? []} />
+        </section>
+      ))}
+      {blend.layouts.length === 0 && (
+        <p class="empty">
+          No tiles show it yet. Tiles that have one of these glazes alone would stand here in order.
+        </p>
+      )}
+      <Formulas root={frame.root} blend={blend} glazes={glazes} />
+    </Document>
+  );
+}
+
+/** `A line blend by dry weight, in 6 steps from Eider to Saltern cobalt.` */
+export function blendSentence({ kind, by, ends, members }: CatalogueBlend): string {
+  const how = by === "volume" ? "by volume" : "by dry weight";
+  const between = listed(ends.map(({ name }) => name));
+  return `A ${kind} blend ${how} of ${between}: ${count(members.length, "glaze")}, the ${kind === "line" ? "ends" : "corners"} included.`;
+}
+
+interface LayoutProps {
+  readonly root: string;
+  readonly blend: CatalogueBlend;
+  readonly glazes: readonly CatalogueGlaze[];
+  readonly tiles: readonly (TileEntry | null)[];
+}
+
+function Layout(props: LayoutProps): VNode {
+  const { root, blend, glazes, tiles } = props;
+  if (blend.kind === "line") return <Line {...props} />;
+  const places = blend.members.map(({ glaze, shares }, i) => {
+    const tile = tiles[i] ?? null;
+    const loud = loudWords(glazes[i]?.hazards ?? []);
+    const told = [glaze.name, sharesWords(shares), loud].filter(Boolean).join(", ");
+    return {
+      shares,
+      code: tile?.id ?? null,
+      url: tile?.url ?? glaze.url,
+      words: tile ? `${tile.id}: ${told}` : told,
+      picture: tile?.picture ? (smallFile(tile.picture) ?? null) : null,
+    };
+  });
+  const [top, left, right] = blend.ends;
+  return (
+    <div class="scroll">
+      <Triangle root={root} places={places} />
+      <p class="quiet">
+        {top?.name} at the top, {left?.name} at the left, {right?.name} at the right.
+      </p>
+    </div>
+  );
+}
+
+const sizes = "(min-width: 60rem) 12rem, 40vw";
+
+function Line({ root, blend, glazes, tiles }: LayoutProps): VNode {
+  return (
+    <ol class="wall strip blend-line">
+      {blend.members.map(({ glaze, shares }, i) => {
+        const tile = tiles[i];
+        const loud = loudWords(glazes[i]?.hazards ?? []);
+        return (
+          <li>
+            <a href={root + (tile?.url ?? glaze.url)}>
+              {tile?.picture ? (
+                <Photograph root={root} picture={tile.picture} sizes={sizes} alt="" widest={640} />
+              ) : (
+                <NoPicture tile={tile ?? null} />
+              )}
+              <span class="code">{tile?.id ?? "–"}</span>
+              <span class="shares">{sharesWords(shares)}</span>
+              <span class="names">
+                {glaze.name}
+                {loud && <span class="loud-words"> {loud}</span>}
+              </span>
+            </a>
+          </li>
+        );
+      })}
+    </ol>
+  );
+}
+
+function NoPicture({ tile }: { readonly tile: TileEntry | null }): VNode {
+  if (tile) return <NoPhotograph tile={tile} />;
+  return (
+    <span class="photograph none">
+      <span>no tile yet</span>
+    </span>
+  );
+}
+
+/** The unity formula of every member, or why there is none. */
+function Formulas(props: Omit<LayoutProps, "tiles">): VNode {
+  const { root, blend, glazes } = props;
+  const shown = oxides.filter((oxide) =>
+    glazes.some(({ chemistry }) => (chemistry?.unity?.[oxide] ?? 0) >= 0.0005),
+  );
+  if (shown.length === 0)
+    return (
+      <p class="quiet measure">
+        None of them has a computed formula:{" "}
+        {blend.by === "volume"
+          ? "measured by volume, nobody knows how much dry glaze each part held."
+          : "what they are made of is not known."}
+      </p>
+    );
+  return (
+    <section>
+      <h2>Unity formulas</h2>
+      <div class="scroll">
+        <table class="formulas">
+          <thead>
+            <tr>
+              <th scope="col">Glaze</th>
+              <th scope="col">Shares, %</th>
+              {shown.map((oxide) => (
+                <th scope="col">
+                  <Formula of={oxide} />
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {blend.members.map(({ glaze, shares }, i) => (
+              <tr>
+                <th scope="row">
+                  <a href={root + glaze.url}>{glaze.name}</a>
+                  <LoudOf glaze={glazes[i]} />
+                </th>
+                <td>{sharesWords(shares)}</td>
+                {shown.map((oxide) => (
+                  <td>{molesOf(glazes[i], oxide)}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <p class="quiet measure">
+        Shares of {listed(blend.ends.map(({ name }) => name))}, in this order. Formulas are moles to
+        one mole of all fluxes together, computed from the recipes.
+      </p>
+    </section>
+  );
+}
+
+function LoudOf({ glaze }: { readonly glaze: CatalogueGlaze | undefined }): VNode | null {
+  const loud = loudWords(glaze?.hazards ?? []);
+  return loud ? <span class="loud-words"> {loud}</span> : null;
+}
+
+function molesOf(glaze: CatalogueGlaze | undefined, oxide: Oxide): string {
+  const moles = glaze?.chemistry?.unity?.[oxide] ?? 0;
+  return moles >= 0.0005 ? formatMoles(moles) : "";
+}

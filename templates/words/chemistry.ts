@@ -1,0 +1,81 @@
+/** Figures and sentences of chemistry, to as many places as can be trusted. */
+import type { ClayFit, Fit, SeenFault } from "../../src/catalogue/types.ts";
+import { count, formatDay, listed } from "./numbers.ts";
+
+/** With a true minus. */
+export function fixed(value: number, places: number): string {
+  const text = value.toFixed(places);
+  return Number(text) === 0 ? text.replace("-", "") : text.replace("-", "−");
+}
+
+/** Moles of a unity formula: three figures, and never more than three decimals. */
+export function formatMoles(moles: number): string {
+  return fixed(moles, moles >= 1 ? 2 : 3);
+}
+
+/** A signed difference. */
+export function signed(value: number, places: number): string {
+  const text = fixed(value, places);
+  return value > 0 && Number(text) !== 0 ? `+${text}` : text;
+}
+
+/** Grams to what scales can tell: a hundredth below 10, a tenth below 1,000, whole ones above. */
+export function formatGrams(grams: number): string {
+  const places = grams < 10 ? 2 : grams < 1000 ? 1 : 0;
+  const [whole = "", part] = grams.toFixed(places).split(".");
+  const grouped = whole.replace(/\B(?=(\d{3})+$)/gu, ",");
+  return part === undefined ? grouped : `${grouped}.${part}`;
+}
+
+/** 6.1e-6 per kelvin as `6.1`. */
+export function perMillion(perKelvin: number): string {
+  return fixed(perKelvin * 1e6, 1);
+}
+
+/** `6.4 × 10⁻⁶ per kelvin between 20 and 500 °C`. */
+export function clayExpansion({ mean, between }: Pick<ClayFit, "between" | "mean">): string {
+  const range = between ? `between ${between.join(" and ")} °C` : "its temperatures not noted";
+  return `${mean} × 10⁻⁶ per kelvin, ${range}`;
+}
+
+const tendencies: Readonly<Record<Fit["tendency"], string>> = {
+  compression: "squeezed by the clay; a great deal of it tends towards shivering",
+  tension: "stretched by the clay; tends towards crazing",
+  undecided: "less than these factors err",
+};
+
+/** `0.8 less than the clay: squeezed by it; …`. */
+export function fitWords({ difference, tendency }: Fit): string {
+  const amount = fixed(Math.abs(difference) * 1e6, 1);
+  return `${amount} ${difference < 0 ? "less" : "more"}: ${tendencies[tendency]}`;
+}
+
+const did = { crazing: "crazed", dunting: "dunted", shivering: "shivered" } as const;
+
+/** What tiles of a glaze alone on a clay did, in sentences; never what others will do. */
+export function seenWords({ seen }: ClayFit): string {
+  if (seen.tiles.length === 0) return "No tile of the two has a result here yet.";
+  const sentences = seen.faults.map(({ fault, tiles }) => {
+    const atOnce = tiles.filter(({ later }) => later === null).map(({ tile }) => tile);
+    const later = tiles.flatMap(toLaterWords);
+    const told = [...(atOnce.length > 0 ? [listed(atOnce)] : []), ...later];
+    return `${told.join("; ")} ${did[fault]}.`;
+  });
+  const without =
+    seen.without.length > 0
+      ? [
+          `${count(seen.without.length, "tile")} (${listed(seen.without)}) ${seen.without.length === 1 ? "was" : "were"} looked at and showed no crazing, dunting or shivering.`,
+        ]
+      : [];
+  const all = `Of ${count(seen.tiles.length, "tile")} here with it alone:`;
+  return [all, ...sentences, ...without].join(" ");
+}
+
+function toLaterWords({ tile, later }: SeenFault): readonly string[] {
+  return later === null ? [] : [`${tile}, seen on ${formatDay(later)},`];
+}
+
+/** Shares of a blend as whole per cents: `80 : 20`. */
+export function sharesWords(shares: readonly number[]): string {
+  return shares.map((share) => (share * 100).toFixed(0)).join(" : ");
+}

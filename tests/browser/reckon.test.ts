@@ -1,0 +1,59 @@
+import { fc, test as propertyTest } from "@fast-check/vitest";
+import { describe, expect, test } from "vitest";
+import { type Line, reckon } from "../../src/browser/weighing/reckon.ts";
+
+const line = (parts: number, isAddition = false, price: number | null = null): Line => ({
+  parts,
+  isAddition,
+  price,
+});
+const recipe = [line(60, false, 2), line(40), line(5, true, 30)];
+
+describe("a batch", () => {
+  test("by weight is counted by its ingredients, and additions come on top", () => {
+    expect(reckon(recipe, { by: "weight", grams: 500 })).toEqual({
+      grams: [300, 200, 25],
+      running: [300, 500, 525],
+      total: 525,
+      water: null,
+      cost: 0.3 * 2 + 0.025 * 30,
+    });
+  });
+
+  test("by the bucket follows Brongniart's relation, additions in the dry weight", () => {
+    // 1000 × 5 × 0.45 × 2.6 / 1.6 g of dry glaze, and water up to 5 litres at 1.45.
+    const wanted = { by: "bucket", litres: 5, specificGravity: 1.45, dryDensity: 2.6 } as const;
+    const found = reckon(recipe, wanted);
+    expect(found?.total).toBeCloseTo(3656.25, 6);
+    expect(found?.water).toBeCloseTo(7250 - 3656.25, 6);
+    expect(found?.grams[2]).toBeCloseTo((3656.25 * 5) / 105, 6);
+  });
+
+  test("has no cost where no price is known", () => {
+    expect(reckon([line(1)], { by: "weight", grams: 10 })?.cost).toBeNull();
+  });
+
+  test.each([
+    { by: "weight", grams: 0 },
+    { by: "weight", grams: -5 },
+    { by: "weight", grams: Number.NaN },
+    { by: "bucket", litres: 5, specificGravity: 1, dryDensity: 2.6 },
+    { by: "bucket", litres: 5, specificGravity: 1.4, dryDensity: 1 },
+    { by: "bucket", litres: 5, specificGravity: 2.9, dryDensity: 2.6 },
+    { by: "bucket", litres: Number.NaN, specificGravity: 1.4, dryDensity: 2.6 },
+  ] as const)("that cannot be weighed is none: %j", (wanted) => {
+    expect(reckon(recipe, wanted)).toBeUndefined();
+  });
+
+  propertyTest.prop([
+    fc.array(fc.double({ min: 0.01, max: 100, noNaN: true }), { minLength: 1, maxLength: 9 }),
+    fc.double({ min: 1, max: 20_000, noNaN: true }),
+  ])("runs up to its total", (parts, grams) => {
+    const found = reckon(
+      parts.map((n) => line(n)),
+      { by: "weight", grams },
+    );
+    expect(found?.total).toBeCloseTo(grams, 6);
+    expect(found?.running.at(-1)).toBeCloseTo(grams, 6);
+  });
+});

@@ -1,0 +1,298 @@
+/** The pages for a glaze mixer, rendered whole from small catalogues. */
+import { describe, expect, test } from "vitest";
+import type { Catalogue } from "../../../src/catalogue/types.ts";
+import { listPages } from "../../../src/publish/pages/all.ts";
+import { renderPage } from "../../../src/publish/write-pages.ts";
+import type { LaterLook, Result } from "../../../src/records/tile.ts";
+import { blend, catalogueOf, clear, mixed } from "../../catalogue/mixing-support.ts";
+import {
+  clay,
+  coat,
+  cone,
+  cones,
+  fired,
+  firing,
+  glaze,
+  material,
+  result,
+  set,
+  tile,
+} from "../../checks/support.ts";
+
+/** A page's markup, and its words without the markup. */
+function pageOf(catalogue: Catalogue, path: string): { html: string; words: string } {
+  const page = listPages(catalogue).find((each) => each.path === path);
+  if (!page) throw new Error(`There is no page ${path}`);
+  const html = renderPage(page);
+  const main = html.slice(html.indexOf("<main"), html.indexOf("</main>"));
+  return { html, words: main.replace(/<[^>]+>/gu, " ").replace(/\s+/gu, " ") };
+}
+
+const kiln = firing("g-1", { cone: cone("6") });
+const saw = (about: Partial<Result>): Result[] => [{ ...result(), ...about } as Result];
+const lead = mixed("leaden", { "lead-bisilicate": 70, kaolin: 30 });
+
+describe("the page of a mixed glaze", () => {
+  const catalogue = catalogueOf({
+    glazes: [
+      mixed(
+        "blue",
+        { "our-spar": 40, silica: 30, whiting: 20, kaolin: 10 },
+        { additions: [{ material: "cobalt-carbonate", parts: 1 }] },
+      ),
+    ],
+    materials: [material("our-spar", { name: "Our spar", formula: "KAlSi3O8", price: 2 })],
+    clays: [
+      clay("buff", {
+        name: "Buff",
+        cones: cones("5-7"),
+        expansion: { mean: 6.4, between: [20, 500] },
+      }),
+      clay("red", {
+        name: "Red",
+        cones: cones("06-03"),
+        expansion: { mean: 7, between: undefined },
+      }),
+    ],
+    firings: [kiln],
+    tiles: [
+      tile("A", [coat("blue"), fired("g-1")], {
+        clay: "buff",
+        result: saw({ faults: ["crazing"] }),
+      }),
+      tile("B", [coat("blue"), fired("g-1")], {
+        clay: "buff",
+        result: saw({ faults: ["none"] }),
+        later: [{ on: "2027-01-11", faults: ["crazing"] }] as LaterLook[],
+      }),
+      tile("C", [coat("blue"), fired("g-1")], { clay: "buff", result: saw({ faults: ["none"] }) }),
+    ],
+  });
+  const { html, words } = pageOf(catalogue, "glazes/blue.html");
+
+  test("has its unity formula to three figures, oxides with true subscripts", () => {
+    expect(html).toMatch(/<span class="formula">SiO<sub>2<\/sub><\/span><\/th><td>3\.71<\/td>/u);
+    expect(html).toMatch(/<span class="formula">K<sub>2<\/sub>O<\/span><\/th><td>0\.26\d<\/td>/u);
+    expect(words).toContain("Silica to alumina, by moles 9.1");
+  });
+
+  test("is weighed out for 100 g, 1 kg and 5 kg without a script, with boxes to tick", () => {
+    expect(words).toMatch(/Material Parts 100 g 1 kg 5 kg/u);
+    expect(words).toMatch(/Our spar 40 40\.0 400\.0 2,000 /u);
+    expect(words).toMatch(/\+ Cobalt carbonate 1 1\.00 10\.0 50\.0 /u);
+    expect(words).toMatch(/All of it, dry 101 101\.0 1,010 5,050/u);
+    expect(html.match(/<input type="checkbox" aria-label="[^"]+ is weighed"/gu)).toHaveLength(5);
+  });
+
+  test("costs what its prices say, and says what they leave out", () => {
+    // 40 of 101 parts at 2 a kilogram.
+    expect(words).toContain("A kilogram of it, dry, costs 0.79 by the known prices; that of");
+  });
+
+  test("states Brongniart's relation, and the dry density it assumes", () => {
+    // 1000 × 0.45 × 2.6 / 1.6.
+    expect(words).toContain("731.3 g at 1.45");
+    expect(words).toMatch(/Brongniart.* dry density d of 2\.6 g\/cm³/u);
+  });
+
+  test("tells every set's expansion with its error, and averages nothing", () => {
+    for (const name of ["Appen", "English & Turner", "Winkelmann & Schott", "Mayer & Havas"])
+      expect(words.replaceAll("&amp;", "&")).toMatch(new RegExp(`${name}[^±]*±\\d\\.\\d`, "u"));
+    expect(words).toContain("no mean of them would be nearer the truth");
+  });
+
+  test("tells the fit as a tendency beside what tiles did, and of no clay of other cones", () => {
+    expect(words).toMatch(/On Buff Measured: 6\.4 × 10⁻⁶ per kelvin, between 20 and 500 °C\./u);
+    expect(words).toContain(
+      "Of 3 tiles here with it alone: A; B, seen on 11 January 2027, crazed. 1 tile (C) was looked at and showed no crazing, dunting or shivering.",
+    );
+    expect(words).toMatch(/Not compared with Red : no cone suits both it and blue\./u);
+    expect(words).not.toMatch(/will (craze|shiver|fit)|fits? (well|the clay)/u);
+  });
+
+  test("carries the cautions of its materials with their sources", () => {
+    expect(words).toMatch(/Caution Cobalt \(in Cobalt carbonate\) is listed as highly toxic/u);
+    expect(words).toMatch(/Source: Western Carolina University/u);
+  });
+
+  test("leads to the map that it stands on", () => {
+    expect(html).toContain('href="../maps/6.html"');
+  });
+});
+
+describe("a recipe with lead", () => {
+  const catalogue = catalogueOf({
+    glazes: [
+      lead,
+      clear,
+      blend("half", { leaden: 1, clear: 1 }),
+      blend("more", { leaden: 2, clear: 1 }),
+    ],
+    firings: [kiln],
+    tiles: ["leaden", "half", "more"].map((id) =>
+      tile(`T-${id}`, [coat(id), fired("g-1")], { result: saw({ surface: ["gloss"] }) }),
+    ),
+  });
+
+  test.each([
+    ["glazes/index.html", /leaden ⚠\uFE0E holds lead/u],
+    ["materials/index.html", /Lead bisilicate ⚠\uFE0E holds lead/u],
+    ["materials/lead-bisilicate.html", /leaden ⚠\uFE0E holds lead/u],
+    ["maps/6.html", /leaden ⚠\uFE0E holds lead/u],
+    ["blends/index.html", /clear to leaden ⚠\uFE0E holds lead/u],
+    ["blends/clear--leaden.html", /half ⚠\uFE0E holds lead/u],
+  ])("never stands on %s without its caution", (path, flagged) => {
+    expect(pageOf(catalogue, path).words).toMatch(flagged);
+  });
+
+  test("has it at the head of its page and again on its weighing sheet", () => {
+    for (const id of ["leaden", "half", "more"]) {
+      const { html } = pageOf(catalogue, `glazes/${id}.html`);
+      const places = [...html.matchAll(/This glaze holds lead/gu)].map(({ index }) => index);
+      expect(places[0]).toBeLessThan(html.indexOf('class="wall"'));
+      expect(places.at(-1)).toBeGreaterThan(html.indexOf('id="weighing"'));
+    }
+  });
+
+  test("has it on the pages of its tiles", () => {
+    const { words } = pageOf(catalogue, "tiles/t-half.html");
+    expect(words).toMatch(/half: This glaze holds lead/u);
+  });
+});
+
+describe("a glaze without a recipe", () => {
+  const catalogue = catalogueOf({
+    glazes: [glaze("jar"), clear, blend("spoons", { jar: 1, clear: 1 }, { by: "volume" })],
+    tiles: [],
+  });
+
+  test("has neither sheet nor fit, and loads no script for one", () => {
+    for (const id of ["jar", "spoons"]) {
+      const { html } = pageOf(catalogue, `glazes/${id}.html`);
+      expect(html).not.toContain('id="weighing"');
+      expect(html).not.toContain('id="fit"');
+      expect(html).not.toContain("weighing.js");
+    }
+  });
+});
+
+describe("the page of a pair", () => {
+  const blue = mixed("blue", { "soda-feldspar": 60, dolomite: 20, silica: 20 });
+  const pair = "pairs/blue--over--clear.html";
+  const tiles = [
+    tile("A", [coat("clear", { coats: 2 }), coat("blue"), fired("g-1")], {
+      result: saw({ surface: ["gloss"] }),
+    }),
+  ];
+
+  test("tells the melt of both, with the range where a coat's weight is not known", () => {
+    const { words } = pageOf(catalogueOf({ glazes: [clear, blue], firings: [kiln], tiles }), pair);
+    expect(words).toContain(
+      "1 coat over 2 (A): 33 % of the dry weight is blue if coats weigh the same; 14 % to 60 %",
+    );
+    expect(words).toMatch(/The path at every tenth blue .* 0 % 3\.71 0\.407 9\.1 10 %/u);
+  });
+
+  test("tells the weights it rests on where they are known", () => {
+    const [known, heavy] = [clear, blue].map((each) => ({
+      ...each,
+      record: { ...each.record, weightPerCoat: each === blue ? 2 : 1 },
+    }));
+    if (!known || !heavy) throw new Error("two glazes");
+    const { words } = pageOf(catalogueOf({ glazes: [known, heavy], firings: [kiln], tiles }), pair);
+    expect(words).toContain(
+      "50 % of the dry weight is blue, by the weight that a coat of each leaves.",
+    );
+    expect(words).not.toContain("The range stands beneath");
+  });
+
+  test("says nothing of the kind where one was bought", () => {
+    const { html } = pageOf(
+      catalogueOf({ glazes: [clear, glaze("blue")], firings: [kiln], tiles }),
+      pair,
+    );
+    expect(html).not.toContain('id="overlap"');
+  });
+});
+
+describe("the page of a blend", () => {
+  const parts = { "soda-feldspar": 60, dolomite: 20, silica: 20 };
+  const glazes = [
+    clear,
+    mixed("blue", parts),
+    mixed("iron", { ...parts, "red-iron-oxide": 8 }),
+    blend("cb1", { clear: 2, blue: 1 }),
+    blend("cb2", { clear: 1, blue: 2 }),
+    blend("all", { clear: 1, blue: 1, iron: 1 }),
+  ];
+  const tiles = glazes.map(({ id }, i) =>
+    tile(`T-${i}`, [coat(id), fired("g-1")], { result: saw({}) }, { set: "tests" }),
+  );
+
+  test("lays a line out in order, each with its shares and its formula", () => {
+    const line = glazes.filter(({ id }) => id !== "all" && id !== "iron");
+    const { words } = pageOf(
+      catalogueOf({ glazes: line, firings: [kiln], tiles, sets: [set("tests")] }),
+      "blends/blue--clear.html",
+    );
+    expect(words).toMatch(/T-1 100 : 0 blue T-4 67 : 33 cb2 T-3 33 : 67 cb1 T-0 0 : 100 clear/u);
+    expect(words).toMatch(/clear 0 : 100 3\.71 0\.407/u);
+  });
+
+  test("lays a triangle out by its corners", () => {
+    const { html } = pageOf(
+      catalogueOf({ glazes, firings: [kiln], tiles, sets: [set("tests")] }),
+      "blends/blue--clear--iron.html",
+    );
+    const places = new Map(
+      [
+        ...html.matchAll(
+          /aria-label="(T-\d)[^"]*"><rect class="ground" x="([\d.]+)" y="([\d.]+)"/gu,
+        ),
+      ].map(([, code = "", x, y]) => [code, { x: Number(x), y: Number(y) }]),
+    );
+    const [top, left, right, middle] = ["T-1", "T-0", "T-2", "T-5"].map((code) => places.get(code));
+    expect(top?.y).toBe(0);
+    expect(left?.y).toBe(right?.y);
+    expect(left?.x).toBeLessThan(right?.x ?? 0);
+    expect(middle?.x).toBeCloseTo(((left?.x ?? 0) + (right?.x ?? 0)) / 2, 0);
+    expect(middle?.x).toBeCloseTo(top?.x ?? 0, 0);
+  });
+});
+
+test("the old lines on a map are off at first, and say what they are", () => {
+  const catalogue = catalogueOf({
+    glazes: [clear],
+    firings: [kiln],
+    tiles: [tile("A", [coat("clear"), fired("g-1")], { result: saw({ surface: ["matte"] }) })],
+  });
+  const { html, words } = pageOf(catalogue, "maps/6.html");
+  expect(html).toMatch(/<input type="checkbox" class="lay-old-lines"\/>/u);
+  expect(html).not.toContain("checked");
+  expect(words).toMatch(
+    /old guidance, not a rule.* 0\.3 K 2 O and 0\.7 CaO.*cone 11.*\(from memory\)/u,
+  );
+  expect(words).toMatch(/clear 3\.71 0\.407 9\.1 matte bright , not so here/u);
+});
+
+test("no page for a glaze mixer calls anything safe", () => {
+  const catalogue = catalogueOf({
+    glazes: [
+      clear,
+      lead,
+      blend("half", { leaden: 1, clear: 1 }),
+      blend("h2", { leaden: 2, clear: 1 }),
+    ],
+    clays: [clay("buff", { expansion: { mean: 6.4, between: [20, 500] } })],
+    firings: [kiln],
+    tiles: [tile("A", [coat("clear"), coat("leaden"), fired("g-1")], { clay: "buff" })],
+  });
+  const pages = listPages(catalogue).filter(({ path }) =>
+    /^(glazes|materials|maps|blends|pairs)/u.test(path),
+  );
+  expect(pages.length).toBeGreaterThan(10);
+  for (const page of pages)
+    expect(renderPage(page).replace(/safety sheets?|Ceramics safety/giu, "")).not.toMatch(
+      /\bsafe(ly|ty)?\b/iu,
+    );
+});
