@@ -6,7 +6,7 @@ import { ConePack } from "../charts/cone-pack.tsx";
 import { witnessWords } from "../words/firing.ts";
 import { capital, formatHeat } from "../words/numbers.ts";
 import { shelfWords } from "../words/steps.ts";
-import { formatMinutes, formatRates, type TemperatureUnit } from "../words/temperature.ts";
+import { formatMinutes, formatRates, type TemperatureUnit, tied } from "../words/temperature.ts";
 import { Definitions } from "./definitions.tsx";
 
 interface FactsProps {
@@ -78,7 +78,8 @@ export function Programme({ firing: { programme }, unit }: FactsProps): VNode {
           {programme.sentences.map((words, i) => (
             <li>
               <span>
-                {words}. <span class="other-unit">{programme.inOtherUnit[i]}</span>
+                {tied(words)}.{" "}
+                <span class="other-unit">{tied(programme.inOtherUnit[i] ?? "")}</span>
               </span>
             </li>
           ))}

@@ -11,6 +11,11 @@ export function formatTemperature(celsius: number, unit: TemperatureUnit): strin
   return `${whole(toUnit(celsius, unit))} ${signs[unit]}`;
 }
 
+/** Keeps a number and the unit behind it on one line. */
+export function tied(words: string): string {
+  return words.replace(/ (?=°[CF])/gu, "\u00a0");
+}
+
 /** `60 °C an hour (108 °F)`: a rate has no zero to shift. */
 export function formatRates(celsiusPerHour: number, first: TemperatureUnit): string {
   const rate = (unit: TemperatureUnit) =>

@@ -1,6 +1,7 @@
 /** A page for each tile, and one for each code that a tile had before. */
 import { MovedPage } from "../../../templates/pages/moved-page.tsx";
 import { TilePage } from "../../../templates/pages/tile-page.tsx";
+import { tied } from "../../../templates/words/temperature.ts";
 import type { CatalogueTile, Link } from "../../catalogue/types.ts";
 import { renderNotes } from "../markdown.ts";
 import type { Page } from "../page.ts";
@@ -56,7 +57,9 @@ function tilePage(
 function programmesOf({ firings }: Site, tile: CatalogueTile) {
   return tile.firings.flatMap(({ firing }) => {
     const programme = firing && firings.get(firing.id)?.programme;
-    return programme ? [{ firing: firing.id, words: `${programme.sentences.join(". ")}.` }] : [];
+    return programme
+      ? [{ firing: firing.id, words: tied(`${programme.sentences.join(". ")}.`) }]
+      : [];
   });
 }
 
