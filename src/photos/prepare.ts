@@ -60,8 +60,11 @@ export interface PrepareOptions {
   onProgress?: (progress: { key: string; done: number; total: number }) => void;
 }
 
-/** On two cores two pictures in flight are best; more only take memory. */
-export const IN_FLIGHT = Math.max(2, Math.min(availableParallelism(), 4));
+/**
+ * One picture more than there are cores: while it is read, measured or written, the others keep the
+ * cores busy. The picture library works on four at a time, so more only take memory.
+ */
+export const IN_FLIGHT = 1 + Math.max(1, Math.min(availableParallelism(), 4));
 
 /**
  * Makes photographs ready for the pages: inspects each, makes its sizes, judges and measures it.

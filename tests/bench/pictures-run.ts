@@ -5,7 +5,7 @@ import sharp from "sharp";
 import { type MeasuredColour, measureColour } from "../../src/colour/measure.ts";
 import { inParallel } from "../../src/photos/parallel.ts";
 import { placePictures } from "../../src/photos/place.ts";
-import { preparePictures } from "../../src/photos/prepare.ts";
+import { IN_FLIGHT, preparePictures } from "../../src/photos/prepare.ts";
 import { OUTPUTS, PICTURE_WIDTHS } from "../../src/photos/recipe.ts";
 
 export interface RunResult {
@@ -45,11 +45,11 @@ async function runTilebook(): Promise<void> {
   await placePictures(pictures, { cacheDir, outDir });
 }
 
-/** The best known chain: decoded once, each size from the one above, two pictures in flight. */
+/** The best known chain: decoded once, each size from the one above, as many pictures in flight. */
 async function runBare(): Promise<void> {
   sharp.concurrency(1);
   sharp.cache(false);
-  await inParallel([...paths.entries()], 2, async ([index, path]) => {
+  await inParallel([...paths.entries()], IN_FLIGHT, async ([index, path]) => {
     let image = sharp(path).autoOrient();
     for (const width of PICTURE_WIDTHS) {
       const { data, info } = await image.resize(width).raw().toBuffer({ resolveWithObject: true });
