@@ -1,18 +1,12 @@
 /**
  * The page for an address that leads nowhere. A host shows it at any depth, where links that are
- * relative to this page lead astray: the studio's whole address stands beside them.
+ * relative to this page lead astray: so it says in words how to begin again.
  */
 import type { VNode } from "preact";
 import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";
 
-export interface NotFoundPageProps {
-  readonly frame: Frame;
-  /** Where the catalogue begins on the web, if the studio says so. */
-  readonly address: string | null;
-}
-
-export function NotFoundPage({ frame, address }: NotFoundPageProps): VNode {
+export function NotFoundPage({ frame }: { readonly frame: Frame }): VNode {
   return (
     <Document
       frame={frame}
@@ -27,11 +21,7 @@ export function NotFoundPage({ frame, address }: NotFoundPageProps): VNode {
           code on its back will find it: look it up among{" "}
           <a href={`${frame.root}index.html`}>all tiles</a>.
         </p>
-        {address !== null && (
-          <p>
-            The catalogue begins at <a href={address}>{address}</a>.
-          </p>
-        )}
+        <p>Or cut the address in your browser back to where the catalogue begins.</p>
       </header>
     </Document>
   );

@@ -77,12 +77,7 @@ export function standingPages(site: Site): readonly Page[] {
     },
     {
       path: "404.html",
-      render: () => (
-        <NotFoundPage
-          frame={{ ...frame("404.html"), canonical: null }}
-          address={studio.unlisted ? null : studio.address}
-        />
-      ),
+      render: () => <NotFoundPage frame={{ ...frame("404.html"), canonical: null }} />,
       search: null,
     },
   ];
