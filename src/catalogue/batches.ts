@@ -3,20 +3,19 @@ import { mixedGlazesOf } from "../chemistry/from-records.ts";
 import { rawRecipeFinder } from "../chemistry/raw-batch.ts";
 import { recipeToBatch } from "../chemistry/recipe.ts";
 import { type Archive, findById } from "../records/archive.ts";
-import type { BuiltInMaterial } from "./findings.ts";
-import { materialLink } from "./materials.ts";
+import type { FindMaterialLink } from "./materials.ts";
 import type { WeighedPart } from "./mixing-types.ts";
 
 /** Gives what the glaze of an id is weighed out of; null where that is not known. */
 export type FindBatch = (glaze: string) => readonly WeighedPart[] | null;
 
-export function batchFinder(archive: Archive, builtIn: readonly BuiltInMaterial[]): FindBatch {
+export function batchFinder(archive: Archive, findLink: FindMaterialLink): FindBatch {
   const findRecipe = rawRecipeFinder(mixedGlazesOf(archive));
   return (glaze) => {
     const recipe = findRecipe(glaze);
     if (!recipe) return null;
     return recipeToBatch(recipe).map(({ material: id, weight, isAddition }) => {
-      const link = materialLink(id, archive, builtIn);
+      const link = findLink(id);
       return {
         id: link?.id ?? id,
         name: link?.name ?? id,

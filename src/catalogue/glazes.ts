@@ -5,8 +5,8 @@ import { findById } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import { glazeUrl, pairUrl } from "./addresses.ts";
-import type { BuiltInMaterial, Findings } from "./findings.ts";
-import { materialLink } from "./materials.ts";
+import type { Findings } from "./findings.ts";
+import type { FindMaterialLink } from "./materials.ts";
 import type { FindMixing } from "./mixing.ts";
 import { findOverlap, type LappingGlaze } from "./overlaps.ts";
 import { linkTo } from "./tiles.ts";
@@ -63,6 +63,7 @@ export interface GlazeSurroundings {
   readonly findings: Findings;
   readonly tiles: readonly CatalogueTile[];
   readonly pairs: readonly CataloguePair[];
+  readonly findLink: FindMaterialLink;
   readonly findMixing: FindMixing;
 }
 
@@ -75,7 +76,7 @@ export function listGlazes(surroundings: GlazeSurroundings): readonly CatalogueG
 
 function catalogueGlaze(
   glaze: Filed<GlazeRecord>,
-  { archive, findings, tiles, pairs, findMixing }: GlazeSurroundings,
+  { archive, findings, tiles, pairs, findLink, findMixing }: GlazeSurroundings,
 ): CatalogueGlaze {
   const { record } = glaze;
   const on = tiles.filter((tile) => glaze.id in tile.glazes);
@@ -99,7 +100,7 @@ function catalogueGlaze(
       .map((pair) => toGlazePair(pair.over, pair)),
     chemistry: found?.ok ? found.chemistry : null,
     whyNoChemistry: found && !found.ok && !record.bought ? tellReasons(found.reasons) : null,
-    made: madeOf(record, archive, findings.builtInMaterials),
+    made: madeOf(record, archive, findLink),
     cautions: findings.notes.get(glaze.file) ?? [],
     ...findMixing(glaze.id, alone),
   };
@@ -112,11 +113,11 @@ function toGlazePair(glaze: Link, pair: CataloguePair): GlazePair {
 function madeOf(
   record: GlazeRecord,
   archive: Archive,
-  builtIn: readonly BuiltInMaterial[],
+  findMaterialLink: FindMaterialLink,
 ): Readonly<Record<string, Link>> {
   const links: Record<string, Link> = {};
   for (const { material } of [...(record.ingredients ?? []), ...(record.additions ?? [])]) {
-    const link = materialLink(material, archive, builtIn);
+    const link = findMaterialLink(material);
     if (link) links[material] = link;
   }
   for (const { glaze } of record.blend ?? []) {

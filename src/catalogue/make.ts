@@ -16,7 +16,7 @@ import { viewFirings } from "./heat.ts";
 import { listKilns, nameKilns } from "./kilns.ts";
 import { listMakers, namesThatMayBeShown } from "./makers.ts";
 import { listMaps } from "./maps.ts";
-import { listMaterials } from "./materials.ts";
+import { listMaterials, materialLinkFinder } from "./materials.ts";
 import { mixingFinder } from "./mixing.ts";
 import { catalogueTile } from "./tiles.ts";
 import { measureTrust } from "./trust.ts";
@@ -49,8 +49,9 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
   const pairs = listPairs(archive, findings.chemistry, tiles);
   const clays = listClays(archive, tiles);
   const blends = listBlends(archive, tiles);
-  const findMixing = mixingFinder(archive, findings, { hazards, clays, blends });
-  const glazes = listGlazes({ archive, findings, tiles, pairs, findMixing });
+  const findLink = materialLinkFinder(archive, findings.builtInMaterials);
+  const findMixing = mixingFinder(archive, findings, { hazards, clays, blends, findLink });
+  const glazes = listGlazes({ archive, findings, tiles, pairs, findLink, findMixing });
   const cones = listCones(tiles);
   const firings = listFirings(views, inOrder, kilns);
   return freezeAll({

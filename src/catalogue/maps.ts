@@ -1,6 +1,7 @@
 /** The maps: mixed glazes by silica and alumina, one map for each cone they were fired to. */
 import { type RatioLine, ratioField, ratioLines, ratioRegion } from "../chemistry/stull.ts";
 import { type Surface, surfaces } from "../terms/choices.ts";
+import type { Cone } from "../terms/cones.ts";
 import { idKey } from "../terms/ids.ts";
 import { mapUrl } from "./addresses.ts";
 import type { CatalogueMap, MapMark, RatioRegion } from "./mixing-types.ts";
@@ -15,17 +16,21 @@ export function listMaps(
   glazes: readonly CatalogueGlaze[],
   tileById: ReadonlyMap<string, CatalogueTile>,
 ): readonly CatalogueMap[] {
-  return cones
-    .map(({ cone }) => ({
-      cone,
-      url: mapUrl(cone),
-      marks: glazes.flatMap((glaze) => {
-        const alone = glaze.alone.flatMap((code) => tileById.get(idKey(code)) ?? []);
-        const fired = alone.filter((tile) => tile.cone === cone);
-        return findMark(glaze, fired) ?? [];
-      }),
-    }))
-    .filter(({ marks }) => marks.length > 0);
+  const marksAt = new Map<Cone, MapMark[]>(cones.map(({ cone }) => [cone, []]));
+  for (const glaze of glazes) {
+    if (!glaze.chemistry?.unity) continue;
+    const alone = glaze.alone.flatMap((code) => tileById.get(idKey(code)) ?? []);
+    for (const cone of new Set(alone.flatMap((tile) => tile.cone ?? []))) {
+      const mark = findMark(
+        glaze,
+        alone.filter((tile) => tile.cone === cone),
+      );
+      if (mark) marksAt.get(cone)?.push(mark);
+    }
+  }
+  return [...marksAt]
+    .filter(([, marks]) => marks.length > 0)
+    .map(([cone, marks]) => ({ cone, url: mapUrl(cone), marks }));
 }
 
 function findMark(

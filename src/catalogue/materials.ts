@@ -10,16 +10,17 @@ import type { BuiltInMaterial } from "./findings.ts";
 import { linkTo } from "./tiles.ts";
 import type { CatalogueGlaze, CatalogueMaterial, Link } from "./types.ts";
 
-/** The page of a material, the archive's own or a built-in one. */
-export function materialLink(
-  id: string,
+/** Gives the page of a material, the archive's own or a built-in one. */
+export type FindMaterialLink = (id: string) => Link | undefined;
+
+export function materialLinkFinder(
   archive: Archive,
   builtIn: readonly BuiltInMaterial[],
-): Link | undefined {
-  const own = linkTo(findById(archive.materials, id), materialUrl);
-  if (own) return own;
-  const carried = builtIn.find((material) => idKey(material.id) === idKey(id));
-  return carried && { id: carried.id, name: carried.name, url: materialUrl(carried.id) };
+): FindMaterialLink {
+  const carried = new Map(
+    builtIn.map(({ id, name }) => [idKey(id), { id, name, url: materialUrl(id) }]),
+  );
+  return (id) => linkTo(findById(archive.materials, id), materialUrl) ?? carried.get(idKey(id));
 }
 
 /** The archive's own materials and the built-in ones that some glaze holds, by name. */

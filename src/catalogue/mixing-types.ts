@@ -1,13 +1,13 @@
 /** What the catalogue holds for a glaze mixer: fit, overlap, blends, the map, what to weigh out. */
 import type { Caution } from "../chemistry/cautions/cautions.ts";
 import type { Fit } from "../chemistry/fit.ts";
-import type { Melt } from "../chemistry/overlap.ts";
+import type { Melt, MeltFormula, MeltPoint } from "../chemistry/overlap.ts";
 import type { RatioRegion } from "../chemistry/stull.ts";
 import type { Surface } from "../terms/choices.ts";
 import type { Cone } from "../terms/cones.ts";
 import type { Link } from "./link.ts";
 
-export type { Caution, Fit, Melt, RatioRegion };
+export type { Caution, Fit, Melt, MeltFormula, MeltPoint, RatioRegion };
 
 /** A line of a weighing sheet. */
 export interface WeighedPart {
@@ -67,15 +67,6 @@ export interface GlazeMixing {
   readonly blends: readonly Link[];
 }
 
-/** A point on the way from one glaze to another, or null where it has no unity formula. */
-export interface MeltPoint {
-  /** The share of the upper glaze, by dry weight, from 0 to 1. */
-  readonly upperShare: number;
-  /** Moles to one of flux. */
-  readonly silica: number;
-  readonly alumina: number;
-}
-
 /** The melt of so many coats over so many. */
 export interface MeltedCoats {
   readonly over: number;
@@ -86,7 +77,7 @@ export interface MeltedCoats {
    * The melt if a coat of the upper glaze weighed a third of one of the lower, and if it weighed
    * three times as much; null where both weights are known.
    */
-  readonly range: readonly [Melt, Melt] | null;
+  readonly range: readonly [MeltFormula, MeltFormula] | null;
 }
 
 /** What two mixed glazes become where one lies over the other. */

@@ -5,6 +5,7 @@ import { idKey } from "../terms/ids.ts";
 import { batchFinder } from "./batches.ts";
 import type { Findings } from "./findings.ts";
 import { findFits } from "./fits.ts";
+import type { FindMaterialLink } from "./materials.ts";
 import type { CatalogueBlend, GlazeMixing } from "./mixing-types.ts";
 import type { CatalogueClay, CatalogueTile, Link } from "./types.ts";
 
@@ -14,6 +15,7 @@ export interface MixingContext {
   readonly hazards: ReadonlyMap<string, readonly Caution[]>;
   readonly clays: readonly CatalogueClay[];
   readonly blends: readonly CatalogueBlend[];
+  readonly findLink: FindMaterialLink;
 }
 
 /** Gives all of it for the glaze of an id, with the tiles on which it is alone. */
@@ -22,9 +24,9 @@ export type FindMixing = (glaze: string, alone: readonly CatalogueTile[]) => Gla
 export function mixingFinder(
   archive: Archive,
   findings: Findings,
-  { hazards, clays, blends }: MixingContext,
+  { hazards, clays, blends, findLink }: MixingContext,
 ): FindMixing {
-  const findBatch = batchFinder(archive, findings.builtInMaterials);
+  const findBatch = batchFinder(archive, findLink);
   const blendsOf = blendsByGlaze(blends);
   return (glaze, alone) => {
     const key = idKey(glaze);

@@ -1,9 +1,15 @@
 /** What two mixed glazes become where one lies over the other. */
 import type { GlazeChemistry } from "../chemistry/glazes.ts";
-import { type Coating, type Melt, meltPath, meltTogether } from "../chemistry/overlap.ts";
+import {
+  type Coating,
+  meltFormulaAt,
+  meltPath,
+  meltTogether,
+  upperShareOf,
+} from "../chemistry/overlap.ts";
 import { meets } from "../records/coat-stack.ts";
 import { idKey } from "../terms/ids.ts";
-import type { MeltedCoats, MeltPoint, Overlap } from "./mixing-types.ts";
+import type { MeltedCoats, Overlap } from "./mixing-types.ts";
 import type { CatalogueTile } from "./types.ts";
 
 /** A glaze as it takes part in an overlap. */
@@ -32,18 +38,12 @@ export function findOverlap(
     groups.set(key, { coats, tiles: [...group.tiles, tile.id] });
   }
   return {
-    path: meltPath(under.chemistry.raw, over.chemistry.raw).flatMap(toPoint),
+    path: meltPath(under.chemistry.raw, over.chemistry.raw),
     coats: [...groups.values()]
       .sort((a, b) => a.coats.over - b.coats.over || a.coats.under - b.coats.under)
       .map((group) => ({ ...group.coats, tiles: group.tiles, ...melts(over, under, group.coats) })),
     unknown: counted.filter(({ coats }) => !coats).map(({ tile }) => tile.id),
   };
-}
-
-function toPoint({ upperShare, chemistry }: Melt): readonly MeltPoint[] {
-  const unity = chemistry?.unity;
-  if (!unity) return [];
-  return [{ upperShare, silica: unity.SiO2 ?? 0, alumina: unity.Al2O3 ?? 0 }];
 }
 
 interface LappedCoats {
@@ -85,9 +85,13 @@ function melts(
   const lower: Coating = { ...toCoating(under), coats: coats.under };
   const isKnown = over.weightPerCoat !== undefined && under.weightPerCoat !== undefined;
   if (isKnown) return { melt: meltTogether(lower, upper), range: null };
-  const meltAt = (weightPerCoat: number) =>
-    meltTogether({ ...lower, weightPerCoat: 1 }, { ...upper, weightPerCoat });
-  return { melt: meltAt(1), range: [meltAt(unlikeCoats[0]), meltAt(unlikeCoats[1])] };
+  const even = { ...lower, weightPerCoat: 1 };
+  const formulaAt = (weightPerCoat: number) =>
+    meltFormulaAt(lower.raw, upper.raw, upperShareOf(even, { ...upper, weightPerCoat }));
+  return {
+    melt: meltTogether(even, { ...upper, weightPerCoat: 1 }),
+    range: [formulaAt(unlikeCoats[0]), formulaAt(unlikeCoats[1])],
+  };
 }
 
 function toCoating({ chemistry, weightPerCoat }: LappingGlaze): Omit<Coating, "coats"> {

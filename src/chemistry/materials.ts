@@ -1,6 +1,7 @@
 /** What a raw material is made of: by its formula, its analysis, or as the mineral of its name. */
 import { idKey } from "../terms/ids.ts";
 import { type Analysis, analyseFormula } from "./analysis.ts";
+import { type FumeElement, findFumeElements } from "./fumes.ts";
 import { findTheoreticalMaterial } from "./minerals/minerals.ts";
 import type { Note } from "./notes.ts";
 import { notWorked, type Worked } from "./reasons.ts";
@@ -20,6 +21,8 @@ export interface AnalysedMaterial {
   readonly analysis: Analysis;
   /** The formula that its analysis follows from; null where it was stated as an analysis. */
   readonly formula: string | null;
+  /** What of it leaves the kiln as a harmful gas. */
+  readonly fumes: readonly FumeElement[];
   /** Where its analysis comes from. */
   readonly basis: "analysis" | "formula" | "theoretical";
   /** What was done with the figures, and what to mind. */
@@ -38,7 +41,12 @@ export type FindMaterial = (id: string) => MaterialResult;
  */
 export function materialFinder(sources: readonly MaterialSource[]): FindMaterial {
   const results = new Map(sources.map((source) => [idKey(source.id), analyseMaterial(source)]));
-  return (id) => results.get(idKey(id)) ?? findTheoretical(id) ?? noSuchMaterial(id);
+  return (id) => {
+    const found = results.get(idKey(id)) ?? findTheoretical(id);
+    if (!found) return noSuchMaterial(id);
+    results.set(idKey(id), found);
+    return found;
+  };
 }
 
 /** The analysis of one material of an archive, or the reason why there is none. */
@@ -60,7 +68,8 @@ function byFormula({ id, name }: MaterialSource, formula: string): MaterialResul
   }
   const notes = reading.balanced ? [] : [unbalanced(formula)];
   const { analysis } = reading;
-  return { ok: true, material: { id, name, analysis, formula, basis: "formula", notes } };
+  const fumes = findFumeElements(formula, analysis);
+  return { ok: true, material: { id, name, analysis, formula, fumes, basis: "formula", notes } };
 }
 
 function unbalanced(formula: string): Note {
@@ -81,7 +90,11 @@ function byAnalysis({ id, name }: MaterialSource, stated: StatedAnalysis): Mater
     );
   }
   const { analysis, notes } = reading;
-  return { ok: true, material: { id, name, analysis, formula: null, basis: "analysis", notes } };
+  const fumes = findFumeElements(null, analysis);
+  return {
+    ok: true,
+    material: { id, name, analysis, formula: null, fumes, basis: "analysis", notes },
+  };
 }
 
 function lowerFirst(message: string): string {
@@ -105,10 +118,10 @@ function findTheoretical(id: string): MaterialResult | undefined {
   if (!reading.ok) return undefined;
   const { analysis } = reading;
   const { id: plainId, name, formula } = mineral;
-  const notes: readonly Note[] = [];
+  const fumes = findFumeElements(formula, analysis);
   return {
     ok: true,
-    material: { id: plainId, name, analysis, formula, basis: "theoretical", notes },
+    material: { id: plainId, name, analysis, formula, fumes, basis: "theoretical", notes: [] },
   };
 }
 

@@ -99,8 +99,12 @@ export function presentOxides(amounts: OxideAmounts): readonly (readonly [Oxide,
 
 /** Oxide amounts made from a value for each oxide, in the order of `oxides`; zeros are left out. */
 export function oxideAmounts(amountOf: (oxide: Oxide) => number): OxideAmounts {
-  const all = oxides.map((oxide) => [oxide, amountOf(oxide)] as const);
-  return Object.fromEntries(all.filter(([, amount]) => amount !== 0));
+  const amounts: Partial<Record<Oxide, number>> = {};
+  for (const oxide of oxides) {
+    const amount = amountOf(oxide);
+    if (amount !== 0) amounts[oxide] = amount;
+  }
+  return amounts;
 }
 
 /** A stretch of a formula, set on the line or as a subscript. */

@@ -1,6 +1,6 @@
 /** The way from one glaze to another by silica and alumina, at every tenth of the dry weight. */
 import type { VNode } from "preact";
-import type { Melt, MeltedCoats, MeltPoint, Overlap } from "../../src/catalogue/types.ts";
+import type { MeltedCoats, MeltFormula, MeltPoint, Overlap } from "../../src/catalogue/types.ts";
 import { Axes } from "./axes.tsx";
 import { type DrawingFrame, plotPoints } from "./map-view.ts";
 import type { Place } from "./place-marks.ts";
@@ -41,13 +41,11 @@ export function MeltPath({ overlap, under, over }: PathProps): VNode | null {
         <Range points={pointsInRange(melted, path).map(at)} />
       ))}
       <path class="way" d={toPath(plotted.points)} />
-      {plotted.points.map(({ x, y }) => (
-        <circle class="tenth" cx={x.toFixed(1)} cy={y.toFixed(1)} r="2.5" />
-      ))}
+      <path class="tenths" d={toDots(plotted.points)} />
       <EndLabel at={at(start)} other={at(end)} words={under} />
       <EndLabel at={at(end)} other={at(start)} words={over} />
       {coats.map((melted) =>
-        toPoints(melted.melt).map((point) => (
+        toPoints(formulaOf(melted)).map((point) => (
           <MeltMark at={at(point)} words={`${melted.over} over ${melted.under}`} />
         )),
       )}
@@ -55,9 +53,12 @@ export function MeltPath({ overlap, under, over }: PathProps): VNode | null {
   );
 }
 
-function toPoints({ upperShare, chemistry }: Melt): readonly MeltPoint[] {
-  const unity = chemistry?.unity;
+function toPoints({ upperShare, unity }: MeltFormula): readonly MeltPoint[] {
   return unity ? [{ upperShare, silica: unity.SiO2 ?? 0, alumina: unity.Al2O3 ?? 0 }] : [];
+}
+
+function formulaOf({ melt: { upperShare, chemistry } }: MeltedCoats): MeltFormula {
+  return { upperShare, unity: chemistry?.unity ?? null };
 }
 
 /** The part of the path that a melt may lie on where nobody knows what a coat weighs. */
@@ -72,6 +73,11 @@ function pointsInRange({ range }: MeltedCoats, path: readonly MeltPoint[]): read
 
 function Range({ points }: { readonly points: readonly Place[] }): VNode | null {
   return points.length > 0 ? <path class="range-band" d={toPath(points)} /> : null;
+}
+
+/** A dot at each point: a line of no length with round ends. */
+function toDots(points: readonly Place[]): string {
+  return points.map(({ x, y }) => `M${x.toFixed(1)} ${y.toFixed(1)}h0`).join("");
 }
 
 function toPath(points: readonly Place[]): string {

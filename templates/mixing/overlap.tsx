@@ -77,6 +77,7 @@ function MeltedTable(props: {
             <th scope="col">{under.name}</th>
             <th scope="col">together</th>
             <th scope="col">{over.name}</th>
+            <th scope="col">together, % by weight</th>
           </tr>
         </thead>
         <tbody>
@@ -91,6 +92,7 @@ function MeltedTable(props: {
                 {range && <span class="range">{rangeWords(range, oxide)}</span>}
               </td>
               <td>{molesOf(over.chemistry, oxide)}</td>
+              <td>{fixed(melt.chemistry?.weightPercent[oxide] ?? 0, 1)}</td>
             </tr>
           ))}
         </tbody>
@@ -112,8 +114,8 @@ function molesOf(chemistry: Pick<Fired, "unity"> | null, oxide: Oxide): string {
   return moles === 0 ? "" : formatMoles(moles);
 }
 
-function rangeWords(range: readonly [Melt, Melt], oxide: Oxide): string {
-  const moles = range.map((melt) => melt.chemistry?.unity?.[oxide] ?? 0).sort((a, b) => a - b);
+function rangeWords(range: NonNullable<MeltedCoats["range"]>, oxide: Oxide): string {
+  const moles = range.map(({ unity }) => unity?.[oxide] ?? 0).sort((a, b) => a - b);
   return moles.map(formatMoles).join("–");
 }
 

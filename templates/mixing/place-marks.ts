@@ -10,7 +10,7 @@ export interface Box {
   readonly height: number;
 }
 
-const rounds = 400;
+const rounds = 200;
 
 /**
  * Moves boxes of one size off one another, each as near to its own point as the others let it.
@@ -48,25 +48,35 @@ function pull(place: Moving, point: Place | undefined): void {
   place.y += (point.y - place.y) * 0.02;
 }
 
-/**
- * Moves every two that overlap half of the way each, along the shorter way out; late, and now and
- * then, along the longer one, or a full column would never spill into the next.
- */
-function pushApart(places: readonly Moving[], { width, height }: Box, round: number): boolean {
+/** Moves every two that overlap; false where none do. */
+function pushApart(places: readonly Moving[], box: Box, round: number): boolean {
   let moved = false;
-  for (const [i, a] of places.entries()) {
-    for (const [j, b] of places.entries()) {
-      if (j <= i) continue;
-      const x = width - Math.abs(b.x - a.x);
-      const y = height - Math.abs(b.y - a.y);
-      if (x <= 0.01 || y <= 0.01) continue;
-      moved = true;
-      const isLongWay = round > rounds / 2 && (i + j + round) % 5 === 0;
-      if (x < y !== isLongWay) shift(a, b, "x", x / 2);
-      else shift(a, b, "y", y / 2);
+  for (let i = 0; i < places.length; i++) {
+    for (let j = i + 1; j < places.length; j++) {
+      const isLate = round > rounds / 2 && (i + j + round) % 5 === 0;
+      moved = pushTwo(places[i], places[j], box, isLate) || moved;
     }
   }
   return moved;
+}
+
+/**
+ * Moves two that overlap half of the way each, along the shorter way out; late, and now and then,
+ * along the longer one, or a full column would never spill into the next.
+ */
+function pushTwo(
+  a: Moving | undefined,
+  b: Moving | undefined,
+  { width, height }: Box,
+  isLongWay: boolean,
+): boolean {
+  if (!a || !b) return false;
+  const x = width - Math.abs(b.x - a.x);
+  const y = height - Math.abs(b.y - a.y);
+  if (x <= 0.01 || y <= 0.01) return false;
+  if (x < y !== isLongWay) shift(a, b, "x", x / 2);
+  else shift(a, b, "y", y / 2);
+  return true;
 }
 
 function shift(a: Moving, b: Moving, along: "x" | "y", by: number): void {

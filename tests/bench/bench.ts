@@ -7,6 +7,7 @@ interface Benchmark {
 }
 
 const benchmarks: Record<string, () => Promise<Benchmark>> = {
+  chemistry: () => import("./chemistry.ts"),
   pictures: () => import("./pictures.ts"),
 };
 

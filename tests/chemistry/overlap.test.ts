@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { type Analysis, analyseFormula } from "../../src/chemistry/analysis.ts";
 import { findFiredChemistry } from "../../src/chemistry/fired-chemistry.ts";
 import { mixAnalyses } from "../../src/chemistry/mix.ts";
-import { meltPath, meltTogether } from "../../src/chemistry/overlap.ts";
+import { meltFormulaAt, meltPath, meltTogether } from "../../src/chemistry/overlap.ts";
 import { largestDifference } from "./reference.ts";
 
 function raw(...parts: [formula: string, weight: number][]): Analysis {
@@ -51,12 +51,34 @@ describe("the melt of two glazes over each other", () => {
     expect(path.map(({ upperShare }) => upperShare)).toEqual([
       0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1,
     ]);
-    expect(path[0]?.chemistry).toEqual(findFiredChemistry(lower));
-    expect(path[10]?.chemistry).toEqual(findFiredChemistry(upper));
+    for (const [point, end] of [
+      [path[0], lower],
+      [path[10], upper],
+    ] as const) {
+      const unity = findFiredChemistry(end)?.unity;
+      expect(point?.silica).toBeCloseTo(unity?.SiO2 ?? 0, 12);
+      expect(point?.alumina).toBeCloseTo(unity?.Al2O3 ?? 0, 12);
+    }
+  });
+
+  test("lies on the path at its own share", () => {
+    for (const { upperShare, silica, alumina } of meltPath(lower, upper)) {
+      const { unity } = meltFormulaAt(lower, upper, upperShare);
+      expect(silica).toBeCloseTo(unity?.SiO2 ?? 0, 10);
+      expect(alumina).toBeCloseTo(unity?.Al2O3 ?? 0, 10);
+    }
+  });
+
+  test("has no place on the path where there is no flux", () => {
+    const clay = raw(["Al2Si2O5(OH)4", 100]);
+    expect(meltPath(clay, upper).map(({ upperShare }) => upperShare)).toEqual([
+      ...[0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1],
+    ]);
   });
 
   test("gains boric oxide steadily on the way to a glaze that holds it", () => {
-    const boric = meltPath(lower, upper).map(({ chemistry }) => chemistry?.weightPercent.B2O3 ?? 0);
+    const tenths = Array.from({ length: 11 }, (_, i) => meltFormulaAt(lower, upper, i / 10));
+    const boric = tenths.map(({ unity }) => unity?.B2O3 ?? 0);
     for (const [i, amount] of boric.entries())
       if (i > 0) expect(amount).toBeGreaterThan(boric[i - 1] ?? 100);
   });

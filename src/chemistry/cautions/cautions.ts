@@ -2,14 +2,14 @@
 import type { Tag } from "../../terms/atomic-weights.ts";
 import { idKey } from "../../terms/ids.ts";
 import type { FiredChemistry } from "../fired-chemistry.ts";
-import { parseFormula } from "../formula.ts";
+import { fumeElements } from "../fumes.ts";
 import type { AnalysedMaterial } from "../materials.ts";
 import { formatAmount } from "../notes.ts";
 import type { OxideHazard } from "./hazard.ts";
 import { fumes, fumesSource, materialHazards, oxideHazards, silicaDust } from "./hazards.ts";
 
-/** A material as it goes into a batch. Without a formula nobody knows what its loss consists of. */
-export type HandledMaterial = Pick<AnalysedMaterial, "analysis" | "formula" | "id" | "name">;
+/** A material as it goes into a batch. */
+export type HandledMaterial = Pick<AnalysedMaterial, "analysis" | "fumes" | "id" | "name">;
 
 export interface Caution {
   readonly code:
@@ -147,8 +147,11 @@ function cautionOfSilica(materials: readonly HandledMaterial[]): readonly Cautio
 }
 
 function cautionOfFumes(materials: readonly HandledMaterial[]): readonly Caution[] {
-  const gases = (Object.keys(fumes) as (keyof typeof fumes)[])
-    .map((element) => ({ gas: fumes[element], from: materials.filter((m) => holdsIn(m, element)) }))
+  const gases = fumeElements
+    .map((element) => ({
+      gas: fumes[element],
+      from: materials.filter((material) => material.fumes.includes(element)),
+    }))
     .filter(({ from }) => from.length > 0);
   if (gases.length === 0) return [];
   const told = gases.map(({ gas, from }) => `${gas} (from ${from.map((m) => m.name).join(", ")})`);
@@ -161,12 +164,6 @@ function cautionOfFumes(materials: readonly HandledMaterial[]): readonly Caution
       sources: [fumesSource],
     },
   ];
-}
-
-function holdsIn({ formula, analysis }: HandledMaterial, element: keyof typeof fumes): boolean {
-  if (element === "F" && analysis.fluorine > 0) return true;
-  const reading = formula === null ? undefined : parseFormula(formula);
-  return reading?.ok === true && (reading.formula.elements[element] ?? 0) > 0;
 }
 
 const onlyTestsTell: Caution = {

@@ -2,6 +2,7 @@
  * Hazards of raw materials and of what can leach from a fired glaze. They orient; the product's
  * label and safety sheet, local rules and a laboratory decide.
  */
+import type { FumeElement } from "../fumes.ts";
 import type { MaterialHazard, OxideHazard, Statement } from "./hazard.ts";
 
 const highlyToxic: Statement = {
@@ -162,7 +163,7 @@ export const silicaDust: Statement = cancer(
 );
 
 /** What leaves in the fire, by the element that it comes from. */
-export const fumes: Readonly<Record<"C" | "Cl" | "F" | "S", string>> = {
+export const fumes: Readonly<Record<FumeElement, string>> = {
   C: "carbon dioxide and carbon monoxide",
   Cl: "hydrogen chloride",
   F: "hydrogen fluoride and silicon fluoride",

@@ -7,28 +7,34 @@ import { MaterialPage } from "../../../templates/pages/material-page.tsx";
 import { PairPage } from "../../../templates/pages/pair-page.tsx";
 import { glazeKind, glazeSentence } from "../../../templates/words/glaze.ts";
 import { capital, count } from "../../../templates/words/numbers.ts";
-import type { CatalogueGlaze, CatalogueMaterial, CataloguePair } from "../../catalogue/types.ts";
+import type {
+  CatalogueGlaze,
+  CatalogueMaterial,
+  CataloguePair,
+  Link,
+} from "../../catalogue/types.ts";
 import { kindsOfGlaze } from "../../terms/choices.ts";
 import { formatConeRange } from "../../terms/cones.ts";
 import { idKey } from "../../terms/ids.ts";
 import { renderNotes } from "../markdown.ts";
 import type { Page } from "../page.ts";
-import { loudOf, mapsOf } from "./mixing.tsx";
+import { loudOf, mapsByGlaze } from "./mixing.tsx";
 import { wordsOfGlaze } from "./search-words.ts";
 import type { Site } from "./site.ts";
 
 export function glazePages(site: Site): readonly Page[] {
   const { glazes, pairs, materials } = site.catalogue;
+  const maps = mapsByGlaze(site);
   return [
     listOfGlazes(site),
-    ...glazes.map((glaze) => glazePage(site, glaze)),
+    ...glazes.map((glaze) => glazePage(site, glaze, maps.get(glaze.id) ?? [])),
     ...pairs.flatMap((pair) => pairPage(site, pair)),
     listOfMaterials(site),
     ...materials.map((material) => materialPage(site, material)),
   ];
 }
 
-function glazePage(site: Site, glaze: CatalogueGlaze): Page {
+function glazePage(site: Site, glaze: CatalogueGlaze, maps: readonly Link[]): Page {
   const alone = new Set(glaze.alone);
   return {
     path: glaze.url,
@@ -40,7 +46,7 @@ function glazePage(site: Site, glaze: CatalogueGlaze): Page {
         alone={site.entries(glaze.alone)}
         others={site.entries(glaze.tiles.filter((code) => !alone.has(code)))}
         colour={site.colours.get(idKey(glaze.id)) ?? null}
-        maps={mapsOf(site, glaze)}
+        maps={maps}
       />
     ),
     search: {

@@ -112,9 +112,12 @@ function mapPage(site: Site, map: CatalogueMap): Page {
   };
 }
 
-/** The maps that a glaze stands on, as links. */
-export function mapsOf(site: Site, { id }: CatalogueGlaze): readonly Link[] {
-  return site.catalogue.maps
-    .filter(({ marks }) => marks.some(({ glaze }) => glaze.id === id))
-    .map(({ cone, url }) => ({ id: cone, name: `Map of cone ${cone}`, url }));
+/** The maps that each glaze stands on, as links, by its id. */
+export function mapsByGlaze({ catalogue }: Site): ReadonlyMap<string, readonly Link[]> {
+  const byGlaze = new Map<string, Link[]>();
+  for (const { cone, url, marks } of catalogue.maps) {
+    const link = { id: cone, name: `Map of cone ${cone}`, url };
+    for (const { glaze } of marks) byGlaze.set(glaze.id, [...(byGlaze.get(glaze.id) ?? []), link]);
+  }
+  return byGlaze;
 }
