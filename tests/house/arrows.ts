@@ -41,7 +41,6 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
   commander: ["commands", "src"],
   "csv-parse": ["archive", "firing"],
   "csv-stringify": ["publish"],
-  culori: ["colour"],
   "d3-scale": ["templates"],
   "d3-shape": ["templates"],
   esbuild: ["publish"],
