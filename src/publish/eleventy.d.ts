@@ -3,6 +3,9 @@ declare module "@11ty/eleventy" {
   export interface EleventyConfig {
     setUseGitIgnore(enabled: boolean): void;
     addTemplate(path: string, template: unknown): void;
+    readonly benchmarkManager: {
+      get(group: string): { setMinimumThresholdMs(milliseconds: number): void };
+    };
   }
   export default class Eleventy {
     constructor(

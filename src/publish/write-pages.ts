@@ -56,6 +56,8 @@ async function writeWithEleventy(pages: readonly Page[], output: string): Promis
       quietMode: true,
       config: (config) => {
         config.setUseGitIgnore(false);
+        // Neither quiet mode nor a logger that is off keeps Eleventy from telling of slow parts.
+        config.benchmarkManager.get("Configuration").setMinimumThresholdMs(0);
         config.addTemplate("pages.11ty.js", pageTemplate(pages));
       },
     });
