@@ -2,7 +2,9 @@ import type { ClayLook, GlazeLook } from "./tile-plan.ts";
 
 /** What a glaze's record does not tell: its optical nature. Kind, cones and surface come from the record. */
 export type Appearance = Pick<GlazeLook, "thick" | "thin"> &
-  Partial<Pick<GlazeLook, "pool" | "hiding" | "flow" | "speck" | "float" | "metal" | "crystal">>;
+  Partial<
+    Pick<GlazeLook, "raw" | "pool" | "hiding" | "flow" | "speck" | "float" | "metal" | "crystal">
+  >;
 
 /** An appearance, and how slow cooling or reduction change it. */
 export interface GlazeAppearance extends Appearance {
@@ -17,6 +19,7 @@ export const GLAZE_APPEARANCE: Readonly<Record<string, GlazeAppearance>> = {
   tidewrack: {
     thin: "#8b8258",
     thick: "#4c6462",
+    raw: "#cdb6ae",
     pool: "#3f5f68",
     flow: 0.42,
     float: { colour: "#8fa39a", amount: 0.3 },

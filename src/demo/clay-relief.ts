@@ -1,5 +1,6 @@
 import { type Chart, fillChart } from "./chart.ts";
 import { blurGrid, type Grid, num, smoothstep } from "./grid.ts";
+import { setLettering } from "./lettering.ts";
 import { planMotif, stampMotif } from "./motifs.ts";
 import { clouds, grain, type NoisePlace, noisePlace } from "./noise.ts";
 import { hashText } from "./random.ts";
@@ -49,7 +50,7 @@ function textureProfile(plan: TilePlan, at: NoisePlace): Profile {
   const variant = hashText(`${plan.set} ${plan.maker} ${plan.texture}`);
   switch (plan.texture) {
     case "smooth":
-      return () => 0;
+      return plan.scratched ? scratched(plan.scratched) : () => 0;
     case "carved":
       return carved(variant, plan, at);
     case "combed":
@@ -67,6 +68,12 @@ function textureProfile(plan: TilePlan, at: NoisePlace): Profile {
     default:
       return pressed(plan, variant, at);
   }
+}
+
+/** A word scratched into soft clay. */
+function scratched(word: string): Profile {
+  const lettering = setLettering(word, 9);
+  return (x, y) => groove(lettering.distance(x + lettering.width / 2, y), 0.7, 0.65);
 }
 
 /** A groove of a depth whose walls slope from its middle outwards. */

@@ -37,7 +37,7 @@ function growCrystals(plan: TilePlan, skin: Skin, coatings: readonly Coating[]):
   const at = noisePlace(`crystals ${plan.code}`);
   const salt = hashText(`crystals ${plan.code}`) & 0xffff;
   const hit = makeCellHit();
-  const cell = largest * 2.1;
+  const cell = largest * 1.75;
   everyGlazed(skin, coatings, (i, x, y, coats) => {
     findCell(x / cell, y / cell, salt, hit);
     if (hit.id > 0.8) return;
@@ -49,9 +49,9 @@ function growCrystals(plan: TilePlan, skin: Skin, coatings: readonly Coating[]):
     const star = Math.abs(Math.cos((angle + hit.id * 40) * points * 0.5));
     const needles = grain(at.x + hit.id * 97 + angle * 4.5, at.y + (d / size) * 0.7);
     const edge = size * (0.5 + 0.42 * star ** 1.5 + 0.3 * needles);
-    const inside = smoothstep(edge, edge * 0.72, d) * smoothstep(0.9, 1.8, coats);
+    const inside = smoothstep(edge, edge * 0.4, d) * smoothstep(0.9, 1.8, coats);
     const fibres = 0.66 + 0.34 * needles + 0.15 * clouds(at.y + x * 2, at.x + y * 2);
-    const share = clamp(inside * (fibres + 0.25 * smoothstep(0.3, 0.1, d / size)), 0, 0.94);
+    const share = clamp(inside * (fibres + 0.2 * smoothstep(0.3, 0.1, d / size)), 0, 0.85);
     skin.red.data[i] = mix(num(skin.red.data, i), red, share);
     skin.green.data[i] = mix(num(skin.green.data, i), green, share);
     skin.blue.data[i] = mix(num(skin.blue.data, i), blue, share);

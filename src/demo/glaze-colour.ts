@@ -59,7 +59,8 @@ export function writeLayer(
   floating: number,
   layer: Layer,
 ): void {
-  const share = smoothstep(0.3, 1.7, melt);
+  // Squared, because a little of a strong colour goes a long way.
+  const share = smoothstep(0.3, 1.7, melt) ** 2;
   const deep = smoothstep(2.7, 6, coats);
   const { thick, thin, pool, float } = pigment;
   const part = (i: 0 | 1 | 2): number => {

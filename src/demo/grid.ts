@@ -12,7 +12,8 @@ export function makeGrid(width: number, height: number, fill = 0): Grid {
 }
 
 export function clamp(value: number, low: number, high: number): number {
-  return value < low ? low : value > high ? high : value;
+  if (value < low) return low;
+  return Math.min(value, high);
 }
 
 /** From 0 below `low` to 1 above `high`, with a soft shoulder at either end. */

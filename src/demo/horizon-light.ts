@@ -136,49 +136,90 @@ function stepSlope(step: number): number {
   return t / (1 - Math.abs(t));
 }
 
+/** Parallel lines through the picture, each walked away from the light. */
+interface Sweep {
+  /** Whether the lines run more across than down. */
+  readonly wide: boolean;
+  readonly length: number;
+  readonly lines: number;
+  /** Cells that a line moves sideways with each step along it. */
+  readonly lean: number;
+  readonly backwards: boolean;
+  readonly stepMm: number;
+}
+
+function planSweep(depth: Grid, pixel: number, dx: number, dy: number): Sweep {
+  const wide = Math.abs(dx) >= Math.abs(dy);
+  const lean = wide ? -dy / dx : -dx / dy;
+  return {
+    wide,
+    length: wide ? depth.width : depth.height,
+    lines: wide ? depth.height : depth.width,
+    lean,
+    backwards: wide ? dx > 0 : dy < 0,
+    stepMm: pixel * Math.hypot(1, lean),
+  };
+}
+
 /** The slope of each point's horizon towards (dx, dy), y upwards; very low where nothing rises. */
 function sweepHorizon(depth: Grid, pixel: number, dx: number, dy: number): Float32Array {
-  const { width, height, data } = depth;
-  const out = new Float32Array(data.length);
-  const wide = Math.abs(dx) >= Math.abs(dy);
-  const length = wide ? width : height;
-  const lines = wide ? height : width;
-  const lean = wide ? -dy / dx : -dx / dy;
-  const reach = Math.ceil(Math.abs(lean) * length);
-  const stepMm = pixel * Math.hypot(1, lean);
-  const backwards = wide ? dx > 0 : dy < 0;
-  const hullAt = new Float64Array(length);
-  const hullHeight = new Float64Array(length);
-  for (let line = -reach; line < lines + reach; line++) {
-    let count = 0;
-    for (let i = 0; i < length; i++) {
-      const along = backwards ? length - 1 - i : i;
-      const across = Math.round(line + along * lean);
-      if (across < 0 || across >= lines) continue;
-      const at = wide ? across * width + along : along * width + across;
-      const z = num(data, at);
-      const place = i * stepMm;
-      let slope = -1e4;
-      if (count > 0) {
-        slope = rise(hullAt, hullHeight, count - 1, place, z);
-        while (count > 1) {
-          const next = rise(hullAt, hullHeight, count - 2, place, z);
-          if (next < slope) break;
-          slope = next;
-          count--;
-        }
-      }
-      out[at] = slope;
-      hullAt[count] = place;
-      hullHeight[count] = z;
-      count++;
-    }
+  const out = new Float32Array(depth.data.length);
+  const sweep = planSweep(depth, pixel, dx, dy);
+  const reach = Math.ceil(Math.abs(sweep.lean) * sweep.length);
+  const hull = new Hull(sweep.length);
+  for (let line = -reach; line < sweep.lines + reach; line++) {
+    hull.clear();
+    sweepLine(depth, sweep, line, hull, out);
   }
   return out;
 }
 
-function rise(at: Float64Array, height: Float64Array, index: number, place: number, z: number) {
-  return ((height[index] as number) - z) / (place - (at[index] as number));
+function sweepLine(depth: Grid, sweep: Sweep, line: number, hull: Hull, out: Float32Array): void {
+  const { width, data } = depth;
+  const { wide, length, lines, lean, backwards, stepMm } = sweep;
+  for (let i = 0; i < length; i++) {
+    const along = backwards ? length - 1 - i : i;
+    const across = Math.round(line + along * lean);
+    if (across < 0 || across >= lines) continue;
+    const at = wide ? across * width + along : along * width + across;
+    out[at] = hull.pass(i * stepMm, num(data, at));
+  }
+}
+
+/** The upper hull of the heights passed so far, as seen by whoever walks away from the light. */
+class Hull {
+  readonly #places: Float64Array;
+  readonly #heights: Float64Array;
+  #count = 0;
+
+  constructor(length: number) {
+    this.#places = new Float64Array(length);
+    this.#heights = new Float64Array(length);
+  }
+
+  clear(): void {
+    this.#count = 0;
+  }
+
+  /** Passes the next height; returns how steeply the hull behind rises from there. */
+  pass(place: number, height: number): number {
+    let slope = -1e4;
+    if (this.#count > 0) slope = this.#rise(this.#count - 1, place, height);
+    while (this.#count > 1) {
+      const next = this.#rise(this.#count - 2, place, height);
+      if (next < slope) break;
+      slope = next;
+      this.#count--;
+    }
+    this.#places[this.#count] = place;
+    this.#heights[this.#count] = height;
+    this.#count++;
+    return slope;
+  }
+
+  #rise(index: number, place: number, height: number): number {
+    return ((this.#heights[index] as number) - height) / (place - (this.#places[index] as number));
+  }
 }
 
 function addSector(

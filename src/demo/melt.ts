@@ -56,8 +56,8 @@ export function meltGlaze(chart: Chart, plan: TilePlan, clay: Grid, glazed: Glaz
   );
   openCracks(chart, plan, moved);
   const ratio = levelRatio(chart, plan, clay, moved, flow);
-  const edges = edgeThinning(chart);
-  const least = plan.effects.includes("breaking") ? 0.55 : 0.15;
+  const edges = edgeThinning(chart, plan.effects.includes("breaking") ? 1.25 : 0.85);
+  const least = plan.effects.includes("breaking") ? 0.8 : 0.15;
   for (const coating of moved) {
     const share = clamp(least + coating.flow * 1.3, 0, 1);
     const drawnBack = coating.flow > 0.1 ? Math.max(share, 0.85) : 0.3;
@@ -217,8 +217,9 @@ function levelRatio(
     surface.data[i] = num(clay.data, i) + num(total.data, i);
   }
   const strong = plan.effects.some((effect) => effect === "breaking" || effect === "pooling");
-  const level = blurGrid(surface, (0.3 + 1.5 * Math.min(1, flow)) * chart.perMm);
-  const pull = strong ? 1.5 : 0.8;
+  const reach = Math.max(strong ? 0.8 : 0.3, 0.3 + 1.5 * Math.min(1, flow));
+  const level = blurGrid(surface, reach * chart.perMm);
+  const pull = strong ? 1.6 : 0.8;
   const ratio = makeGrid(chart.width, chart.height, 1);
   for (let i = 0; i < ratio.data.length; i++) {
     const here = num(total.data, i);
@@ -230,10 +231,10 @@ function levelRatio(
 }
 
 /** Glaze draws back from the edges where the face turns over. */
-function edgeThinning(chart: Chart): Grid {
+function edgeThinning(chart: Chart, width: number): Grid {
   const { face } = chart;
   return fillChart(chart, (x, y) => {
     const d = Math.min(Math.abs(x - face.left), Math.abs(face.right - x), Math.abs(face.top - y));
-    return 1 - 0.72 * Math.exp(-((Math.abs(d - 0.2) / 0.85) ** 2));
+    return 1 - 0.72 * Math.exp(-((Math.abs(d - 0.2) / width) ** 2));
   });
 }

@@ -1,23 +1,13 @@
 import { chartCell } from "./chart.ts";
 import { type Daylight, makeDaylight } from "./daylight.ts";
-import { clamp, type Grid, makeGrid, num, sampleGrid, smoothstep } from "./grid.ts";
+import { type Grid, makeGrid, num, sampleGrid } from "./grid.ts";
 import { lightView, type ReceivedLight } from "./horizon-light.ts";
-import { setLettering } from "./lettering.ts";
-import { clouds, grain, noisePlace } from "./noise.ts";
-import { CARD, CARD_BORDER, GROUND, LABEL, LABEL_HALF, TILE, type View } from "./scene.ts";
+import { makePainter, makeSurface } from "./paint-scene.ts";
+import { TILE, type View } from "./scene.ts";
+import { makeShader } from "./shade.ts";
 import type { Skin } from "./skin.ts";
 import type { StudioHand } from "./studio-hand.ts";
-import { addScaled, cross, dot, normalize, skyDirection, type Vec3 } from "./vector.ts";
-
-/** What the surface at a point of the picture is made of. */
-interface Surface {
-  red: number;
-  green: number;
-  blue: number;
-  roughness: number;
-  glass: number;
-  metal: number;
-}
+import { addScaled, cross, dot, normalize, type Vec3 } from "./vector.ts";
 
 /** A picture in linear light, three numbers a point. */
 export interface Exposure {
@@ -36,13 +26,13 @@ export function takePhotograph(view: View, skin: Skin, hand: StudioHand, code: s
   const light = receiveLight(view, normals, daylight);
   const paint = makePainter(view, skin, hand, code);
   const data = new Float32Array(view.width * view.height * 3);
-  const surface: Surface = { red: 0, green: 0, blue: 0, roughness: 1, glass: 0, metal: 0 };
-  const shade = makeShader(view, light, daylight, hand);
+  const surface = makeSurface();
+  const shade = makeShader(view, light, daylight, hand, LIGHT_STEP);
   let at = 0;
   for (let row = 0; row < view.height; row++) {
     for (let column = 0; column < view.width; column++, at++) {
       paint(at, surface);
-      shade(at, column, row, vectorAt(normals, at), surface, data);
+      shade(column, row, vectorAt(normals, at), surface, data);
     }
   }
   return { width: view.width, height: view.height, data: softenOutlines(view, data) };
@@ -136,122 +126,4 @@ function receiveLight(view: View, normals: Planes, daylight: Daylight): Received
     }
   }
   return lightView(depth, slopes, view.pixel * LIGHT_STEP, view.axes, daylight, 96);
-}
-
-function makePainter(view: View, skin: Skin, hand: StudioHand, code: string) {
-  const lettering = setLettering(code, 3);
-  const paper = noisePlace(`paper ${code}`);
-  return (at: number, surface: Surface): void => {
-    const u = num(view.place[0].data, at);
-    const v = num(view.place[1].data, at);
-    switch (view.what[at]) {
-      case TILE:
-        return paintTile(skin, u, v, surface);
-      case CARD:
-        return paintGrey(
-          surface,
-          Math.max(Math.abs(u), Math.abs(v)) > 1 / CARD_BORDER + 0.02 ? 0.8 : 0.18,
-          0.9,
-        );
-      case LABEL: {
-        const distance = lettering.distance(
-          u * LABEL_HALF[0] + lettering.width / 2,
-          v * LABEL_HALF[1] + 1.5,
-        );
-        const ink = smoothstep(0.3, 0.2, distance);
-        const shade = 0.78 + 0.012 * grain(paper.x + u * 30, paper.y + v * 12);
-        return paintGrey(surface, shade + (0.05 - shade) * ink, 0.75);
-      }
-      default:
-        return paintGround(hand, paper.x + u, paper.y + v, surface);
-    }
-  };
-}
-
-function paintTile(skin: Skin, u: number, v: number, surface: Surface): void {
-  const [c, r] = chartCell(skin.chart, u, v);
-  surface.red = sampleGrid(skin.red, c, r);
-  surface.green = sampleGrid(skin.green, c, r);
-  surface.blue = sampleGrid(skin.blue, c, r);
-  surface.roughness = sampleGrid(skin.roughness, c, r);
-  surface.glass = sampleGrid(skin.glass, c, r);
-  surface.metal = sampleGrid(skin.metal, c, r);
-}
-
-function paintGrey(surface: Surface, shade: number, roughness: number): void {
-  surface.red = surface.green = surface.blue = shade;
-  surface.roughness = roughness;
-  surface.glass = 0.25;
-  surface.metal = 0;
-}
-
-function paintGround(hand: StudioHand, x: number, y: number, surface: Surface): void {
-  let shade = hand.ground;
-  if (hand.groundKind === "paper") {
-    shade *= 1 + 0.018 * grain(x * 2.6, y * 2.6) + 0.02 * clouds(x * 0.02, y * 0.02);
-  } else if (hand.groundKind === "board") {
-    shade *= 1 + 0.03 * grain(x * 4.5, y * 1.1) + 0.03 * clouds(x * 0.05, y * 0.04);
-  } else {
-    shade *= 1 + 0.07 * clouds(x * 0.05, y * 0.05) + 0.05 * clouds(x * 0.8, y * 0.8);
-  }
-  paintGrey(surface, shade, hand.groundKind === "slate" ? 0.6 : 0.95);
-}
-
-/** Works out the light that leaves each point for the camera. */
-function makeShader(view: View, light: ReceivedLight, daylight: Daylight, hand: StudioHand) {
-  const { right, up, toCamera } = view.axes;
-  const windowSide = skyDirection(hand.windowAzimuth, 90);
-  const roomShare = 1 - hand.windowShare;
-  const received = (planes: Planes, c: number, r: number, n: Vec3): number =>
-    Math.max(
-      0,
-      sampleGrid(planes[0], c, r) * dot(n, right) +
-        sampleGrid(planes[1], c, r) * dot(n, up) +
-        sampleGrid(planes[2], c, r) * dot(n, toCamera),
-    );
-  return (at: number, column: number, row: number, n: Vec3, s: Surface, out: Float32Array) => {
-    const c = (column + 0.5) / LIGHT_STEP - 0.5;
-    const r = (row + 0.5) / LIGHT_STEP - 0.5;
-    const across = (column / view.width - 0.5) * windowSide[0] * view.pixel * view.width;
-    const away = (0.5 - row / view.height) * windowSide[1] * view.pixel * view.height;
-    const nearness = 1 + 0.0034 * (across + away);
-    const window = received(light.window, c, r, n) * nearness;
-    const room = received(light.room, c, r, n);
-    const open = clamp(sampleGrid(light.room[2], c, r) / (roomShare * 0.85), 0, 1);
-    const bounce = (1 - open) * 0.16;
-    const toEye = normalize(
-      addScaled(
-        addScaled(
-          addScaled([0, 0, 0], toCamera, hand.cameraDistance),
-          right,
-          -(column - view.width / 2) * view.pixel,
-        ),
-        up,
-        (row - view.height / 2) * view.pixel,
-      ),
-    );
-    const facing = Math.max(0.02, dot(n, toEye));
-    const mirror = addScaled([-toEye[0], -toEye[1], -toEye[2]], n, 2 * facing);
-    const grazing = (1 - facing) ** 5 * (1 - s.roughness);
-    const glint =
-      daylight.window(mirror, s.roughness) * nearness * smoothstep(0.15, 0.7, open) +
-      daylight.room(mirror, s.roughness) * open;
-    const glass = s.glass * (0.043 + 0.957 * grazing) * (1 - s.metal);
-    const lit = window * (1 - glass);
-    const dim = room * (1 - glass);
-    const colours = [s.red, s.green, s.blue];
-    for (let k = 0; k < 3; k++) {
-      const albedo = colours[k] as number;
-      const white = k === 0 ? 0.985 : k === 2 ? 1.02 : 1;
-      const warm = k === 0 ? 1.03 : k === 2 ? 0.955 : 1;
-      const diffuse = albedo * (lit * white + dim * warm + bounce * albedo) * (1 - s.metal * 0.85);
-      const metal = s.metal * (0.25 + 0.75 * albedo) * (0.55 + 0.45 * grazing);
-      out[at * 3 + k] = diffuse + glint * (glass + metal);
-    }
-  };
-}
-
-/** The places of a view that show the ground, for those who measure it. */
-export function isGround(view: View, at: number): boolean {
-  return view.what[at] === GROUND;
 }

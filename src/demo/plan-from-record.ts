@@ -43,9 +43,23 @@ export function planTile(
     faults: [...listOf(result?.faults), ...laterFaults(tile, firings)],
     run: result?.run,
     fate: tile.record.fate,
+    scratched: undefined,
     card: tile.record.photo?.grey,
     motif: findMotifName(detailsOf(tile).join(" ")) ?? findMotifName(tile.notes),
     figure: /\b(reed|net|fossil|foot)/i.exec(words)?.[1]?.toLowerCase(),
+  };
+}
+
+/** The plan of a tile's back: bare clay with the code scratched in. */
+export function planBack(plan: TilePlan): TilePlan {
+  return {
+    ...plan,
+    texture: "smooth",
+    steps: plan.steps.filter((step) => step.does === "fire"),
+    effects: [],
+    faults: [],
+    fate: undefined,
+    scratched: plan.code,
   };
 }
 

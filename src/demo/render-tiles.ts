@@ -3,7 +3,8 @@
  *
  *     npx tsx src/demo/render-tiles.ts [--archive DIR] [CODE …]
  *
- * With codes, those tiles; without, every tile that came out of the kiln, whole or with a result,
+ * With codes, those tiles (CODE.before for one as it left its first glaze firing, CODE.detail and
+ * CODE.back for the other pictures); without, every tile that came out of the kiln, whole or with a result,
  * and has no picture yet. Stopped half way, it goes on where it was. Neither the build nor the tests need it.
  */
 import { renameSync, writeFileSync } from "node:fs";
@@ -11,8 +12,8 @@ import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { readArchive } from "../archive/read-archive.ts";
 import { type Archive, findById, type Tile } from "../records/archive.ts";
-import { planTile } from "./plan-from-record.ts";
-import { renderPicture } from "./render-picture.ts";
+import { planBack, planTile } from "./plan-from-record.ts";
+import { renderDetail, renderPicture } from "./render-picture.ts";
 
 async function main(): Promise<void> {
   const { values, positionals } = parseArgs({
@@ -21,29 +22,46 @@ async function main(): Promise<void> {
   });
   const { archive } = await readArchive(values.archive, { builtInMaterials: [] });
   if (!archive) throw new Error(`There is no studio.yaml that can be read in ${values.archive}.`);
-  const tiles =
-    positionals.length > 0 ? namedTiles(archive, positionals) : tilesWithoutPicture(archive);
-  for (const [i, tile] of tiles.entries()) {
-    const file = join(values.archive, tile.file.replace(/\.md$/i, ".jpg"));
-    writePicture(file, await renderPicture(planTile(archive, tile)));
-    console.log(`${i + 1} of ${tiles.length}: ${file}`);
+  const wanted = positionals.length > 0 ? positionals : tilesWithoutPicture(archive);
+  for (const [i, name] of wanted.entries()) {
+    const { tile, role } = findWanted(archive, name);
+    const file = join(values.archive, tile.file.replace(/\.md$/i, role ? `.${role}.jpg` : ".jpg"));
+    writePicture(file, await renderRole(archive, tile, role));
+    console.log(`${i + 1} of ${wanted.length}: ${file}`);
   }
 }
 
-function namedTiles(archive: Archive, codes: readonly string[]): Tile[] {
-  return codes.map((code) => {
-    const tile = findById(archive.tiles, code);
-    if (!tile) throw new Error(`There is no tile “${code}” in the archive.`);
-    return tile;
-  });
+const roles = ["before", "detail", "back"] as const;
+type Role = (typeof roles)[number];
+
+interface Wanted {
+  readonly tile: Tile;
+  /** The result's own picture where left out. */
+  readonly role: Role | undefined;
 }
 
-function tilesWithoutPicture(archive: Archive): Tile[] {
-  return [...archive.tiles.values()].filter(
+function findWanted(archive: Archive, name: string): Wanted {
+  const role = roles.find((ending) => name.endsWith(`.${ending}`));
+  const code = role ? name.slice(0, -role.length - 1) : name;
+  const tile = findById(archive.tiles, code);
+  if (!tile) throw new Error(`There is no tile “${code}” in the archive.`);
+  return { tile, role };
+}
+
+async function renderRole(archive: Archive, tile: Tile, role: Role | undefined): Promise<Buffer> {
+  if (role === "before") return renderPicture(planTile(archive, tile, 1));
+  const plan = planTile(archive, tile);
+  if (role === "detail") return renderDetail(plan);
+  return renderPicture(role === "back" ? planBack(plan) : plan);
+}
+
+function tilesWithoutPicture(archive: Archive): string[] {
+  const missing = [...archive.tiles.values()].filter(
     (tile) =>
       (tile.stage === "fired" || tile.stage === "recorded" || tile.record.result) &&
       !tile.pictures.some((picture) => picture.role === "result"),
   );
+  return missing.map((tile) => tile.id);
 }
 
 /** Writes a picture whole or not at all. */

@@ -17,6 +17,8 @@ export interface TilePlan {
   /** Millimetres that the glaze moved, where the record says. */
   readonly run: number | undefined;
   readonly fate: string | undefined;
+  /** What is scratched into the clay, on the back of a tile. */
+  readonly scratched: string | undefined;
   /** Where the record says that the grey card lies. */
   readonly card: PicturePart | undefined;
   /** What the motif shows, where the maker says so. */
@@ -90,6 +92,8 @@ export interface GlazeLook {
   readonly thick: string;
   /** Colour towards which it breaks where it thins. */
   readonly thin: string;
+  /** Colour of the powder where it did not melt; a pale shade of the melt if left out. */
+  readonly raw?: string;
   /** Colour where it stands deep: in hollows, in the roll at the end of a run. */
   readonly pool?: string;
   /** 0 clear, 1 hides the clay in a usual coat. */

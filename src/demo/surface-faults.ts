@@ -1,107 +1,34 @@
-import type { Chart } from "./chart.ts";
-import { fillChart } from "./chart.ts";
 import type { Coating } from "./glazing.ts";
-import { blurGrid, clamp, type Grid, mix, num, smoothstep } from "./grid.ts";
-import {
-  type CellHit,
-  clouds,
-  findCell,
-  grain,
-  makeCellHit,
-  type NoisePlace,
-  noisePlace,
-} from "./noise.ts";
+import { mix, num, smoothstep } from "./grid.ts";
+import { clouds, findCell, grain, makeCellHit, noisePlace } from "./noise.ts";
 import { hashText } from "./random.ts";
 import type { Skin } from "./skin.ts";
 import type { TilePlan } from "./tile-plan.ts";
 
-/** Faults that move or remove glaze, worked on the coats before they are painted. */
-export function spoilCoats(chart: Chart, plan: TilePlan, coatings: readonly Coating[]): void {
-  for (const fault of plan.faults) {
-    const share = coatLeft(chart, plan, fault);
-    if (!share) continue;
-    for (const { thickness } of fault === "crawling" ? coatings.slice(-1) : coatings) {
-      const { data } = thickness;
-      for (let i = 0; i < data.length; i++) data[i] = num(data, i) * num(share.data, i);
-    }
-  }
-}
+type ShowFault = (plan: TilePlan, skin: Skin, coatings: readonly Coating[]) => void;
 
-function coatLeft(chart: Chart, plan: TilePlan, fault: string): Grid | undefined {
-  const at = noisePlace(`${fault} ${plan.code}`);
-  const hit = makeCellHit();
-  const salt = hashText(`${fault} ${plan.code}`) & 0xffff;
-  switch (fault) {
-    case "crawling":
-      return crawl(chart, at, salt, hit);
-    case "pinholing":
-      return fillChart(chart, (x, y) => {
-        findCell(x / 2.3, y / 2.3, salt, hit);
-        const many = 0.3 + 0.35 * clouds(at.x + x * 0.05, at.y + y * 0.05);
-        if (hit.id > many) return 1;
-        const size = 0.13 + 0.2 * hit.id;
-        const d = hit.nearest * 2.3;
-        return (
-          smoothstep(size * 0.55, size, d) * (1 + 0.2 * Math.exp(-(((d - size * 1.4) / 0.15) ** 2)))
-        );
-      });
-    case "flaking":
-    case "shivering":
-      return fillChart(chart, (x, y) => {
-        const { face } = chart;
-        const edge = Math.min(x - face.left, face.right - x, face.top - y);
-        const worst = smoothstep(-0.1, 0.5, grain(at.x + x * 0.02, at.y + y * 0.02));
-        const reach = (fault === "shivering" ? 2.2 : 5.5) * worst;
-        const chip =
-          reach *
-          (grain(at.x + x * 0.17, at.y + y * 0.17) + 0.35 * grain(at.y + x * 0.6, at.x + y * 0.6));
-        const patch =
-          fault === "flaking" ? grain(at.y + x * 0.1, at.x + y * 0.1) * worst - 0.5 : -1;
-        return smoothstep(-0.1, 0.1, Math.min(edge - chip, -patch * 6));
-      });
-    case "too-thin":
-      return fillChart(chart, () => 0.65);
-    case "too-thick":
-      return fillChart(chart, (x, y) => 1.5 + 0.3 * clouds(at.x + x * 0.06, at.y + y * 0.06));
-    default:
-      return undefined;
-  }
-}
+const SHOWN_FAULTS: Readonly<Record<string, ShowFault>> = {
+  crazing: (plan, skin, coatings) =>
+    craze(plan, skin, coatings, isRaku(plan) ? RAKU_CRACKLE : FINE_CRAZING),
+  blistering: (plan, skin, coatings) => blister(plan, skin, coatings, 0.3),
+  overfired: (plan, skin, coatings) => blister(plan, skin, coatings, 0.045),
+  bloating: bloat,
+  "kiln-crumbs": dropCrumbs,
+  cloudy: cloud,
+  dunting: (plan, skin) => crack(plan, skin, 0.16),
+};
 
-/** Glaze that drew back into islands, its edges rolled up, with bare clay between. */
-function crawl(chart: Chart, at: NoisePlace, salt: number, hit: CellHit): Grid {
-  const edges = fillChart(chart, (x, y) => {
-    const bad = clouds(at.x + x * 0.025, at.y + y * 0.025) + 0.02;
-    const wx = x + 1.2 * grain(at.y + x * 0.2, at.x + y * 0.2);
-    const wy = y + 1.2 * grain(at.x + x * 0.2, at.y - y * 0.2);
-    findCell(wx / 6.4, wy / 6.4, salt, hit);
-    const gap = (hit.second - hit.nearest) * 6.4;
-    return gap - clamp(bad * 4.5 + (hit.id - 0.5) * 1.4, -1.5, 2.6);
-  });
-  const round = blurGrid(edges, 0.42 * chart.perMm);
-  for (let i = 0; i < round.data.length; i++) {
-    const d = num(round.data, i);
-    const roll = 0.6 * Math.exp(-(((d - 0.75) / 0.6) ** 2));
-    round.data[i] = smoothstep(-0.02, 0.3, d) * (1 + roll);
-  }
-  return round;
-}
+const SHOWN_FATES: Readonly<Record<string, ShowFault>> = {
+  cracked: (plan, skin) => crack(plan, skin, 0.3),
+  broken: (plan, skin) => crack(plan, skin, 0.85),
+  exploded: (plan, skin) => crack(plan, skin, 0.85),
+  stuck: stickToShelf,
+};
 
-/** Faults that show on the finished surface. */
+/** Faults that show on the finished surface, and the fate of a tile that is not whole. */
 export function showFaults(plan: TilePlan, skin: Skin, coatings: readonly Coating[]): void {
-  for (const fault of plan.faults) {
-    if (fault === "crazing")
-      craze(plan, skin, coatings, isRaku(plan) ? RAKU_CRACKLE : FINE_CRAZING);
-    if (fault === "blistering" || fault === "overfired")
-      blister(plan, skin, coatings, fault === "blistering" ? 0.3 : 0.045);
-    if (fault === "bloating") bloat(plan, skin);
-    if (fault === "kiln-crumbs") dropCrumbs(plan, skin);
-    if (fault === "cloudy") cloud(plan, skin, coatings);
-    if (fault === "dunting") crack(plan, skin, 0.16);
-  }
-  if (plan.fate === "cracked") crack(plan, skin, 0.3);
-  if (plan.fate === "broken" || plan.fate === "exploded") crack(plan, skin, 0.85);
-  if (plan.fate === "stuck") stickToShelf(plan, skin);
+  for (const fault of new Set(plan.faults)) SHOWN_FAULTS[fault]?.(plan, skin, coatings);
+  SHOWN_FATES[plan.fate ?? ""]?.(plan, skin, coatings);
 }
 
 type At = (index: number, x: number, y: number) => void;
