@@ -2,12 +2,8 @@ import { type Archive, findById, type TileStep } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import { type Cone, conesHotter } from "../terms/cones.ts";
 import { idKey } from "../terms/ids.ts";
-import {
-  type Appearance,
-  CLAY_APPEARANCE,
-  GLAZE_APPEARANCE,
-  PAIR_APPEARANCE,
-} from "./appearance.ts";
+import { CLAY_APPEARANCE, GLAZE_APPEARANCE, PAIR_APPEARANCE } from "./appearance.ts";
+import type { Appearance } from "./appearance-kinds.ts";
 import type { Heat } from "./kiln-heat.ts";
 import type { ClayLook, GlazeLook } from "./tile-plan.ts";
 
