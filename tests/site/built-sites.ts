@@ -50,7 +50,7 @@ async function standIns(tiles: string): Promise<Files> {
     if (!file.endsWith(".md") || !/^result:/mu.test(await readFile(join(tiles, file), "utf8")))
       continue;
     const hue = [...file].reduce((sum, letter) => (sum * 31 + letter.charCodeAt(0)) % 360, 7);
-    files[`tiles/${file.slice(0, -3)}.jpg`] = await photograph(`hsl(${hue}, 30%, 45%)`, 400, 300);
+    files[`tiles/${file.slice(0, -3)}.jpg`] = await photograph(`hsl(${hue}, 30%, 45%)`, 320, 240);
   }
   return files;
 }
@@ -74,23 +74,29 @@ export function pagesOf({ files }: BuiltSite): readonly string[] {
   return files.filter((file) => file.endsWith(".html"));
 }
 
-/** One page of each kind, the longest of it: the first of the tiles' pages stands for all others. */
+/** Whether a page only leads on to another, as one for a tile's former code does. */
+export async function leadsOn({ folder }: BuiltSite, page: string): Promise<boolean> {
+  return (await readFile(join(folder, page), "utf8")).includes('http-equiv="refresh"');
+}
+
+/** One page of each kind, the longest of it; of an unlisted set's small site its wall and a tile. */
 export async function pageOfEachKind(site: BuiltSite): Promise<readonly string[]> {
   const longest = new Map<string, { page: string; length: number }>();
   for (const page of pagesOf(site)) {
-    const { length } = await readFile(join(site.folder, page), "utf8");
     const kind = kindOf(page);
+    if (kind === undefined) continue;
+    const { length } = await readFile(join(site.folder, page), "utf8");
     if (length > (longest.get(kind)?.length ?? 0)) longest.set(kind, { page, length });
   }
   return [...longest.values()].map(({ page }) => page).sort();
 }
 
 /** A page's kind: its folder, and whether it is the list, a tile that moved, or a cone's surface. */
-function kindOf(page: string): string {
-  const own = page.replace(/^s\/[^/]+\//u, "unlisted/");
-  const [name = "", ...folders] = own.split("/").reverse();
+function kindOf(page: string): string | undefined {
+  if (page.startsWith("s/")) return /^s\/[^/]+\/(index|tiles)\b/u.exec(page)?.[1];
+  const [name = "", ...folders] = page.split("/").reverse();
   if (folders.length === 0) return name;
-  if (name === "index.html") return own;
+  if (name === "index.html") return page;
   if (folders.includes("cones") && name.includes("-")) return "cones/with a surface";
   return folders.join("/");
 }
