@@ -43,6 +43,7 @@ export function siteServer(folder: string): SiteServer {
     close() {
       for (const listener of listeners) listener.end();
       server.close();
+      server.closeAllConnections();
     },
   };
 }
