@@ -8,6 +8,7 @@ interface Benchmark {
 
 const benchmarks: Record<string, () => Promise<Benchmark>> = {
   chemistry: () => import("./chemistry.ts"),
+  facets: () => import("./facets.ts"),
   pictures: () => import("./pictures.ts"),
 };
 
