@@ -2,7 +2,7 @@ import type { GlazeAppearance } from "./appearance-kinds.ts";
 
 /** How the glazes look that the demo studio buys, by id: invented, as the studio is. */
 export const BOUGHT_GLAZES: Readonly<Record<string, GlazeAppearance>> = {
-  // Bought, cone 5 to 6
+  // Cone 5 to 6
   soot: { thin: "#6b4026", thick: "#17171a", hiding: 0.95, flow: 0.14 },
   tidewrack: {
     thin: "#8b8258",
@@ -96,7 +96,7 @@ export const BOUGHT_GLAZES: Readonly<Record<string, GlazeAppearance>> = {
     flow: 0.12,
   },
 
-  // Bought, low fire
+  // Low fire
   "lantern-clear": { thin: "#f2e6d2", thick: "#efe2cc", hiding: 0, flow: 0.25 },
   marigold: { thin: "#a85a24", thick: "#e8901f", hiding: 0.55, flow: 0.15 },
   poolside: { thin: "#6fc3bd", thick: "#2fa7a8", pool: "#1b8a90", hiding: 0.35, flow: 0.3 },
