@@ -16,7 +16,6 @@ import {
 } from "../terms/choices.ts";
 import { type Cone, coneSlug } from "../terms/cones.ts";
 import { compareIds, idSlug } from "../terms/ids.ts";
-import { colourNames, nameColour } from "./colour-names.ts";
 import type { FacetName } from "./facets-file.ts";
 
 interface Value {
@@ -72,7 +71,10 @@ export function facetsOfTiles({ cones }: Catalogue): Readonly<Record<FacetName, 
     glaze: links((tile) => Object.values(tile.glazes)),
     clay: links((tile) => [tile.clay]),
     set: links((tile) => [tile.set]),
-    colour: choices(colourNames, (tile) => [tile.colour && nameColour(tile.colour.lab)]),
+    colour: {
+      of: ({ colour }) => (colour ? [{ key: colour.name, label: colour.name }] : []),
+      order: byLabel,
+    },
     ...ofMaking,
   };
 }

@@ -1,9 +1,10 @@
 /** How to do it again: a card that prints on one sheet. */
 import type { VNode } from "preact";
+import type { TileStep } from "../../src/records/archive.ts";
 import { type Definition, Definitions } from "../parts/definitions.tsx";
 import { count, spoken } from "../words/numbers.ts";
 import { firingSentence } from "../words/outcome.ts";
-import { stepWords } from "../words/steps.ts";
+import { firingName, stepWords } from "../words/steps.ts";
 import type { TilePageProps } from "./tile-props.ts";
 
 export function AgainCard(props: TilePageProps): VNode {
@@ -16,14 +17,9 @@ export function AgainCard(props: TilePageProps): VNode {
       </p>
       <ol class="steps">
         <li>Take {clayWords(props)}.</li>
-        {tile.steps.map((step) =>
-          step.step === "fired" ? null : (
-            <li>{stepWords(step, (id) => tile.glazes[id]?.name ?? id)}.</li>
-          ),
-        )}
-        {tile.firings.length > 0 && (
-          <li>{tile.firings.map((firing) => `${firingSentence(firing)}.`).join(" ")}</li>
-        )}
+        {tile.steps.map((step) => (
+          <li>{cardStep(step, props)}.</li>
+        ))}
       </ol>
       <Definitions of={cardLines(props)} />
       <p class="quiet">
@@ -32,6 +28,14 @@ export function AgainCard(props: TilePageProps): VNode {
       </p>
     </section>
   );
+}
+
+/** A step in its place; a firing with all that is known of it. */
+function cardStep(step: TileStep, { tile }: TilePageProps): string {
+  if (step.step !== "fired") return stepWords(step, (id) => tile.glazes[id]?.name ?? id);
+  const place = tile.steps.filter((other) => other.step === "fired").indexOf(step);
+  const firing = tile.firings[place];
+  return firing ? firingSentence(firing) : firingName(step.kind);
 }
 
 function clayWords({ tile }: TilePageProps): string {
@@ -63,11 +67,16 @@ function coatTotal({ coatCounts, glazes }: TilePageProps["tile"]): string {
     .join(", ");
 }
 
-/** What a flat tile cannot tell of a standing wall. */
-function uprightWarning({ shape, results }: TilePageProps["tile"]): string {
+/** What a tile that lay flat cannot tell of a standing wall, and what one that stood did. */
+function uprightWarning({ shape, angle, results }: TilePageProps["tile"]): string {
   const run = Math.max(0, ...results.map((result) => result.run ?? 0));
-  if (shape === "flat" && run > 0)
-    return `It moved ${run} mm lying flat; on a wall it will go further. Leave the foot bare and try one standing.`;
-  if (shape === "flat") return "It was fired lying flat: on a wall the same coats may move.";
-  return run > 0 ? `It moved ${run} mm as it stood.` : "";
+  const moved = run > 0 ? `moved ${run} mm` : "";
+  const stood = shape === "upright" || shape === "pot" || (angle ?? 0) >= 60;
+  if (stood)
+    return moved ? `It ${moved} as it stood: leave so much of the foot bare, and more.` : "";
+  const lay = angle ? `at ${angle}°` : shape === "flat" ? "lying flat" : `on a ${spoken(shape)}`;
+  const begin = moved
+    ? `It ${moved} ${lay}; on a wall it may go further.`
+    : `It was fired ${lay}: on a wall the same coats may move.`;
+  return `${begin} Leave the foot bare, and try one standing.`;
 }

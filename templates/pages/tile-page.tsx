@@ -97,7 +97,7 @@ function Account(props: TilePageProps): VNode {
           <TileFiringWords root={frame.root} firing={firing} unit={props.unit} />
         ))}
       </section>
-      <Outcome tile={tile} />
+      <Outcome root={frame.root} tile={tile} />
       <Quotation html={notesHtml} by={tile.maker?.name} />
       <Cautions notes={tile.cautions} />
       <AgainCard {...props} />

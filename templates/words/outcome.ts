@@ -70,7 +70,12 @@ export function stageName(stage: Stage): string {
   return stageWords[stage];
 }
 
-/** `satin, gloss in places, breaking, with crawling`: the look of a result. */
+/** `did not move`, `moved 3 mm` */
+export function runWords(run: number): string {
+  return run === 0 ? "did not move" : `moved ${run} mm`;
+}
+
+/** `satin; breaking and pooling; faults: crawling; moved 3 mm`: the look of a result. */
 export function lookWords(look: {
   readonly surface?: readonly string[] | undefined;
   readonly effects?: readonly string[] | undefined;
@@ -83,7 +88,7 @@ export function lookWords(look: {
     listed(look.surface ?? [], "and"),
     listed((look.effects ?? []).map(spoken)),
     faults.length > 0 ? `faults: ${listed(faults)}` : looked,
-    look.run === undefined ? "" : look.run === 0 ? "did not move" : `moved ${look.run} mm`,
+    look.run === undefined ? "" : runWords(look.run),
   ];
   return told.filter(Boolean).join("; ");
 }

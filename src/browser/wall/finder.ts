@@ -2,7 +2,7 @@
 import type { FacetName, Facets } from "../../publish/facets-file.ts";
 import { element } from "../parts/element.ts";
 import { formatView, parseView, type View } from "./address.ts";
-import { loosenings, tellFound } from "./result.ts";
+import { loosenings, otherPages, tellFound } from "./result.ts";
 import { makeSentence, type Sentence } from "./sentence.ts";
 import { makeSheet, type Sheet } from "./sheet.ts";
 import { type Found, findTiles, makeTable, type Table } from "./table.ts";
@@ -89,7 +89,7 @@ export class Finder {
     this.sentence.show(this.view.choice, found);
     this.sheet.tell(found.tiles.length);
     this.wall.show(found.tiles);
-    this.places.found.replaceChildren(this.tell(found));
+    this.places.found.replaceChildren(this.tell(found), ...otherPages(this.words?.others ?? []));
     if (found.tiles.length > 0) return;
     const loosen = (name: FacetName | "words") => this.go(looser(this.view, name));
     this.places.found.append(loosenings(this.view, this.facets, found, loosen));

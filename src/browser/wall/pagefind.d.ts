@@ -1,6 +1,11 @@
 /** What the wall uses of Pagefind's bundle, which the build writes beside the scripts. */
 declare module "*/pagefind.js" {
+  interface Hit {
+    /** From the host's root. */
+    readonly url: string;
+    readonly meta: { readonly title: string; readonly kind: string };
+  }
   export function search(words: string): Promise<{
-    readonly results: readonly { readonly data: () => Promise<{ readonly url: string }> }[];
+    readonly results: readonly { readonly data: () => Promise<Hit> }[];
   }>;
 }

@@ -4,11 +4,27 @@ import { element } from "../parts/element.ts";
 import type { View } from "./address.ts";
 import { wordOf } from "./phrases.ts";
 import type { Found } from "./table.ts";
+import type { OtherPage } from "./words.ts";
 
 /** `12 of 171 tiles`. */
 export function tellFound(found: number, all: number): string {
   if (found === all) return `All ${all} tiles`;
   return `${found} of ${all} tiles`;
+}
+
+/** Pages of other kinds that hold the words. */
+export function otherPages(pages: readonly OtherPage[]): readonly HTMLElement[] {
+  if (pages.length === 0) return [];
+  const links = pages.map(({ url, title, kind }) =>
+    element(
+      "li",
+      {},
+      element("a", { href: url }, title),
+      " ",
+      element("span", {}, kind.toLowerCase()),
+    ),
+  );
+  return [element("ul", { class: "other-pages", "aria-label": "Other pages" }, ...links)];
 }
 
 /** What to loosen: a button for each choice, with what would be left without it. */

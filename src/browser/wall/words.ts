@@ -10,7 +10,20 @@ export interface WordsFound {
   readonly tiles: Uint8Array;
   /** True where notes and recipes were searched too. */
   readonly whole: boolean;
+  /** Pages of other kinds that hold the words, the best first. */
+  readonly others: readonly OtherPage[];
 }
+
+/** A glaze, a pair, a firing, a material, … */
+export interface OtherPage {
+  readonly url: string;
+  readonly title: string;
+  readonly kind: string;
+}
+
+/** How many hits are looked up, the best first: each is a small file of its own. */
+const mostHits = 400;
+const mostOthers = 8;
 
 /** The tile that a code names, however it is written: `ev 103`, `EV-103`. */
 export function findCode(facets: Facets, words: string): string | undefined {
@@ -40,20 +53,31 @@ export function findNames({ codes, titles, names }: Facets, words: string): Uint
  * @param root the way from this page to the root of the site
  */
 export async function findWords(facets: Facets, words: string, root: string): Promise<WordsFound> {
+  const code = findCode(facets, words);
+  if (code !== undefined) return onlyTile(facets, code);
   const tiles = findNames(facets, words);
-  if (location.protocol === "file:") return { tiles, whole: false };
+  if (location.protocol === "file:") return { tiles, whole: false, others: [] };
   try {
     const { search } = await import("../pagefind/pagefind.js");
     const { results } = await search(words);
+    const hits = await Promise.all(results.slice(0, mostHits).map((result) => result.data()));
     const places = new Map(facets.urls.map((url, i) => [pathOf(root + url), i]));
-    for (const { url } of await Promise.all(results.map((result) => result.data()))) {
+    const others: OtherPage[] = [];
+    for (const { url, meta } of hits) {
       const place = places.get(pathOf(url));
-      if (place !== undefined) tiles[place] = 1;
+      if (place === undefined) others.push({ url, title: meta.title, kind: meta.kind });
+      else tiles[place] = 1;
     }
-    return { tiles, whole: true };
+    return { tiles, whole: true, others: others.slice(0, mostOthers) };
   } catch {
-    return { tiles, whole: false };
+    return { tiles, whole: false, others: [] };
   }
+}
+
+/** A whole code means its tile and no other. */
+function onlyTile({ urls }: Facets, only: string): WordsFound {
+  const tiles = Uint8Array.from(urls, (url) => (url === only ? 1 : 0));
+  return { tiles, whole: true, others: [] };
 }
 
 /** Pagefind gives addresses from the host's root, wherever beneath it the site stands. */
