@@ -1,0 +1,75 @@
+import { describe, expect, test } from "vitest";
+import { makeCatalogue } from "../../src/catalogue/make.ts";
+import { makeFacets, makeFacetsScript } from "../../src/publish/facets.ts";
+import type { FacetName } from "../../src/publish/facets-file.ts";
+import { archive, coat, fired, glaze, result, tile } from "../checks/support.ts";
+
+const catalogue = makeCatalogue(
+  archive({
+    glazes: [glaze("chalk"), glaze("soot"), glaze("mist")],
+    tiles: [
+      tile("T-1", [coat("soot"), coat("chalk", { by: "dip" }), fired(null)], {
+        result: [{ ...result(), surface: ["satin", "gloss"], faults: ["crawling"] }],
+      }),
+      tile("T-2", [coat("soot"), coat("chalk"), fired(null)], {
+        result: [{ ...result(), surface: ["gloss", "satin"], faults: ["none"] }],
+      }),
+      tile("T-10", [
+        coat("soot", { where: ["bottom"] }),
+        coat("chalk", { where: ["top"] }),
+        coat("mist", { where: ["centre"], over: ["chalk", "soot"] }),
+      ]),
+    ],
+  }),
+  {
+    pictures: new Map(),
+    chemistry: new Map(),
+    heats: new Map(),
+    notes: new Map(),
+    builtInMaterials: [],
+  },
+);
+const facets = makeFacets(catalogue);
+
+/** The keys of a facet that a tile has. */
+function valuesOf(code: string, name: FacetName): readonly (string | undefined)[] {
+  const { keys, combinations, tiles } = facets.columns[name];
+  const places = combinations[tiles[facets.codes.indexOf(code)] ?? -1] ?? [];
+  return places.map((place) => keys[place]);
+}
+
+describe("the facets file", () => {
+  test("holds the tiles in the order of the wall, with their names top coat first", () => {
+    expect(facets.codes).toEqual(["T-1", "T-2", "T-10"]);
+    expect(facets.titles.map((title) => facets.names[title])).toEqual([
+      "chalk over soot",
+      "chalk over soot",
+      "mist over chalk and soot",
+    ]);
+  });
+
+  test("tells the glaze on top, the ones lain over, and those anywhere", () => {
+    expect(valuesOf("T-1", "top")).toEqual(["chalk"]);
+    expect(valuesOf("T-1", "over")).toEqual(["soot"]);
+    expect(valuesOf("T-10", "over")).toEqual(["chalk", "soot"]);
+    expect(valuesOf("T-10", "glaze")).toEqual(["chalk", "mist", "soot"]);
+  });
+
+  test("writes a combination of values down once, whatever order they came in", () => {
+    const { combinations, tiles } = facets.columns.surface;
+    expect(tiles[0]).toBe(tiles[1]);
+    expect(combinations).toHaveLength(2);
+    expect(valuesOf("T-2", "surface")).toEqual(["gloss", "satin"]);
+  });
+
+  test("takes “no fault found” for no fault", () => {
+    expect(valuesOf("T-1", "fault")).toEqual(["crawling"]);
+    expect(valuesOf("T-2", "fault")).toEqual([]);
+  });
+
+  test("is a script that sets one global to the same", () => {
+    const self: { tilebookFacets?: unknown } = {};
+    new Function("self", makeFacetsScript(catalogue))(self);
+    expect(self.tilebookFacets).toEqual(facets);
+  });
+});

@@ -1,0 +1,85 @@
+import { describe, expect, test } from "vitest";
+import type { CatalogueTile, TileFiring } from "../../../src/catalogue/types.ts";
+import { count, formatDay, grouped, listed } from "../../../templates/words/numbers.ts";
+import { firingSentence, lookWords, tileSentence } from "../../../templates/words/outcome.ts";
+import { cone } from "../../checks/support.ts";
+
+const firing = {
+  kind: "glaze",
+  cone: cone("6"),
+  atmosphere: "oxidation",
+  heatedBy: "electric",
+  kiln: "The Wardrobe",
+  shelf: "middle",
+  on: "2026-10-18",
+} as TileFiring;
+
+describe("what the kiln did", () => {
+  test("is one sentence of all that is known", () => {
+    expect(firingSentence(firing)).toBe(
+      "Glaze fired to cone 6 in oxidation in The Wardrobe (electric), middle shelf, 18 October 2026",
+    );
+  });
+
+  test("says no more than is known", () => {
+    const nothing = { cone: null, atmosphere: null, heatedBy: null, kiln: null, shelf: null };
+    expect(firingSentence({ ...firing, ...nothing, kind: "bisque", on: null })).toBe(
+      "Bisque fired",
+    );
+    expect(firingSentence({ ...firing, ...nothing, heatedBy: "wood", on: null })).toBe(
+      "Glaze fired by wood",
+    );
+  });
+});
+
+describe("what came out", () => {
+  test("tells surface, effects, faults and how far it moved", () => {
+    const look = {
+      surface: ["satin"],
+      effects: ["breaking", "pooling"],
+      faults: ["too-thin"],
+      run: 3,
+    };
+    expect(lookWords(look)).toBe("satin; breaking and pooling; faults: too thin; moved 3 mm");
+  });
+
+  test("keeps “looked and found nothing” apart from “nobody looked”", () => {
+    expect(lookWords({ faults: ["none"], run: 0 })).toBe("no fault found; did not move");
+    expect(lookWords({})).toBe("");
+  });
+});
+
+describe("a tile in a sentence", () => {
+  const tile = {
+    shape: "flat",
+    texture: "stamped",
+    clay: { id: "buff", name: "Levels Buff", url: "" },
+    maker: null,
+    glazed: null,
+  } as CatalogueTile;
+
+  test("puts a texture of the trade before it, and a maker's own words after it", () => {
+    expect(tileSentence(tile)).toBe("A stamped flat tile of Levels Buff.");
+    expect(tileSentence({ ...tile, texture: "pressed with a fork" })).toBe(
+      "A flat tile of Levels Buff, pressed with a fork.",
+    );
+  });
+
+  test("calls pots and rings what they are", () => {
+    expect(tileSentence({ ...tile, texture: "impressed", shape: "pot", clay: null })).toBe(
+      "An impressed pot.",
+    );
+  });
+});
+
+describe("numbers in words", () => {
+  test("count, group, list and date", () => {
+    expect([count(1, "tile"), count(12, "tile"), grouped(10301)]).toEqual([
+      "1 tile",
+      "12 tiles",
+      "10,301",
+    ]);
+    expect([listed([]), listed(["a"]), listed(["a", "b", "c"])]).toEqual(["", "a", "a, b and c"]);
+    expect(formatDay("2026-02-01")).toBe("1 February 2026");
+  });
+});
