@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { crc32, deflateSync } from "node:zlib";
 import sharp, { type Sharp } from "sharp";
+import { findMetadataItems } from "../../src/photos/containers/isobmff.ts";
 import type { PictureFormat } from "../../src/photos/format.ts";
 import type { Pixels } from "../../src/photos/pixels.ts";
 import {
@@ -71,6 +72,16 @@ export async function encodePlanted(format: PictureFormat): Promise<Buffer> {
     ]);
   if (format === "webp") return addWebpMetadata(plain, exif, xmp);
   return encodePlantedTiff();
+}
+
+/** A HEIC that says its notes stand where, in truth, its description of the picture does. */
+export async function encodeOddHeic(): Promise<Buffer> {
+  const heic = Buffer.from(await encodePlanted("heic"));
+  const start = findMetadataItems(heic)[0]?.extents[0]?.start ?? 0;
+  const written = Buffer.alloc(4);
+  written.writeUInt32BE(start);
+  heic.writeUInt32BE(start - 230, heic.indexOf(written));
+  return heic;
 }
 
 function encodePlantedAvif(): Promise<Buffer> {

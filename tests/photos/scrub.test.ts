@@ -10,6 +10,7 @@ import {
   addJpegMetadata,
   addPngChunks,
   addWebpMetadata,
+  encodeOddHeic,
   encodePlanted,
   encodeTile,
   FORMATS,
@@ -165,6 +166,13 @@ describe("what cannot be scrubbed is said", () => {
         "outcome": "fault",
       }
     `);
+  });
+
+  it("a HEIC that says its notes stand where its own description does", async () => {
+    expect(await scrubPicture(await encodeOddHeic())).toMatchObject({
+      outcome: "fault",
+      fault: { code: "picture-not-scrubbed", message: expect.stringContaining("built so oddly") },
+    });
   });
 
   test.prop(

@@ -1,39 +1,18 @@
 import { randomBytes } from "node:crypto";
 import { open, readFile, realpath, rename, rm, stat } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
-import { decodeLargest } from "../decode.ts";
-import { sniffFormat } from "../format.ts";
 import { type Scrubbing, scrubPicture } from "./scrub.ts";
 
 /**
- * Scrubs a photograph where it lies. The new file takes the old one's place only when it is whole
- * and shows the same picture, pixel for pixel; until then the old one stays as it was. Throws where
- * the machine fails.
+ * Scrubs a photograph where it lies. The new file takes the old one's place only when it is whole;
+ * until then the old one stays as it was. Throws where the machine fails.
  */
 export async function scrubFile(path: string): Promise<Scrubbing> {
   const bytes = await readFile(path);
   const scrubbing = await scrubPicture(bytes);
   if (scrubbing.outcome !== "scrubbed") return scrubbing;
-  if (!(await showTheSame(bytes, scrubbing.bytes))) return { outcome: "fault", fault: CHANGED };
   await replaceFile(path, scrubbing.bytes);
   return scrubbing;
-}
-
-const CHANGED = {
-  code: "picture-not-scrubbed",
-  message: "The photograph is built so oddly that it would not come out the same.",
-  hint: "Save it as JPEG without its location (phones offer that when sharing), and put that in its place.",
-} as const;
-
-async function showTheSame(before: Uint8Array, after: Uint8Array): Promise<boolean> {
-  const [one, other] = [await decode(before), await decode(after)];
-  return one !== undefined && other !== undefined && Buffer.compare(one, other) === 0;
-}
-
-async function decode(bytes: Uint8Array): Promise<Uint8Array | undefined> {
-  const format = sniffFormat(bytes);
-  const decoded = format && (await decodeLargest(bytes, format));
-  return decoded && "pixels" in decoded ? decoded.pixels.data : undefined;
 }
 
 /**

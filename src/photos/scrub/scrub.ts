@@ -1,6 +1,7 @@
+import { decodeLargest } from "../decode.ts";
 import { engine } from "../engine.ts";
 import type { PictureFault } from "../fault.ts";
-import type { PictureFormat } from "../format.ts";
+import { type PictureFormat, sniffFormat } from "../format.ts";
 import { inspectPicture } from "../inspect.ts";
 import { findTraces, type Trace } from "../traces.ts";
 import { scrubIsobmff } from "./isobmff.ts";
@@ -25,7 +26,8 @@ export type UnscrubbableFault = Omit<PictureFault, "code"> & { code: "picture-no
 /**
  * Takes out of a photograph what it gives away about whoever took it (place, device, serial number,
  * owner) and with it all other metadata but its colour profile and its way up. Looks afterwards
- * whether it is really gone.
+ * whether it is really gone, and whether the picture is the same, pixel for pixel: a file that tells
+ * wrongly where its parts stand would otherwise be damaged.
  */
 export async function scrubPicture(bytes: Uint8Array): Promise<Scrubbing> {
   const inspection = await inspectPicture(bytes);
@@ -35,6 +37,7 @@ export async function scrubPicture(bytes: Uint8Array): Promise<Scrubbing> {
   const scrubbed = await scrub(format, bytes);
   const left = scrubbed ? await findTraces(format, scrubbed) : traces;
   if (!scrubbed || left.length > 0) return { outcome: "fault", fault: unscrubbable(left) };
+  if (!(await showTheSame(bytes, scrubbed))) return { outcome: "fault", fault: CHANGED };
   return { outcome: "scrubbed", bytes: scrubbed, removed: traces, repacked: format === "tiff" };
 }
 
@@ -57,6 +60,17 @@ async function scrub(format: PictureFormat, bytes: Uint8Array): Promise<Buffer |
   }
 }
 
+async function showTheSame(before: Uint8Array, after: Uint8Array): Promise<boolean> {
+  const [one, other] = [await decode(before), await decode(after)];
+  return one !== undefined && other !== undefined && Buffer.compare(one, other) === 0;
+}
+
+async function decode(bytes: Uint8Array): Promise<Uint8Array | undefined> {
+  const format = sniffFormat(bytes);
+  const decoded = format && (await decodeLargest(bytes, format));
+  return decoded && "pixels" in decoded ? decoded.pixels.data : undefined;
+}
+
 const WORDS: Record<Trace, string> = {
   device: "the device",
   owner: "its owner's name",
@@ -64,11 +78,20 @@ const WORDS: Record<Trace, string> = {
   serial: "a serial number",
 };
 
+const HINT =
+  "Save it as JPEG without its location (phones offer that when sharing), and put that in its place.";
+
 function unscrubbable(left: Trace[]): UnscrubbableFault {
   const what = left.map((trace) => WORDS[trace]).join(", ");
   return {
     code: "picture-not-scrubbed",
     message: `The photograph still tells ${what}: that cannot be taken out of this file without loss.`,
-    hint: "Save it as JPEG without its location (phones offer that when sharing), and put that in its place.",
+    hint: HINT,
   };
 }
+
+const CHANGED: UnscrubbableFault = {
+  code: "picture-not-scrubbed",
+  message: "The photograph is built so oddly that it would not come out the same.",
+  hint: HINT,
+};
