@@ -30,7 +30,7 @@ export function Outcome({ root, tile }: OutcomeProps): VNode {
           Looked at again on {formatDay(look.on)}: <Look root={root} look={look} />
         </p>
       ))}
-      {tile.colour && <Swatches colour={tile.colour} />}
+      {tile.colour && <Swatches root={root} tile={tile.id} colour={tile.colour} />}
     </section>
   );
 }

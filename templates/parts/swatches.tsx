@@ -1,9 +1,17 @@
 /** Measured colour: a swatch for each part of the palette, and what was measured in figures. */
 import type { VNode } from "preact";
 import type { MeasuredColour } from "../../src/catalogue/types.ts";
+import { colourSentence, spreadSentences } from "../words/colour.ts";
+
+interface SwatchesProps {
+  readonly root: string;
+  /** The code of the tile that was measured. */
+  readonly tile: string;
+  readonly colour: MeasuredColour;
+}
 
 /** The palette as one bar, each colour as wide as its share of the picture. */
-export function Swatches({ colour }: { readonly colour: MeasuredColour }): VNode {
+export function Swatches({ root, tile, colour }: SwatchesProps): VNode {
   let at = 0;
   const parts = colour.palette.map(({ hex, share }) => {
     const x = at;
@@ -17,9 +25,19 @@ export function Swatches({ colour }: { readonly colour: MeasuredColour }): VNode
         {parts}
       </svg>
       <figcaption>
-        Measured on the photograph: <span class="figures">{colour.hex}</span>, lightness{" "}
-        <span class="figures">{l}</span>, green to red <span class="figures">{a}</span>, blue to
-        yellow <span class="figures">{b}</span>. Screens and lamps differ; the tile decides.
+        <p>
+          {colourSentence(colour)} {spreadSentences(colour).join(" ")}
+        </p>
+        <p>
+          <span class="figures">{colour.hex}</span>, lightness <span class="figures">{l}</span>,
+          green to red <span class="figures">{a}</span>, blue to yellow{" "}
+          <span class="figures">{b}</span>. Screens and lamps differ; the tile decides.
+        </p>
+        <p class="screen">
+          <a href={`${root}index.html?like=${encodeURIComponent(tile)}`}>
+            Tiles of a colour like this
+          </a>
+        </p>
       </figcaption>
     </figure>
   );

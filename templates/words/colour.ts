@@ -1,6 +1,6 @@
 /** Measured colour in words, and how far a difference between two colours can be trusted. */
-import type { ColourTrust } from "../../src/catalogue/types.ts";
-import { count } from "./numbers.ts";
+import type { ColourTrust, MeasuredColour } from "../../src/catalogue/types.ts";
+import { capital, count } from "./numbers.ts";
 
 /**
  * What stands wherever a colour difference is shown: `Tiles made and fired alike were measured up
@@ -18,3 +18,44 @@ export function trustSentence(trust: ColourTrust | null): string {
 export function roundDifference(difference: number): string {
   return difference > 0 && difference < 1 ? "less than 1" : String(Math.round(difference));
 }
+
+/** `Blue, put right by the grey card.` */
+export function colourSentence({ name, greyCard }: MeasuredColour): string {
+  return `${capital(name)}, ${cardWords(greyCard)}.`;
+}
+
+/** What the light of the photograph was set right by, or why it was not. */
+function cardWords(card: MeasuredColour["greyCard"]): string {
+  if (card === null) return "as photographed: no grey card tells what the light did to it";
+  if (card.used) return usedCard[card.exposure];
+  return `as photographed: ${uselessCard[card.because]}`;
+}
+
+const usedCard = {
+  "as-taken": "put right by the grey card",
+  corrected: "light and exposure put right by the grey card",
+  "not-a-grey-cards":
+    "its hue put right by the card; how light it is stays as photographed, for the card is not a mid grey one",
+};
+
+const uselessCard = {
+  "burnt-out": "the grey card is burnt out",
+  coloured: "what lies where the grey card should be is not grey",
+  dark: "the grey card lies in the dark",
+};
+
+/**
+ * How far the glaze differs from its own mean, and how much of it the camera could not tell:
+ * `Within it the colour differs by 4 on average. 8 per cent of it is at the end of …`
+ */
+export function spreadSentences({ spread, clipped }: MeasuredColour): readonly string[] {
+  const told = [`Within it the colour differs by ${roundDifference(spread)} on average.`];
+  if (clipped >= LEAST_CLIPPED)
+    told.push(
+      `${Math.round(clipped * 100)} per cent of it is at the end of what the camera could tell: its true colour may lie beyond.`,
+    );
+  return told;
+}
+
+/** Below this share a burnt-out or black spot changes nothing that is shown. */
+const LEAST_CLIPPED = 0.02;

@@ -72,7 +72,7 @@ export function stageName(stage: Stage): string {
 
 /** `did not move`, `moved 3 mm` */
 export function runWords(run: number): string {
-  return run === 0 ? "did not move" : `moved ${run} mm`;
+  return run === 0 ? "did not move" : `moved ${run}\u00a0mm`;
 }
 
 /** `satin; breaking and pooling; faults: crawling; moved 3 mm`: the look of a result. */

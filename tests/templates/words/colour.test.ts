@@ -1,5 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { roundDifference, trustSentence } from "../../../templates/words/colour.ts";
+import type { MeasuredColour } from "../../../src/catalogue/types.ts";
+import {
+  colourSentence,
+  roundDifference,
+  spreadSentences,
+  trustSentence,
+} from "../../../templates/words/colour.ts";
 
 describe("how far a colour difference can be trusted", () => {
   it("is said with what it rests on", () => {
@@ -14,5 +20,45 @@ describe("how far a colour difference can be trusted", () => {
 
   it("is given in whole units, and never as nothing where there is something", () => {
     expect([0, 0.3, 1.4, 6.6].map(roundDifference)).toEqual(["0", "less than 1", "1", "7"]);
+  });
+});
+
+const brown: MeasuredColour = {
+  lab: [42, 12, 20],
+  hex: "#7f5b43",
+  name: "brown",
+  spread: 3.6,
+  palette: [],
+  accepted: 0.9,
+  clipped: 0,
+  greyCard: null,
+};
+
+describe("a measured colour in words", () => {
+  it("says that nothing told what the light did where there is no grey card", () => {
+    expect(colourSentence(brown)).toBe(
+      "Brown, as photographed: no grey card tells what the light did to it.",
+    );
+  });
+
+  it("says how far the grey card could put the light right", () => {
+    const used = (exposure: "as-taken" | "corrected" | "not-a-grey-cards") =>
+      colourSentence({ ...brown, greyCard: { used: true, exposure } });
+    expect(used("as-taken")).toBe("Brown, put right by the grey card.");
+    expect(used("corrected")).toBe("Brown, light and exposure put right by the grey card.");
+    expect(used("not-a-grey-cards")).toContain("how light it is stays as photographed");
+  });
+
+  it("says why a grey card was of no use", () => {
+    const without = (because: "burnt-out" | "coloured" | "dark") =>
+      colourSentence({ ...brown, greyCard: { used: false, because } });
+    expect(without("burnt-out")).toBe("Brown, as photographed: the grey card is burnt out.");
+    expect(without("coloured")).toContain("is not grey");
+    expect(without("dark")).toContain("in the dark");
+  });
+
+  it("tells how even it is, and what the camera could not tell", () => {
+    expect(spreadSentences(brown)).toEqual(["Within it the colour differs by 4 on average."]);
+    expect(spreadSentences({ ...brown, clipped: 0.08 })[1]).toContain("8 per cent");
   });
 });

@@ -40,7 +40,7 @@ describe("what came out", () => {
       faults: ["too-thin"],
       run: 3,
     };
-    expect(lookWords(look)).toBe("satin; breaking and pooling; faults: too thin; moved 3 mm");
+    expect(lookWords(look)).toBe("satin; breaking and pooling; faults: too thin; moved 3\u00a0mm");
   });
 
   test("keeps “looked and found nothing” apart from “nobody looked”", () => {
