@@ -5,7 +5,7 @@ import type { Frame } from "../parts/frame.ts";
 import { type CareTopic, careTopics } from "../words/care.ts";
 
 const sentence =
-  "What can hurt someone who mixes, glazes, fires or uses a pot, and whose word decides.";
+  "What can hurt someone who mixes, glazes, fires, uses a pot or is seen in a picture, and whose word decides.";
 
 export function CarePage({ frame }: { readonly frame: Frame }): VNode {
   return (

@@ -1,6 +1,7 @@
 /**
- * What can hurt someone in a pottery, and what decides in each case. Common practice throughout,
- * no source: local rules, the label, the manual and a laboratory come before these words.
+ * What can hurt someone in a pottery or through its catalogue, and what decides in each case.
+ * Common practice throughout, no source: local rules, the label, the manual and a laboratory come
+ * before these words.
  */
 
 export interface CareTopic {
@@ -106,5 +107,15 @@ export const careTopics: readonly CareTopic[] = [
     ],
     decides:
       "Whoever unloads: a tile that cannot be read, or stands fast on the shelf, tells nothing.",
+  },
+  {
+    id: "photographs",
+    title: "Photographs and names",
+    words: [
+      "Place, device, serial number and owner are taken out of every photograph that is published here. Faces, hands that somebody knows, handwriting, name tags, school crests and whatever stands on the table behind are in the picture itself: no program here finds them, so somebody must look.",
+      "Photograph the tile alone, on plain ground, with its code and nothing else that can be read. Makers who are minors appear by a code and by no name, in pictures, notes and file names alike. What was once shared stays in the history of the archive and with everyone who has a copy, so look before handing in.",
+    ],
+    decides:
+      "Whoever answers for the makers, their guardians where they are minors, and the law on pictures of people.",
   },
 ];

@@ -6,7 +6,7 @@ import type { PictureFormat } from "../../src/photos/format.ts";
 import type { Pixels } from "../../src/photos/pixels.ts";
 import { chooseWidths } from "../../src/photos/recipe.ts";
 import { findTraces } from "../../src/photos/traces.ts";
-import { buildOrientationExif, PLANTED } from "./exif-block.ts";
+import { buildOrientationExif } from "./exif-block.ts";
 import {
   addJpegMetadata,
   encodePlanted,
@@ -15,6 +15,7 @@ import {
   openPixels,
   readFixture,
 } from "./pictures.ts";
+import { findSecrets } from "./secrets.ts";
 
 async function filesOf(bytes: Uint8Array, format: PictureFormat): Promise<DerivedFile[]> {
   const derived = await derivePictures(bytes, format);
@@ -94,25 +95,6 @@ describe("what a photograph gives away", () => {
     expect(findSecrets(await encodePlanted(format)).length).toBeGreaterThanOrEqual(3);
   });
 });
-
-/** The planted words and numbers that the bytes hold, in either byte order. */
-function findSecrets(bytes: Uint8Array): string[] {
-  const words = [
-    "PLANTED",
-    "Oxbowcam",
-    "SN-12345",
-    "OWNER-M07",
-    "Exif\0\0",
-    "GPSLatitude",
-    "II*\0",
-  ];
-  const seconds = Buffer.alloc(4);
-  seconds.writeUInt32LE(PLANTED.seconds[0]);
-  const buffer = Buffer.from(bytes);
-  const found = words.filter((word) => buffer.includes(word, 0, "latin1"));
-  const holdsPlace = buffer.includes(seconds) || buffer.includes(Buffer.from(seconds).reverse());
-  return holdsPlace ? [...found, "place"] : found;
-}
 
 describe("decoding", () => {
   it("turns a picture the way up that it was taken", async () => {
