@@ -35,6 +35,23 @@ export function blackBody(kelvin: number): Spectrum {
   };
 }
 
+/** A white LED: a blue one under a broad glow. Shapes as such lamps have them; invented numbers. */
+function led(blue: number, glow: number, below: number, above: number): Spectrum {
+  return (l) => blue * lobe(l, 452, 9, 10) + lobe(l, glow, below, above);
+}
+
+/** Lamps that are no black bodies, by what stands on their box. */
+export const LAMPS: Record<string, Spectrum> = {
+  "a warm LED": led(0.35, 605, 55, 52),
+  "a neutral LED": led(0.8, 575, 50, 62),
+  "a cool LED": led(1.1, 560, 48, 65),
+  "a three-band tube": (l) =>
+    1.2 * lobe(l, 436, 5, 5) +
+    2.2 * lobe(l, 545, 6, 6) +
+    2.4 * lobe(l, 611, 6, 6) +
+    0.15 * lobe(l, 580, 60, 60),
+};
+
 /** XYZ of a surface under a light, so that a perfect white has Y = 1. */
 export function lightUp(reflectance: Spectrum, light: Spectrum): Xyz {
   let [x, y, z, white] = [0, 0, 0, 0];
