@@ -149,7 +149,8 @@ describe("what is remembered", () => {
       { key: "a", facts: { traces: expect.arrayContaining(["place"]) } },
     ]);
     const seen = await readFile(join(work.cacheDir, "pictures", "seen.json"), "utf8");
-    await writeFile(join(work.cacheDir, "pictures", "seen.json"), seen.replace("240", "241"));
+    const changed = seen.replace('"width":240', '"width":241');
+    await writeFile(join(work.cacheDir, "pictures", "seen.json"), changed);
     expect(await inspectPictures(sources, { cacheDir: work.cacheDir })).toMatchObject([
       { facts: { width: 241 } },
     ]);
