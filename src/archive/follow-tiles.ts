@@ -38,6 +38,7 @@ export function followTiles(records: AllRecords, context: TileContext): Followed
     const followed = followTile(tile, {
       set: set?.filed?.id ?? null,
       setRecord: set?.filed?.record,
+      copyStand: records.studioPartly?.photo,
       jars: jars.get(set?.filed?.file ?? "") ?? new Map(),
       jarsUnknown: set?.jarsUnknown ?? false,
       glazes,

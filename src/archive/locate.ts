@@ -22,20 +22,14 @@ export interface ReadFiles {
 }
 
 /**
- * Makes the function that joins a problem to a line. A field that a tile has from its set is
- * found in the set's file; a missing field at the nearest one around it; what has no line of its
- * own at line 1.
+ * Makes the function that joins a problem to a line. A field that a tile has from its set or from
+ * its studio is found in their file; a missing field at the nearest one around it; what has no line
+ * of its own at line 1.
  */
 export function makeLocator(read: ReadFiles): (problem: Problem) => LocatedProblem {
-  const sets = new Map(
-    read.files.records.filter(({ kind }) => kind === "set").map((set) => [set.folder, set.file]),
-  );
-  const tiles = new Set(
-    read.files.records.filter(({ kind }) => kind === "tile").map(({ file }) => file),
-  );
+  const placeOf = makePlaceFinder(read);
   return (problem) => {
-    const set = tiles.has(problem.file) ? sets.get(folderOf(problem.file)) : undefined;
-    const place = set === undefined ? problem : findInherited(problem, set, read.parsed);
+    const place = placeOf(problem);
     const text = read.texts.get(place.file);
     const position = problem.at ?? positionIn(read, place, text);
     return {
@@ -58,18 +52,50 @@ function positionIn(read: ReadFiles, place: Place, text: string | undefined): Po
   return findPosition(text, form, place.path, place.atKey);
 }
 
-/** The field of the set's defaults that a tile has its own field from, or else the tile's own. */
-function findInherited(place: Place, set: string, parsed: ReadonlyMap<string, ParsedText>): Place {
+/** Makes the function that finds the file in which a field is written that a tile may have from elsewhere. */
+export function makePlaceFinder({ parsed, files }: Omit<ReadFiles, "texts">) {
+  const sets = new Map(
+    files.records.filter(({ kind }) => kind === "set").map((set) => [set.folder, set.file]),
+  );
+  const tiles = new Set(
+    files.records.filter(({ kind }) => kind === "tile").map(({ file }) => file),
+  );
+  return (place: Place): Place => {
+    if (!tiles.has(place.file)) return place;
+    const givers = [
+      { file: place.file, under: [] },
+      { file: sets.get(folderOf(place.file)), under: ["defaults"] },
+      { file: isOfCopyStand(place.path) ? files.studio : undefined, under: [] },
+    ];
+    return findGiver(place, givers, parsed);
+  };
+}
+
+/** What a studio may settle for every tile. */
+function isOfCopyStand([field, part]: FieldPath): boolean {
+  return field === "photo" && (part === "crop" || part === "grey");
+}
+
+interface Giver {
+  readonly file: string | undefined;
+  readonly under: FieldPath;
+}
+
+/** The first of those that may give a tile's field and do; else the tile itself. */
+function findGiver(
+  place: Place,
+  givers: readonly Giver[],
+  parsed: ReadonlyMap<string, ParsedText>,
+): Place {
   const [field] = place.path;
-  const isShared = typeof field === "string" && field in sharedTileFields;
-  const own = parsed.get(place.file)?.source ?? undefined;
-  const depth = field === "photo" ? 2 : 1;
-  const path = ["defaults", ...place.path.slice(0, depth)];
-  const isInherited =
-    isShared &&
-    !has(own, place.path.slice(0, depth)) &&
-    has(parsed.get(set)?.source ?? undefined, path);
-  return isInherited ? { ...place, file: set, path: ["defaults", ...place.path] } : place;
+  if (typeof field !== "string" || !(field in sharedTileFields)) return place;
+  const shared = place.path.slice(0, field === "photo" ? 2 : 1);
+  for (const { file, under } of givers) {
+    const source = file === undefined ? undefined : (parsed.get(file)?.source ?? undefined);
+    if (file !== undefined && has(source, [...under, ...shared]))
+      return { ...place, file, path: [...under, ...place.path] };
+  }
+  return place;
 }
 
 function has(source: Source | undefined, path: FieldPath): boolean {

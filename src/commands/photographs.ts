@@ -78,8 +78,8 @@ function colourReading(photo: PhotoSettings | undefined): Reading<MeasuredColour
   };
 }
 
-function toCrop(box: Box | undefined): Crop | undefined {
-  return box && [box.left, box.top, box.right, box.bottom];
+function toCrop(box: Box | false | undefined): Crop | undefined {
+  return box ? [box.left, box.top, box.right, box.bottom] : undefined;
 }
 
 function toPrepared(picture: Made<MeasuredColour>): PreparedPicture {

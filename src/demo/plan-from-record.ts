@@ -44,7 +44,7 @@ export function planTile(
     run: result?.run,
     fate: tile.record.fate,
     scratched: undefined,
-    card: tile.record.photo?.grey,
+    card: tile.record.photo?.grey || undefined,
     motif: findMotifName(detailsOf(tile).join(" ")) ?? findMotifName(tile.notes),
     figure: /\b(reed|net|fossil|foot)/i.exec(words)?.[1]?.toLowerCase(),
   };

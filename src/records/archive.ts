@@ -96,7 +96,7 @@ export interface FiredStep extends Written {
 
 export type TileStep = CoatStep | ResistStep | RemoveStep | FiredStep;
 
-/** A tile with its set's defaults filled in and everything it names found. */
+/** A tile with its set's and its studio's defaults filled in and everything it names found. */
 export interface Tile extends Filed<TileRecord> {
   /** The id of its set; null where it lies in `tiles/` itself. */
   readonly set: string | null;

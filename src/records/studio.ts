@@ -2,6 +2,7 @@
 import type * as z from "zod";
 import { namesShown } from "../terms/choices.ts";
 import * as f from "./fields.ts";
+import { copyStand } from "./tile.ts";
 
 /** The version of the archive's format that this Tilebook reads. */
 export const formatVersion = "1";
@@ -28,6 +29,10 @@ export const studioSchema = f.fields({
     f.choice(["celsius", "fahrenheit"]),
   ),
   "handing-in": f.optional("How a maker hands in a tile, in your own words.", f.text()),
+  photo: f.optional(
+    "How the studio's copy stand takes pictures: for every tile that does not say otherwise.",
+    copyStand,
+  ),
   makers: f.optional(
     "The makers by their codes, such as m07: {name: Rowan K., shown: initials}.",
     f.mapOf(maker),

@@ -4,19 +4,26 @@ import { agains, effects, fates, faults, shapes, surfaces, textures } from "../t
 import * as f from "./fields.ts";
 import { step } from "./steps.ts";
 
+/** Where things lie in a photograph: what a studio's copy stand may settle once. */
+const places = {
+  crop: f.optional(
+    "The part that shows the glaze: left, top, right and bottom edge, in per cent of the picture; its middle half if nobody says.",
+    f.box(),
+  ),
+  grey: f.optional(
+    "Where a neutral grey card lies in the picture, in per cent, as for the crop; no where there is none.",
+    f.boxOrNo(),
+  ),
+};
+
+export const copyStand = f.fields(places);
+
 const photo = f.fields({
   alt: f.optional(
     "What the photograph shows, for those who cannot see it; written from the record if left out.",
     f.text(),
   ),
-  crop: f.optional(
-    "The part that shows the glaze: left, top, right and bottom edge, in per cent of the picture.",
-    f.box(),
-  ),
-  grey: f.optional(
-    "Where a neutral grey card lies in the picture, in per cent, as for the crop.",
-    f.box(),
-  ),
+  ...places,
 });
 
 const observation = {
@@ -82,3 +89,4 @@ export type TileRecord = z.output<typeof tileSchema>;
 export type Result = z.output<typeof result>;
 export type LaterLook = z.output<typeof laterLook>;
 export type PhotoSettings = z.output<typeof photo>;
+export type CopyStand = z.output<typeof copyStand>;

@@ -1,7 +1,7 @@
-/** A tile with its set's defaults filled in and everything it names found. */
+/** A tile with its set's and its studio's defaults filled in and everything it names found. */
 import type { Filed, Tile, TilePicture } from "../../records/archive.ts";
 import type { SetRecord } from "../../records/set.ts";
-import type { TileRecord } from "../../records/tile.ts";
+import type { CopyStand, TileRecord } from "../../records/tile.ts";
 import { fillDefaults } from "./fill-defaults.ts";
 import type { Loading } from "./firings.ts";
 import { type Followed, follow, type Known, lookUp, type Sought } from "./look-up.ts";
@@ -13,6 +13,8 @@ import { followSteps, type StepNames } from "./steps.ts";
 /** What one tile may name, and what lies beside it. */
 export interface TileSurroundings extends StepNames {
   readonly setRecord: SetRecord | undefined;
+  /** What studio.yaml says of every photograph. */
+  readonly copyStand: CopyStand | undefined;
   /** Null where the studio's makers are unknown. */
   readonly makers: Known | null;
   readonly clays: Known;
@@ -23,7 +25,7 @@ export interface TileSurroundings extends StepNames {
 /** Follows everything that a tile names. What was not found is left out of the tile. */
 export function followTile(tile: Filed<TileRecord>, around: TileSurroundings): Followed<Tile> {
   const { file } = tile;
-  const record = fillDefaults(tile.record, around.setRecord?.defaults);
+  const record = fillDefaults(tile.record, around.setRecord?.defaults, around.copyStand);
   const steps = followSteps(file, record.layers, around);
   const fired = placeLoads(file, steps.value, around.loadings);
   const own = { file, record: tile.record, filled: record };

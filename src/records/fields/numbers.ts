@@ -86,25 +86,3 @@ export const numberPair = (expected: string) =>
     });
     return z.NEVER;
   });
-
-/** The left, top, right and bottom edge of a part of a picture, in per cent. */
-export interface Box {
-  readonly left: number;
-  readonly top: number;
-  readonly right: number;
-  readonly bottom: number;
-}
-
-/** A part of a picture: left, top, right and bottom edge, in per cent. */
-export const box = () =>
-  list(number("percentage", { from: 0, to: 100 })).transform((edges, context): Box => {
-    const [left = 0, top = 0, right = 0, bottom = 0] = edges;
-    if (edges.length === 4 && left < right && top < bottom) return { left, top, right, bottom };
-    context.addIssue({
-      code: "custom",
-      message:
-        "A part of a picture is four numbers, the right edge beyond the left and the bottom below the top\nWrite left, top, right and bottom in per cent, as in [8, 8, 92, 92].",
-      params: { code: "bad-box" },
-    });
-    return z.NEVER;
-  });
