@@ -58,7 +58,7 @@ function Plate({
         <Photograph
           root={root}
           picture={picture}
-          sizes={large ? "(min-width: 60rem) 50vw, 100vw" : "12rem"}
+          sizes={large ? "(min-width: 60rem) 50vw, 100vw" : "(min-width: 60rem) 16vw, 33vw"}
           first={large}
         />
       </a>

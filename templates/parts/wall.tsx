@@ -13,7 +13,7 @@ interface WallProps {
   readonly id?: string;
 }
 
-const sizes = "(min-width: 60rem) 15rem, (min-width: 40rem) 25vw, 50vw";
+const sizes = "(min-width: 60rem) 12rem, (min-width: 34rem) 14rem, 50vw";
 
 /** How many photographs are asked for at once, before anybody scrolls. */
 const eager = 6;
