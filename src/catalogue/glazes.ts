@@ -6,11 +6,19 @@ import type { GlazeRecord } from "../records/glaze.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import { glazeUrl, pairUrl } from "./addresses.ts";
 import type { Findings } from "./findings.ts";
+import { glazeColours } from "./glaze-colours.ts";
 import type { FindMaterialLink } from "./materials.ts";
 import type { FindMixing } from "./mixing.ts";
 import { findOverlap, type LappingGlaze } from "./overlaps.ts";
 import { linkTo } from "./tiles.ts";
-import type { CatalogueGlaze, CataloguePair, CatalogueTile, GlazePair, Link } from "./types.ts";
+import type {
+  CatalogueGlaze,
+  CataloguePair,
+  CatalogueTile,
+  ColourTrust,
+  GlazePair,
+  Link,
+} from "./types.ts";
 
 interface FoundPair extends Omit<CataloguePair, "overlap" | "tiles"> {
   readonly tiles: CatalogueTile[];
@@ -63,6 +71,7 @@ export interface GlazeSurroundings {
   readonly findings: Findings;
   readonly tiles: readonly CatalogueTile[];
   readonly pairs: readonly CataloguePair[];
+  readonly trust: ColourTrust | null;
   readonly findLink: FindMaterialLink;
   readonly findMixing: FindMixing;
 }
@@ -76,7 +85,7 @@ export function listGlazes(surroundings: GlazeSurroundings): readonly CatalogueG
 
 function catalogueGlaze(
   glaze: Filed<GlazeRecord>,
-  { archive, findings, tiles, pairs, findLink, findMixing }: GlazeSurroundings,
+  { archive, findings, tiles, pairs, trust, findLink, findMixing }: GlazeSurroundings,
 ): CatalogueGlaze {
   const { record } = glaze;
   const on = tiles.filter((tile) => glaze.id in tile.glazes);
@@ -103,6 +112,7 @@ function catalogueGlaze(
     made: madeOf(record, archive, findLink),
     cautions: findings.notes.get(glaze.file) ?? [],
     ...findMixing(glaze.id, alone),
+    ...glazeColours(alone, trust),
   };
 }
 

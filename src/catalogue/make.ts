@@ -7,6 +7,7 @@ import { type Cone, compareCones } from "../terms/cones.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import { clayUrl, coneSurfaceUrl, coneUrl, setUrl, tileUrl } from "./addresses.ts";
 import { listBlends } from "./blends.ts";
+import { layPlate } from "./colour-plate.ts";
 import { listControls } from "./control.ts";
 import type { Findings } from "./findings.ts";
 import { listFirings } from "./firings.ts";
@@ -51,9 +52,10 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
   const blends = listBlends(archive, tiles);
   const findLink = materialLinkFinder(archive, findings.builtInMaterials);
   const findMixing = mixingFinder(archive, findings, { hazards, clays, blends, findLink });
-  const glazes = listGlazes({ archive, findings, tiles, pairs, findLink, findMixing });
-  const cones = listCones(tiles);
   const firings = listFirings(views, inOrder, kilns);
+  const trust = measureTrust(tiles, firings);
+  const glazes = listGlazes({ archive, findings, tiles, pairs, trust, findLink, findMixing });
+  const cones = listCones(tiles);
   return freezeAll({
     studio: describeStudio(archive, unlisted),
     tiles,
@@ -67,15 +69,20 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
     makers: listMakers(names, codesOf),
     materials: listMaterials(archive, findings.builtInMaterials, glazes),
     cones,
-    trust: measureTrust(tiles, firings),
+    plate: layPlate(tiles),
+    trust,
     blends,
     maps: listMaps(cones, glazes, tileById),
     tileById,
     glazeById: new Map(glazes.map((glaze) => [idKey(glaze.id), glaze])),
-    moved: tiles.flatMap(({ id, url, formerly }) =>
-      formerly.map((from) => ({ from, url: tileUrl(from), to: { id, name: id, url } })),
-    ),
+    moved: listMoved(tiles),
   });
+}
+
+function listMoved(tiles: readonly CatalogueTile[]): Catalogue["moved"] {
+  return tiles.flatMap(({ id, url, formerly }) =>
+    formerly.map((from) => ({ from, url: tileUrl(from), to: { id, name: id, url } })),
+  );
 }
 
 function describeStudio({ studio }: Archive, unlisted: boolean): Catalogue["studio"] {

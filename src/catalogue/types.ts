@@ -26,6 +26,7 @@ import type {
   Surface,
 } from "../terms/choices.ts";
 import type { Cone, ConeRange } from "../terms/cones.ts";
+import type { ColourPlate, GlazeColours } from "./colour-types.ts";
 import type {
   CatalogueControl,
   CatalogueFiring,
@@ -41,6 +42,7 @@ import type {
   Overlap,
 } from "./mixing-types.ts";
 
+export type * from "./colour-types.ts";
 export type * from "./firing-types.ts";
 export type * from "./mixing-types.ts";
 export type { Link, MeasuredColour };
@@ -128,7 +130,7 @@ export interface CatalogueTile {
   readonly cautions: readonly Note[];
 }
 
-export interface CatalogueGlaze extends Link, GlazeMixing {
+export interface CatalogueGlaze extends Link, GlazeMixing, GlazeColours {
   readonly kind: KindOfGlaze;
   readonly record: GlazeRecord;
   readonly cones: ConeRange | null;
@@ -265,6 +267,7 @@ export interface Catalogue {
   readonly blends: readonly CatalogueBlend[];
   /** From cool to hot. */
   readonly maps: readonly CatalogueMap[];
+  readonly plate: ColourPlate;
   /** Null where no tile was made twice. */
   readonly trust: ColourTrust | null;
   /** Tiles by `idKey`. */

@@ -1,6 +1,6 @@
 /** A glaze: what it is, how it looks alone, over and under others, and what it is made of. */
 import type { VNode } from "preact";
-import type { CatalogueGlaze, GlazePair, Link } from "../../src/catalogue/types.ts";
+import type { CatalogueGlaze, ColourTrust, GlazePair, Link } from "../../src/catalogue/types.ts";
 import { formatConeRange } from "../../src/terms/cones.ts";
 import { ExpansionAndFit } from "../mixing/expansion.tsx";
 import { LoudHazards } from "../mixing/hazards.tsx";
@@ -10,6 +10,7 @@ import { Definitions } from "../parts/definitions.tsx";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
+import { ColoursAlone } from "../parts/glaze-colours.tsx";
 import { Cautions, Quotation } from "../parts/notes.tsx";
 import { Recipe } from "../parts/recipe.tsx";
 import { Wall } from "../parts/wall.tsx";
@@ -23,8 +24,7 @@ export interface GlazePageProps {
   /** The tiles on which it is alone, and the others that it is on. */
   readonly alone: readonly TileEntry[];
   readonly others: readonly TileEntry[];
-  /** The colour that it measured alone. */
-  readonly colour: string | null;
+  readonly trust: ColourTrust | null;
   /** The maps that it stands on. */
   readonly maps: readonly Link[];
 }
@@ -47,6 +47,7 @@ export function GlazePage(props: GlazePageProps): VNode {
       </header>
       <LoudHazards root={frame.root} hazards={glaze.hazards} />
       <TilesAlone root={frame.root} name={glaze.name} tiles={alone} others={others.length} />
+      <ColoursAlone root={frame.root} glaze={glaze} trust={props.trust} />
       <div class="columns">
         <Pairs root={frame.root} title={`${glaze.name} over`} pairs={glaze.over} />
         <Pairs root={frame.root} title={`${glaze.name} under`} pairs={glaze.under} />
@@ -70,24 +71,11 @@ export function GlazePage(props: GlazePageProps): VNode {
   );
 }
 
-/** What its photographs alone were measured to be. */
-function MeasuredAlone({ colour }: { readonly colour: string }): VNode {
-  return (
-    <span class="measured">
-      <svg class="dab" viewBox="0 0 1 1" aria-hidden="true">
-        <rect width="1" height="1" fill={colour} />
-      </svg>
-      <span class="figures">{colour}</span>, measured on a tile
-    </span>
-  );
-}
-
-function Facts({ glaze, colour }: GlazePageProps): VNode {
+function Facts({ glaze }: GlazePageProps): VNode {
   const { record, cones } = glaze;
   return (
     <Definitions
       of={[
-        ["Colour alone", colour && <MeasuredAlone colour={colour} />],
         ["Cones", cones && <span class="code">{formatConeRange(cones)}</span>],
         ["Surface", record.surface],
         ["Cover", record.cover],

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { makeDataFiles } from "../../src/publish/data/files.ts";
 import { glazeRow, materialRow } from "../../src/publish/data/rows.ts";
+import { alone, colouredCatalogue, grey } from "../catalogue/colour-support.ts";
 import { catalogueOf, clear, mixed } from "../catalogue/mixing-support.ts";
 import { glaze } from "../checks/support.ts";
 
@@ -37,4 +38,28 @@ test("a material has what is published of its dangers", () => {
   const of = (id: string) => rows.find((row) => row.id === id)?.cautions.join(" ");
   expect(of("lead-bisilicate")).toMatch(/^There is lead in it, from Lead bisilicate\. Keep/u);
   expect(of("silica")).toMatch(/^Dust of silica is carcinogenic to breathe in/u);
+});
+
+test("a glaze has the colour of every tile that has it alone, by the tiles' codes", () => {
+  const catalogue = colouredCatalogue([
+    [alone("A-2", { coats: 3, clay: "red" }), grey(50)],
+    [alone("A-10", { coats: null }), grey(20)],
+    [alone("A-1"), null],
+  ]);
+  const file = makeDataFiles(catalogue).find(({ path }) => path === "data/glazes.json");
+  const rows = (JSON.parse(file?.content ?? "[]") as unknown[]).map((row) => glazeRow.parse(row));
+  const fire = { cone: "6", atmosphere: "oxidation" };
+  expect(rows.find(({ id }) => id === "soot")?.alone).toEqual([
+    {
+      ...fire,
+      tile: "A-10",
+      clay: "buff",
+      coats: null,
+      hex: "#303030",
+      lab: [20, 0, 0],
+      name: "black",
+    },
+    { ...fire, tile: "A-2", clay: "red", coats: 3, hex: "#777777", lab: [50, 0, 0], name: "grey" },
+  ]);
+  expect(rows.find(({ id }) => id === "kelp")?.alone).toEqual([]);
 });

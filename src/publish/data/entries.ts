@@ -20,6 +20,7 @@ export function toGlazeRow(glaze: CatalogueGlaze): GlazeRow {
     tiles: [...glaze.tiles],
     over: glaze.over.map((pair) => pair.glaze.id),
     under: glaze.under.map((pair) => pair.glaze.id),
+    alone: toAlone(glaze),
     chemistry: chemistry && {
       weightPercent: roundedAmounts(chemistry.weightPercent),
       molePercent: roundedAmounts(chemistry.molePercent),
@@ -30,6 +31,19 @@ export function toGlazeRow(glaze: CatalogueGlaze): GlazeRow {
       expansion: chemistry.expansion.map(toExpansion),
     },
   };
+}
+
+/** By code unit, as everything in data files. */
+function toAlone({ onClays }: CatalogueGlaze): GlazeRow["alone"] {
+  return onClays
+    .flatMap(({ measured }) => measured)
+    .map(({ tile, clay, cone, atmosphere, coats, colour }) => {
+      const { hex, lab, name } = colour;
+      const [l, a, b] = lab;
+      const measured = { hex, lab: [l, a, b] as [number, number, number], name };
+      return { tile: tile.id, clay: clay?.id ?? null, cone, atmosphere, coats, ...measured };
+    })
+    .sort((a, b) => (a.tile < b.tile ? -1 : 1));
 }
 
 type Expansion = NonNullable<CatalogueGlaze["chemistry"]>["expansion"][number];

@@ -102,6 +102,17 @@ const chemistry = z
   .nullable()
   .describe("Null for a bought glaze and where a material is unknown.");
 
+const alone = z.strictObject({
+  tile: z.string().describe("The code of the tile."),
+  clay: maybe("The id of its clay."),
+  cone: maybe("Of the hottest firing that is no bisque."),
+  atmosphere: maybe("Of the same firing."),
+  coats: amount("Null where they were not counted, or do not lie evenly all over."),
+  hex: z.string().describe("sRGB."),
+  lab: z.tuple([z.number(), z.number(), z.number()]).describe("CIELAB under D65."),
+  name: z.string().describe("A plain name for the colour."),
+});
+
 export const glazeRow = z.strictObject({
   id,
   url,
@@ -110,6 +121,7 @@ export const glazeRow = z.strictObject({
   tiles: ids("the tiles it is on"),
   over: ids("glazes it lay over"),
   under: ids("glazes that lay over it"),
+  alone: z.array(alone).describe("What was measured on tiles that have no other glaze."),
   chemistry,
 });
 

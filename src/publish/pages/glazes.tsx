@@ -45,7 +45,7 @@ function glazePage(site: Site, glaze: CatalogueGlaze, maps: readonly Link[]): Pa
         notesHtml={renderNotes(glaze.notes)}
         alone={site.entries(glaze.alone)}
         others={site.entries(glaze.tiles.filter((code) => !alone.has(code)))}
-        colour={site.colours.get(idKey(glaze.id)) ?? null}
+        trust={site.catalogue.trust}
         maps={maps}
       />
     ),
@@ -75,7 +75,7 @@ function listOfGlazes(site: Site): Page {
         ]
           .filter(Boolean)
           .join(", "),
-        colour: site.colours.get(idKey(glaze.id)) ?? null,
+        colour: glaze.shownAs?.colour.hex ?? null,
       })),
   }));
   return {

@@ -1,0 +1,156 @@
+/** The colour of a glaze alone, in words. */
+import type { ColourFinding, GlazeOnClay, MeasuredAlone } from "../../src/catalogue/types.ts";
+import { roundDifference } from "./colour.ts";
+import { count, listed, spoken } from "./numbers.ts";
+import { wayWords, whereWords } from "./steps.ts";
+
+const airs = {
+  neutral: "in a neutral fire",
+  oxidation: "in oxidation",
+  reduction: "in reduction",
+} as const;
+
+const fires = {
+  pit: "pit fired",
+  raku: "raku fired",
+  saggar: "in a saggar",
+  salt: "salt fired",
+  soda: "soda fired",
+  wood: "wood fired",
+} as const;
+
+/** `in reduction, wood fired`; nothing where neither is known. */
+export function fireWords({ atmosphere, fire }: Pick<GlazeOnClay, "atmosphere" | "fire">): string {
+  return [atmosphere && airs[atmosphere], fire && fires[fire]].filter(Boolean).join(", ");
+}
+
+/** What stands under a swatch beside its colour's name: `brushed; too thin`. */
+export function aloneWords(measured: MeasuredAlone, varying: Varying): string {
+  const { ways, texture, faults, firedAgain } = measured;
+  const told = [
+    whyUncounted(measured),
+    varying.ways && listed(ways.map(wayWords)),
+    texture !== "smooth" && `${spoken(texture)} clay`,
+    listed(faults.map(spoken)),
+    firedAgain && "fired again",
+  ];
+  return told.filter(Boolean).join("; ");
+}
+
+/** Why it stands under no number of coats: `dense cover`, `at the top`, `coats not noted`. */
+function whyUncounted({ coats, lie, cover, where }: MeasuredAlone): string {
+  if (coats !== null) return "";
+  if (lie === "even") return "coats not noted";
+  if (lie === "uneven") return "thicker in places";
+  const told = [cover && `${cover} cover`, whereWords(where)].filter(Boolean).join(", ");
+  return told || "not all over";
+}
+
+/** What differs among the measurements of one glaze, and so has to be told of each finding. */
+export interface Varying {
+  readonly ways: boolean;
+  readonly texture: boolean;
+  readonly fire: boolean;
+}
+
+export function whatVaries(onClays: readonly GlazeOnClay[]): Varying {
+  const all = onClays.flatMap(({ measured }) => measured);
+  const several = (of: (one: MeasuredAlone) => string) => new Set(all.map(of)).size > 1;
+  return {
+    ways: several(({ ways }) => ways.join()),
+    texture: several(({ texture }) => texture),
+    fire: several(fireWords),
+  };
+}
+
+/** `Mist as each tile measured, all brushed: cones across, coats down.` */
+export function tableCaption(
+  name: string,
+  onClays: readonly GlazeOnClay[],
+  varying: Varying,
+): string {
+  const ways = varying.ways ? [] : (onClays[0]?.measured[0]?.ways ?? []);
+  const all = ways.length > 0 ? `, all ${listed(ways.map(wayWords))}` : "";
+  return `${name} as each tile measured${all}: cones across, coats down.`;
+}
+
+/** `From 1 to 3 coats on Buff stoneware at cone 6 it goes from brown to blue; 21 apart.` */
+export function findingSentence(finding: ColourFinding, varying: Varying): string {
+  const { along, difference, verdict, pairs } = finding;
+  const many = pairs > 1 ? `, the widest of ${pairs} such pairs` : "";
+  const apart = `${roundDifference(difference)} apart${many}`;
+  const where = whereCompared(finding, varying);
+  if (along === "nothing")
+    return `${where} it ${cameOut(finding)}; ${apart}. Something that does not stand here made the difference, such as how the kiln cooled.`;
+  if (verdict === "alike") return `${where}: no difference that means anything here (${apart}).`;
+  if (verdict === "scattered")
+    return `${where}: ${apart}, but tiles of one place in the table differ as much.`;
+  return `${where} it ${goesTo(finding)}; ${apart}.`;
+}
+
+function whereCompared({ along, from, to }: ColourFinding, varying: Varying): string {
+  const coats = from.coats === null ? "" : count(from.coats, "coat");
+  const made = [varying.ways && listed(from.ways.map(wayWords)), texturedClay(from, varying)];
+  const air = varying.fire ? fireWords(from) : "";
+  const clay = `on ${from.clay?.name ?? "one clay"}`;
+  const cone = `at cone ${from.cone}`;
+  switch (along) {
+    case "coats":
+      return told(`From ${from.coats} to ${count(to.coats ?? 0, "coat")}`, made, clay, cone, air);
+    case "cone":
+      return told(`From cone ${from.cone} to cone ${to.cone} with ${coats}`, made, clay, air);
+    case "clay":
+      return told(
+        `On ${to.clay?.name} instead of ${from.clay?.name}, with ${coats}`,
+        made,
+        cone,
+        air,
+      );
+    case "atmosphere":
+      return told(
+        `${fireOf(to)} instead of ${fireOf(from).toLowerCase()}, with ${coats}`,
+        made,
+        clay,
+        cone,
+      );
+    case "nothing":
+      return told(`With ${coats}`, made, clay, cone, air);
+  }
+}
+
+/** The asides between commas, the rest after them. */
+function told(first: string, asides: readonly (string | false)[], ...rest: string[]): string {
+  const between = asides.filter(Boolean);
+  const head = between.length > 0 ? `${[first, ...between].join(", ")},` : first;
+  return [head, ...rest].filter(Boolean).join(" ");
+}
+
+function texturedClay({ texture }: MeasuredAlone, varying: Varying): string | false {
+  return varying.texture && `over ${spoken(texture)} clay`;
+}
+
+function fireOf({ atmosphere }: MeasuredAlone): string {
+  const words = atmosphere ? airs[atmosphere] : "in a fire nobody noted";
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+function cameOut({ from, to, change }: ColourFinding): string {
+  const [one, other] = [from.colour.name, to.colour.name];
+  if (one !== other) return `came out ${one} on ${from.tile.id} and ${other} on ${to.tile.id}`;
+  return `came out ${one} both times, and ${changes[change]} on ${to.tile.id} than on ${from.tile.id}`;
+}
+
+function goesTo({ along, from, to, change }: ColourFinding): string {
+  const [one, other] = [from.colour.name, to.colour.name];
+  const steps = along === "coats" || along === "cone";
+  if (one === other) return `${steps ? "stays" : "is"} ${one}, but ${changes[change]}`;
+  return steps ? `goes from ${one} to ${other}` : `is ${other}, not ${one}`;
+}
+
+const changes = {
+  darker: "darker",
+  greyer: "greyer",
+  hue: "of another hue",
+  lighter: "lighter",
+  stronger: "stronger",
+} as const;

@@ -1,0 +1,110 @@
+import { describe, expect, test } from "vitest";
+import type { Lab } from "../../../src/colour/cielab.ts";
+import {
+  aloneWords,
+  findingSentence,
+  tableCaption,
+  whatVaries,
+} from "../../../templates/words/glaze-colour.ts";
+import { type Alone, alone, type Coloured, sootOf } from "../../catalogue/colour-support.ts";
+
+const blue: Lab = [45, 0, -35];
+const brown: Lab = [45, 12, 25];
+const dark: Lab = [30, 8, 18];
+
+type Tested = readonly [code: string, about: Alone, lab: Lab];
+
+/** What is said of soot on these tiles, with two of another glaze that were made alike. */
+function sayings(...tiles: readonly Tested[]): readonly string[] {
+  const { onClays, colourFindings } = sootOf(
+    ...tiles.map(([code, about, lab]) => [alone(code, about), lab] as const),
+    [alone("K-1", { glaze: "kelp" }), [50, 0, 0]],
+    [alone("K-2", { glaze: "kelp" }), [50.2, 0, 0]],
+  );
+  return colourFindings.map((finding) => findingSentence(finding, whatVaries(onClays)));
+}
+
+describe("a finding is told", () => {
+  test("by the names of both colours, and by how far apart they are", () => {
+    expect(sayings(["A", { coats: 1 }, brown], ["B", { coats: 3 }, blue])).toEqual([
+      "From 1 to 3 coats on Buff at cone 6 it goes from brown to blue; 36 apart.",
+    ]);
+    expect(sayings(["A", { cone: "4" }, brown], ["B", { cone: "8" }, dark])).toEqual([
+      "From cone 4 to cone 8 with 2 coats on Buff it stays brown, but darker; 13 apart.",
+    ]);
+    expect(sayings(["A", { clay: "buff" }, brown], ["B", { clay: "red" }, blue])).toEqual([
+      "On Red instead of Buff, with 2 coats at cone 6 it is blue, not brown; 36 apart.",
+    ]);
+    expect(
+      sayings(["A", { cone: "10" }, brown], ["B", { cone: "10", atmosphere: "reduction" }, blue]),
+    ).toEqual([
+      "In reduction instead of in oxidation, with 2 coats on Buff at cone 10 it is blue, not brown; 36 apart.",
+    ]);
+  });
+
+  test("as none where it is no more than tiles made alike differ", () => {
+    expect(sayings(["A", { coats: 1 }, brown], ["B", { coats: 3 }, brown])).toEqual([
+      "From 1 to 3 coats on Buff at cone 6: no difference that means anything here (0 apart).",
+    ]);
+  });
+
+  test("with the way and the texture, where the tiles of one glaze have several", () => {
+    const dipped: Tested = ["C", { coats: 1, coat: { by: "dip" }, texture: "combed" }, blue];
+    expect(sayings(["A", { coats: 1 }, brown], ["B", { coats: 3 }, blue], dipped)).toEqual([
+      "From 1 to 3 coats, brushed, over smooth clay, on Buff at cone 6 it goes from brown to blue; 36 apart.",
+    ]);
+  });
+
+  test("with the tiles that should be the same and are not", () => {
+    expect(
+      sayings(["A", { coats: 3 }, brown], ["B", { coats: 3, loads: ["6-slow"] }, dark]),
+    ).toEqual([
+      "With 3 coats on Buff at cone 6 it came out brown both times, and darker on B than on A; 13 apart. Something that does not stand here made the difference, such as how the kiln cooled.",
+    ]);
+    expect(
+      sayings(
+        ["A", { coats: 1 }, blue],
+        ["B", { coats: 3 }, brown],
+        ["C", { coats: 3, loads: ["6-slow"], faults: ["crazing"] }, blue],
+      )[0],
+    ).toBe(
+      "From 1 to 3 coats on Buff at cone 6: 36 apart, but tiles of one place in the table differ as much.",
+    );
+  });
+});
+
+describe("under a swatch", () => {
+  const under = (about: Alone) => {
+    const { onClays } = sootOf([alone("A", about), brown]);
+    const [first] = onClays.flatMap(({ measured }) => measured);
+    return first && aloneWords(first, { ways: true, texture: true, fire: true });
+  };
+
+  test("stands what else its colour depends on", () => {
+    expect(under({})).toBe("brushed");
+    expect(
+      under({ texture: "combed", faults: ["crawling"], loads: ["4-oxidation", "6-oxidation"] }),
+    ).toBe("brushed; combed clay; crawling; fired again");
+  });
+
+  test("stands why it is under no number of coats", () => {
+    expect(under({ coats: null })).toBe("coats not noted; brushed");
+    expect(under({ coat: { where: ["top"], coats: null } })).toBe("at the top; brushed");
+    expect(under({ coat: { cover: "dense", coats: null, by: "trail" } })).toBe(
+      "dense cover; trailed",
+    );
+  });
+});
+
+test("the caption names the way once where all went on in one way", () => {
+  const caption = (...tiles: readonly Coloured[]) => {
+    const { onClays } = sootOf(...tiles);
+    return tableCaption("Soot", onClays, whatVaries(onClays));
+  };
+  expect(caption([alone("A"), brown])).toBe(
+    "Soot as each tile measured, all brushed: cones across, coats down.",
+  );
+  expect(caption([alone("A"), brown], [alone("B", { coat: { by: "dip" } }), brown])).toBe(
+    "Soot as each tile measured: cones across, coats down.",
+  );
+});
