@@ -29,15 +29,28 @@ interface Polar {
 
 /** Steps 1: a* is stretched where both colours are near neutral. Equations 2 to 7. */
 function stretchRedGreen(one: Lab, other: Lab): [Polar, Polar] {
-  const mean = (Math.hypot(one[1], one[2]) + Math.hypot(other[1], other[2])) / 2;
-  const stretch = 1 + 0.5 * (1 - Math.sqrt(mean ** 7 / (mean ** 7 + 25 ** 7)));
+  const mean = (chromaOf(one[1], one[2]) + chromaOf(other[1], other[2])) / 2;
+  const stretch = 1 + 0.5 * (1 - Math.sqrt(shareOfSeventh(mean)));
   return [toPolar(one[1] * stretch, one[2]), toPolar(other[1] * stretch, other[2])];
 }
 
 function toPolar(a: number, b: number): Polar {
   if (a === 0 && b === 0) return { chroma: 0, hue: 0 };
   const degrees = (Math.atan2(b, a) * 180) / Math.PI;
-  return { chroma: Math.hypot(a, b), hue: degrees < 0 ? degrees + 360 : degrees };
+  return { chroma: chromaOf(a, b), hue: degrees < 0 ? degrees + 360 : degrees };
+}
+
+// A wall of 10,000 tiles is put in order at one go: `Math.hypot` and `** 7` would double the time.
+
+function chromaOf(a: number, b: number): number {
+  return Math.sqrt(a * a + b * b);
+}
+
+/** C⁷ / (C⁷ + 25⁷) of a chroma C. */
+function shareOfSeventh(chroma: number): number {
+  const third = chroma * chroma * chroma;
+  const seventh = third * third * chroma;
+  return seventh / (seventh + 6103515625);
 }
 
 /** The step from one hue to the other the shorter way, and their mean. Equations 10 and 14. */
@@ -69,7 +82,7 @@ function weighHue(mean: number): number {
 /** Equations 16, 17 and 21: chroma and hue lean on one another among the blues. */
 function rotateBlues(meanChroma: number, meanHue: number): number {
   const angle = 30 * Math.exp(-(((meanHue - 275) / 25) ** 2));
-  const strength = 2 * Math.sqrt(meanChroma ** 7 / (meanChroma ** 7 + 25 ** 7));
+  const strength = 2 * Math.sqrt(shareOfSeventh(meanChroma));
   return -strength * sine(2 * angle);
 }
 
