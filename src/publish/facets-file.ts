@@ -38,6 +38,9 @@ export interface FacetColumn {
   readonly tiles: readonly number[];
 }
 
+/** A value for each tile, in hundredths; null where the tile's colour was not measured. */
+export type HundredthsColumn = readonly (number | null)[];
+
 export interface Facets {
   /** For each tile, in the order of the wall. */
   readonly codes: readonly string[];
@@ -48,4 +51,18 @@ export interface Facets {
   /** Address of a small picture; empty where there is none. */
   readonly pictures: readonly string[];
   readonly columns: Readonly<Record<FacetName, FacetColumn>>;
+  /**
+   * Measured colours in CIELAB (D65). Hundredths are what the data files hold, so that the wall
+   * orders and tells differences as they do; whole numbers are the shortest way to write them.
+   */
+  readonly lab: readonly [L: HundredthsColumn, a: HundredthsColumn, b: HundredthsColumn];
+  readonly trust: Trust;
+}
+
+/** How far colour differences can be trusted here. */
+export interface Trust {
+  /** In CIEDE2000: a smaller difference means nothing. Null where no tile was made twice. */
+  readonly difference: number | null;
+  /** The same in words. */
+  readonly sentence: string;
 }

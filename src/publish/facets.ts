@@ -1,7 +1,16 @@
 /** Makes the file that the wall is filtered with. */
-import type { Catalogue, CatalogueTile } from "../catalogue/types.ts";
+import { trustSentence } from "../../templates/words/colour.ts";
+import type { Catalogue, CatalogueTile, ColourTrust } from "../catalogue/types.ts";
+import { rounded } from "./data/numbers.ts";
 import { type FacetValue, facetsOfTiles } from "./facet-values.ts";
-import { type FacetColumn, type FacetName, type Facets, facetNames } from "./facets-file.ts";
+import {
+  type FacetColumn,
+  type FacetName,
+  type Facets,
+  facetNames,
+  type HundredthsColumn,
+  type Trust,
+} from "./facets-file.ts";
 import { namesTopFirst } from "./pages/site.ts";
 import { thumbnailUrl } from "./pages/tiles.tsx";
 
@@ -20,12 +29,22 @@ export function makeFacets(catalogue: Catalogue): Facets {
     columns: Object.fromEntries(
       facetNames.map((name) => [name, makeColumn(tiles, valuesOf[name])]),
     ) as Record<FacetName, FacetColumn>,
+    lab: [labColumn(tiles, 0), labColumn(tiles, 1), labColumn(tiles, 2)],
+    trust: makeTrust(catalogue.trust),
   };
 }
 
 /** The facets as a classic script, which a page opened from a folder can load as well. */
 export function makeFacetsScript(catalogue: Catalogue): string {
   return `self.tilebookFacets=${JSON.stringify(makeFacets(catalogue))};\n`;
+}
+
+function labColumn(tiles: readonly CatalogueTile[], axis: 0 | 1 | 2): HundredthsColumn {
+  return tiles.map(({ colour }) => colour && Math.round(colour.lab[axis] * 100));
+}
+
+function makeTrust(trust: ColourTrust | null): Trust {
+  return { difference: trust && rounded(trust.difference, 2), sentence: trustSentence(trust) };
 }
 
 function makeColumn(tiles: readonly CatalogueTile[], { order, of }: FacetValue): FacetColumn {

@@ -19,7 +19,7 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   catalogue: ["terms", "records", "chemistry", "firing", "colour"],
   templates: ["terms", "types of records", "catalogue"],
   publish: ["terms", "records", "catalogue", "templates", "photos"],
-  browser: ["terms", "records", "chemistry", "types of publish"],
+  browser: ["terms", "records", "chemistry", "colour", "types of publish"],
   demo: "every room",
   commands: "every room",
   src: "every room",

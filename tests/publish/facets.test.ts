@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { makeCatalogue } from "../../src/catalogue/make.ts";
+import type { MeasuredColour } from "../../src/catalogue/types.ts";
 import { makeFacets, makeFacetsScript } from "../../src/publish/facets.ts";
 import type { FacetName } from "../../src/publish/facets-file.ts";
+import { trustSentence } from "../../templates/words/colour.ts";
 import { archive, coat, fired, glaze, result, tile } from "../checks/support.ts";
 
 const catalogue = makeCatalogue(
@@ -30,6 +32,18 @@ const catalogue = makeCatalogue(
   },
 );
 const facets = makeFacets(catalogue);
+
+/** 0.29 times 100 is 28.999… in binary. */
+const colour: MeasuredColour = {
+  lab: [43.21, -10.09, 0.29],
+  hex: "#566965",
+  name: "grey",
+  spread: 1,
+  palette: [],
+  accepted: 1,
+  clipped: 0,
+  greyCard: null,
+};
 
 /** The keys of a facet that a tile has. */
 function valuesOf(code: string, name: FacetName): readonly (string | undefined)[] {
@@ -65,6 +79,27 @@ describe("the facets file", () => {
   test("takes “no fault found” for no fault", () => {
     expect(valuesOf("T-1", "fault")).toEqual(["crawling"]);
     expect(valuesOf("T-2", "fault")).toEqual([]);
+  });
+
+  test("holds measured colours in hundredths, and nothing where none was measured", () => {
+    const { lab } = makeFacets({
+      ...catalogue,
+      tiles: catalogue.tiles.map((each, i) => (i === 1 ? { ...each, colour } : each)),
+    });
+    expect(lab).toEqual([
+      [null, 4321, null],
+      [null, -1009, null],
+      [null, 29, null],
+    ]);
+  });
+
+  test("tells which colour difference means nothing, in figures and in words", () => {
+    expect(facets.trust).toEqual({ difference: null, sentence: trustSentence(null) });
+    const trust = { difference: 2.34567, tiles: 4, kinds: 2 };
+    expect(makeFacets({ ...catalogue, trust }).trust).toEqual({
+      difference: 2.35,
+      sentence: trustSentence(trust),
+    });
   });
 
   test("is a script that sets one global to the same", () => {

@@ -2,10 +2,19 @@
 import type { FacetName, Facets } from "../../publish/facets-file.ts";
 import { element } from "../parts/element.ts";
 import { formatView, parseView, type View } from "./address.ts";
-import { loosenings, otherPages, tellFound } from "./result.ts";
+import {
+  type Asked,
+  type Colours,
+  captionTiles,
+  describeAsked,
+  putNearestFirst,
+  readColours,
+} from "./near.ts";
+import { makeNearBox, type NearBox } from "./near-box.ts";
+import { loosenings, otherPages, tellFound, tellNear, tellTrust } from "./result.ts";
 import { makeSentence, type Sentence } from "./sentence.ts";
 import { makeSheet, type Sheet } from "./sheet.ts";
-import { type Found, findTiles, makeTable, type Table } from "./table.ts";
+import { type Besides, type Found, findTiles, makeTable, type Table } from "./table.ts";
 import { takeWall, type WallOfTiles } from "./tiles.ts";
 import { findWords, type WordsFound } from "./words.ts";
 import { makeWordsBox, type WordsBox } from "./words-box.ts";
@@ -26,11 +35,14 @@ const onlyNames = "Only codes and names were searched; on the web, notes and rec
 export class Finder {
   private view: View;
   private words: WordsFound | undefined;
+  private asked: Asked | undefined;
   private readonly root: string;
   private readonly table: Table;
+  private readonly colours: Colours;
   private readonly wall: WallOfTiles;
   private readonly sentence: Sentence;
   private readonly box: WordsBox;
+  private readonly nearBox: NearBox;
   private readonly sheet: Sheet;
 
   constructor(
@@ -41,8 +53,12 @@ export class Finder {
     this.table = makeTable(facets);
     this.wall = takeWall(places.wall, facets, this.root);
     this.view = this.viewOfAddress();
-    this.sentence = makeSentence(facets, (name, place) =>
-      this.go(choosing(this.view, name, place)),
+    this.colours = readColours(facets);
+    this.nearBox = makeNearBox((near, going) => this.go({ ...this.view, near }, going));
+    this.sentence = makeSentence(
+      facets,
+      (name, place) => this.go(choosing(this.view, name, place)),
+      this.colours.measured.includes(1) ? [this.nearBox.node] : [],
     );
     this.box = makeWordsBox(facets, this.root, (words) => this.go({ ...this.view, words }));
     this.sheet = makeSheet(this.sentence.node);
@@ -63,11 +79,11 @@ export class Finder {
     return parseView(location.search, this.facets);
   }
 
-  /** Takes a view and puts it into the address; while somebody types, in place of the last. */
-  private go(next: View): void {
+  /** Takes a view and puts it into the address; while somebody types or picks, in place of the last. */
+  private go(next: View, picking = false): void {
     const typing = next.words !== this.view.words && this.view.words !== "" && next.words !== "";
     const address = location.pathname + formatView(next, this.facets);
-    if (typing) history.replaceState(null, "", address);
+    if (typing || picking) history.replaceState(null, "", address);
     else history.pushState(null, "", address);
     void this.take(next);
   }
@@ -76,28 +92,48 @@ export class Finder {
     const changed = next.words !== this.view.words || this.words === undefined;
     this.view = next;
     this.box.show(next.words);
+    this.asked = next.near && describeAsked(next.near, this.colours);
+    this.nearBox.show(this.asked);
     if (next.words === "") this.words = undefined;
     else if (changed) {
       const found = await findWords(this.facets, next.words, this.root);
       if (this.view !== next) return;
       this.words = found;
     }
-    this.show(findTiles(this.table, next.choice, this.words?.tiles));
+    const marks = { words: this.words?.tiles, near: this.asked && this.colours.measured };
+    this.show(findTiles(this.table, next.choice, marks));
   }
 
   private show(found: Found): void {
     this.sentence.show(this.view.choice, found);
     this.sheet.tell(found.tiles.length);
-    this.wall.show(found.tiles);
     this.places.found.replaceChildren(this.tell(found), ...otherPages(this.words?.others ?? []));
+    this.showTiles(found.tiles);
     if (found.tiles.length > 0) return;
-    const loosen = (name: FacetName | "words") => this.go(looser(this.view, name));
+    const loosen = (name: FacetName | Besides) => this.go(looser(this.view, name));
     this.places.found.append(loosenings(this.view, this.facets, found, loosen));
+  }
+
+  /** Puts the tiles on the wall, the nearest first where a colour was asked for. */
+  private showTiles(tiles: Uint32Array): void {
+    const { asked, facets, wall } = this;
+    if (!asked) {
+      wall.show(tiles);
+      return;
+    }
+    const inOrder = putNearestFirst(tiles, asked, this.colours);
+    const captions = captionTiles(inOrder, asked, facets.trust.difference);
+    wall.show(inOrder.tiles, captions);
+    if (tiles.length > 0) this.places.found.append(tellTrust(asked, facets, captions.same));
   }
 
   private tell(found: Found): HTMLElement {
     const told = element("p", {}, tellFound(found.tiles.length, this.table.size));
-    if (this.view.choice.size > 0 || this.view.words !== "") {
+    if (this.asked) {
+      const unmeasured = (found.without.get("near") ?? 0) - found.tiles.length;
+      told.append(...tellNear(this.asked, this.facets, unmeasured, this.root));
+    }
+    if (formatView(this.view, this.facets) !== "") {
       const clear = element("button", { type: "button", class: "plain" }, "show all");
       clear.addEventListener("click", () => this.go(nothing));
       told.append(" ", clear);
@@ -115,6 +151,7 @@ function choosing(view: View, name: FacetName, place: number | undefined): View 
   return { ...view, choice };
 }
 
-function looser(view: View, name: FacetName | "words"): View {
+function looser(view: View, name: FacetName | Besides): View {
+  if (name === "near") return { ...view, near: undefined };
   return name === "words" ? { ...view, words: "" } : choosing(view, name, undefined);
 }

@@ -2,14 +2,53 @@
 import type { FacetName, Facets } from "../../publish/facets-file.ts";
 import { element } from "../parts/element.ts";
 import type { View } from "./address.ts";
+import type { Asked } from "./near.ts";
 import { wordOf } from "./phrases.ts";
-import type { Found } from "./table.ts";
+import type { Besides, Found } from "./table.ts";
 import type { OtherPage } from "./words.ts";
 
 /** `12 of 171 tiles`. */
 export function tellFound(found: number, all: number): string {
   if (found === all) return `All ${all} tiles`;
   return `${found} of ${all} tiles`;
+}
+
+/**
+ * After the count: which colour the tiles are in the order of, and how many have none.
+ *
+ * @param unmeasured how many more would be there, had they been measured
+ * @param root the way from this page to the root of the site
+ */
+export function tellNear(
+  { near, hex, name }: Asked,
+  { codes, urls }: Facets,
+  unmeasured: number,
+  root: string,
+): readonly (Node | string)[] {
+  const swatch = element("span", { class: "asked", "aria-hidden": "true" });
+  swatch.style.background = hex;
+  const colour =
+    "tile" in near
+      ? [`the ${name} of `, codeLink(codes[near.tile] ?? "", root + (urls[near.tile] ?? ""))]
+      : [`${name} `, element("span", { class: "figures" }, hex)];
+  const others = unmeasured === 1 ? "1 other has" : `${unmeasured} others have`;
+  const rest = unmeasured === 0 ? "." : `. ${others} no measured colour.`;
+  return [", nearest first to ", swatch, ...colour, rest];
+}
+
+/**
+ * Which differences between colours mean nothing here.
+ *
+ * @param same how many tiles are no further apart than that
+ */
+export function tellTrust({ near }: Asked, { trust }: Facets, same: number): HTMLElement {
+  const none = `No ${"tile" in near ? "other " : ""}tile is that near.`;
+  const told = trust.difference === null || same > 0 ? "" : ` ${none}`;
+  return element("p", { class: "quiet trust" }, trust.sentence + told);
+}
+
+function codeLink(code: string, url: string): HTMLElement {
+  return element("a", { href: url, class: "code" }, code);
 }
 
 /** Pages of other kinds that hold the words. */
@@ -32,10 +71,11 @@ export function loosenings(
   view: View,
   facets: Facets,
   found: Found,
-  loosen: (name: FacetName | "words") => void,
+  loosen: (name: FacetName | Besides) => void,
 ): HTMLElement {
-  const names: (FacetName | "words")[] = [...view.choice.keys()];
+  const names: (FacetName | Besides)[] = [...view.choice.keys()];
   if (view.words !== "") names.push("words");
+  if (view.near) names.push("near");
   const buttons = names
     .map((name) => ({ name, left: found.without.get(name) ?? 0 }))
     .sort((a, b) => b.left - a.left)
@@ -61,7 +101,8 @@ export function loosenings(
   );
 }
 
-function wordFor(name: FacetName | "words", view: View, { columns }: Facets): string {
+function wordFor(name: FacetName | Besides, view: View, { columns }: Facets): string {
   if (name === "words") return `“${view.words}”`;
+  if (name === "near") return "the colour asked for";
   return wordOf(name, columns[name].labels[view.choice.get(name) ?? 0] ?? "");
 }

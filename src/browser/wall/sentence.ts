@@ -10,9 +10,13 @@ export interface Sentence {
   readonly show: (choice: Choice, found: Found) => void;
 }
 
+/**
+ * @param besides what else can be asked for, after the facets that the sentence begins with
+ */
 export function makeSentence(
   facets: Facets,
   choose: (name: FacetName, place: number | undefined) => void,
+  besides: readonly HTMLElement[],
 ): Sentence {
   const names = (Object.keys(facets.columns) as FacetName[]).filter(
     (name) => facets.columns[name].keys.length > 1,
@@ -40,6 +44,8 @@ export function makeSentence(
       { class: "phrases" },
       element("span", { class: "begin" }, "Tiles "),
       ...fields(shortSentence),
+      ...besides,
+      " ",
     ),
     more,
   );

@@ -1,7 +1,8 @@
 /**
  * Filters and counts over the columns of the facets file. One pass over the tiles counts, for
  * every value of every facet, what choosing it instead would leave: a tile that only one facet
- * turns away still counts for the other values of that facet.
+ * turns away still counts for the other values of that facet. Words and a colour turn tiles away
+ * as a facet does.
  */
 import type { FacetColumn, FacetName, Facets } from "../../publish/facets-file.ts";
 
@@ -20,13 +21,19 @@ export interface Table {
 /** For each facet that a value was chosen of, the value's place. */
 export type Choice = ReadonlyMap<FacetName, number>;
 
+/** What was asked for besides the values of facets. */
+export type Besides = "words" | "near";
+
+/** For each tile 1 where it is what was asked for, left out where nothing was: the words found, a colour measured. */
+export type Marks = { readonly [name in Besides]?: Uint8Array | undefined };
+
 export interface Found {
   /** Places of the tiles that are left, in their order. */
   readonly tiles: Uint32Array;
   /** For each value of each facet, how many tiles would be left with it. */
   readonly counts: ReadonlyMap<FacetName, Uint32Array>;
-  /** How many would be left without each facet's choice; `words` without the words. */
-  readonly without: ReadonlyMap<FacetName | "words", number>;
+  /** How many would be left without each facet's choice, without the words, without the colour. */
+  readonly without: ReadonlyMap<FacetName | Besides, number>;
 }
 
 export function makeTable({ codes, columns }: Facets): Table {
@@ -44,72 +51,74 @@ export function makeTable({ codes, columns }: Facets): Table {
 
 /**
  * @param choice the values chosen
- * @param words for each tile 1 where the words were found in it; left out where none were typed
+ * @param marks what else was asked for
  */
-export function findTiles(table: Table, choice: Choice, words?: Uint8Array): Found {
-  const tests = makeTests(table, choice);
-  const refusals = new Uint32Array(table.columns.length);
+export function findTiles(table: Table, choice: Choice, marks: Marks = {}): Found {
+  const names = [...table.columns.map(({ name }) => name), "words" as const, "near" as const];
+  const tests = [...makeTests(table, choice), ...makeMarkTests(names, marks)];
+  const refusals = new Uint32Array(names.length);
   const sums = table.columns.map((column) => new Uint32Array(column.combinations.length));
   const left = new Uint32Array(table.size);
   let count = 0;
-  let withoutWords = 0;
   for (let tile = 0; tile < table.size; tile += 1) {
-    const unsaid = words !== undefined && words[tile] === 0;
     const refused = refusedBy(tests, tile);
-    if (refused === several || (unsaid && refused !== nobody)) continue;
-    if (unsaid) withoutWords += 1;
-    else if (refused === nobody) {
+    if (refused === several) continue;
+    if (refused === nobody) {
       left[count] = tile;
       count += 1;
       addToAll(table, sums, tile);
     } else {
       refusals[refused] = (refusals[refused] ?? 0) + 1;
-      addToOne(table, sums, tile, refused);
+      addOne(table.columns[refused], sums[refused], tile);
     }
   }
-  const without = new Map<FacetName | "words", number>([["words", count + withoutWords]]);
-  table.columns.forEach(({ name }, i) => {
-    without.set(name, count + (refusals[i] ?? 0));
-  });
+  const without = new Map(names.map((name, i) => [name, count + (refusals[i] ?? 0)] as const));
   return { tiles: left.slice(0, count), counts: spreadCounts(table, sums), without };
 }
 
 interface Test {
-  readonly column: number;
-  readonly tiles: Uint32Array;
-  /** For each combination, 1 where it holds the chosen value. */
+  /** The place of what is tested among all that can turn a tile away. */
+  readonly place: number;
+  /** For each tile, the place of its combination. */
+  readonly tiles: Uint32Array | Uint8Array;
+  /** For each combination, 1 where it holds what is wanted. */
   readonly holds: Uint8Array;
 }
 
 function makeTests({ columns }: Table, choice: Choice): readonly Test[] {
-  return columns.flatMap(({ name, tiles, combinations }, column) => {
+  return columns.flatMap(({ name, tiles, combinations }, place) => {
     const value = choice.get(name);
     if (value === undefined) return [];
     const holds = Uint8Array.from(combinations, (places) => (places.includes(value) ? 1 : 0));
-    return [{ column, tiles, holds }];
+    return [{ place, tiles, holds }];
+  });
+}
+
+/** A mark is a column of two combinations, of which the second holds. */
+function makeMarkTests(names: readonly string[], marks: Marks): readonly Test[] {
+  const holds = Uint8Array.of(0, 1);
+  return (["words", "near"] as const).flatMap((name) => {
+    const tiles = marks[name];
+    return tiles ? [{ place: names.indexOf(name), tiles, holds }] : [];
   });
 }
 
 const nobody = -1;
 const several = -2;
 
-/** The one column that turns a tile away, or `nobody`, or `several`. */
+/** The place of the one that turns a tile away, or `nobody`, or `several`. */
 function refusedBy(tests: readonly Test[], tile: number): number {
   let refused = nobody;
-  for (const { column, tiles, holds } of tests) {
+  for (const { place, tiles, holds } of tests) {
     if (holds[tiles[tile] ?? 0] === 1) continue;
     if (refused !== nobody) return several;
-    refused = column;
+    refused = place;
   }
   return refused;
 }
 
 function addToAll({ columns }: Table, sums: readonly Uint32Array[], tile: number): void {
   for (let i = 0; i < columns.length; i += 1) addOne(columns[i], sums[i], tile);
-}
-
-function addToOne(table: Table, sums: readonly Uint32Array[], tile: number, column: number): void {
-  addOne(table.columns[column], sums[column], tile);
 }
 
 function addOne(column: Column | undefined, sum: Uint32Array | undefined, tile: number): void {

@@ -2,12 +2,13 @@
 import type { Facets } from "../../publish/facets-file.ts";
 import { element } from "../parts/element.ts";
 import { rememberWalk } from "../parts/walk.ts";
+import type { Captions } from "./near.ts";
 
 /** How many tiles are put on the wall at once; the others follow as a reader scrolls. */
 const batch = 300;
 
 export interface WallOfTiles {
-  readonly show: (tiles: Uint32Array) => void;
+  readonly show: (tiles: Uint32Array, captions?: Captions) => void;
 }
 
 /** The tiles that the page already holds are used as they are; others are made from the file. */
@@ -24,12 +25,17 @@ export function takeWall(wall: HTMLElement, facets: Facets, root: string): WallO
   };
   const end = element("li", { class: "end", "aria-hidden": "true" });
   let shown: Uint32Array = new Uint32Array();
-  let waiting: Uint32Array = new Uint32Array();
+  let captions: Captions | undefined;
+  let placed = 0;
   const more = () => {
-    const next = waiting.slice(0, batch);
-    waiting = waiting.slice(batch);
-    end.before(...Array.from(next, itemOf));
-    if (waiting.length === 0) end.remove();
+    const items = Array.from(shown.slice(placed, placed + batch), (tile, i) => {
+      const item = itemOf(tile);
+      caption(item, captions?.at(placed + i));
+      return [...lineBefore(placed + i, captions?.same ?? 0), item];
+    });
+    placed += items.length;
+    end.before(...items.flat());
+    if (placed === shown.length) end.remove();
   };
   new IntersectionObserver((entries) => {
     if (entries.some((entry) => entry.isIntersecting)) more();
@@ -41,13 +47,28 @@ export function takeWall(wall: HTMLElement, facets: Facets, root: string): WallO
     if (opened !== undefined) rememberWalk(urls, opened);
   });
   return {
-    show: (tiles) => {
+    show: (tiles, said) => {
       shown = tiles;
-      waiting = tiles;
+      captions = said;
+      placed = 0;
       wall.replaceChildren(end);
       more();
     },
   };
+}
+
+function lineBefore(place: number, same: number): readonly HTMLElement[] {
+  if (same === 0 || (place !== 0 && place !== same)) return [];
+  const words = place === 0 ? "As good as the same here" : "Further apart";
+  return [element("li", { class: "line" }, words)];
+}
+
+/** Says something beneath the code of a tile, or takes back what was said. */
+function caption(item: Element, words: string | undefined): void {
+  const said = item.querySelector(".apart");
+  if (words === undefined) said?.remove();
+  else if (said) said.textContent = words;
+  else item.querySelector(".names")?.before(element("span", { class: "apart" }, words));
 }
 
 function makeItem({ codes, urls, titles, names, pictures }: Facets, tile: number, root: string) {

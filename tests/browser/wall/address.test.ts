@@ -1,3 +1,4 @@
+import { fc, test as propertyTest } from "@fast-check/vitest";
 import { describe, expect, test } from "vitest";
 import { formatView, parseView } from "../../../src/browser/wall/address.ts";
 import { findCode, findNames } from "../../../src/browser/wall/words.ts";
@@ -9,6 +10,11 @@ const facets = {
   urls: ["tiles/ev-103.html", "tiles/tb-014.html"],
   titles: [0, 1],
   names: ["Chalk over Tidewrack", "Soot"],
+  lab: [
+    [4210, 5030],
+    [-310, 0],
+    [1200, 0],
+  ],
   columns: { cone: column(["06", "05-half", "6"]), top: column(["soot", "tidewrack"]) },
 } as unknown as Facets;
 
@@ -36,6 +42,45 @@ describe("a view in an address", () => {
       choice: new Map([["top", 0]]),
       words: "",
     });
+  });
+});
+
+describe("a colour in an address", () => {
+  const nearOf = (search: string) => parseView(search, facets).near;
+
+  propertyTest.prop([fc.integer({ min: 0, max: 0xffffff })])(
+    "is read back as it was written",
+    (number) => {
+      const hex = `#${number.toString(16).padStart(6, "0")}`;
+      const view = { choice: new Map([["cone", 2] as const]), words: "blue", near: { hex } };
+      expect(formatView(view, facets)).toBe(`?words=blue&cone=6&near=${hex.slice(1)}`);
+      expect(parseView(formatView(view, facets), facets)).toEqual(view);
+    },
+  );
+
+  test("of a tile is its code, in whichever case it comes", () => {
+    const view = { choice: new Map(), words: "", near: { tile: 1 } };
+    expect(formatView(view, facets)).toBe("?like=TB-014");
+    for (const like of ["TB-014", "tb-014", "Tb-014"])
+      expect(nearOf(`?like=${like}`)).toEqual({ tile: 1 });
+  });
+
+  test("may be written in capitals", () => {
+    expect(nearOf("?near=54A9FF")).toEqual({ hex: "#54a9ff" });
+  });
+
+  test("is left out where it is no colour, or that of no measured tile", () => {
+    for (const near of ["", "54696", "5469666", "54696g", "%23546966", "red", "+546966"])
+      expect(nearOf(`?near=${near}`), near).toBeUndefined();
+    for (const like of ["", "TB-01", "TB014", "TB-015"])
+      expect(nearOf(`?like=${like}`), like).toBeUndefined();
+    const unmeasured = { ...facets, lab: facets.lab.map(() => [null, null]) } as unknown as Facets;
+    expect(parseView("?like=TB-014", unmeasured).near).toBeUndefined();
+  });
+
+  test("is that of the tile where both are given and the tile is known", () => {
+    expect(nearOf("?near=546966&like=ev-103")).toEqual({ tile: 0 });
+    expect(nearOf("?near=546966&like=ev-999")).toEqual({ hex: "#546966" });
   });
 });
 

@@ -1,6 +1,12 @@
 import { fc, test as propertyTest } from "@fast-check/vitest";
 import { describe, expect, test } from "vitest";
-import { type Choice, findTiles, makeTable } from "../../../src/browser/wall/table.ts";
+import {
+  type Besides,
+  type Choice,
+  findTiles,
+  type Marks,
+  makeTable,
+} from "../../../src/browser/wall/table.ts";
 import type { FacetColumn, FacetName, Facets } from "../../../src/publish/facets-file.ts";
 
 const names: readonly FacetName[] = ["cone", "surface", "effect"];
@@ -34,23 +40,28 @@ const someChoice = fc
     return new Map(chosen);
   });
 
+const someMarks = fc.option(fc.array(fc.integer({ min: 0, max: 1 })));
+
 describe("finding tiles", () => {
-  propertyTest.prop([someTiles, someChoice, fc.option(fc.array(fc.integer({ min: 0, max: 1 })))])(
+  propertyTest.prop([someTiles, someChoice, someMarks, someMarks])(
     "leaves and counts what going through them one by one does",
-    (tiles, choice, said) => {
-      const words = said ? Uint8Array.from(tiles, (_, i) => said[i] ?? 0) : undefined;
-      const fits = (tile: number, wanted: Choice, heed = true) =>
-        (!heed || !words || words[tile] === 1) &&
+    (tiles, choice, said, coloured) => {
+      const given = (marks: readonly number[] | null) =>
+        marks ? Uint8Array.from(tiles, (_, i) => marks[i] ?? 0) : undefined;
+      const marks: Marks = { words: given(said), near: given(coloured) };
+      const fits = (tile: number, wanted: Choice, heeded: readonly Besides[]) =>
+        heeded.every((name) => !marks[name] || marks[name][tile] === 1) &&
         names.every((name, at) => {
           const place = wanted.get(name);
           return place === undefined || tiles[tile]?.[at]?.includes(place) === true;
         });
-      const left = (wanted: Choice, heed = true) =>
-        tiles.flatMap((_, tile) => (fits(tile, wanted, heed) ? [tile] : []));
+      const left = (wanted: Choice, heeded: readonly Besides[] = ["words", "near"]) =>
+        tiles.flatMap((_, tile) => (fits(tile, wanted, heeded) ? [tile] : []));
 
-      const found = findTiles(makeTable(facetsOf(tiles)), choice, words);
+      const found = findTiles(makeTable(facetsOf(tiles)), choice, marks);
       expect([...found.tiles]).toEqual(left(choice));
-      expect(found.without.get("words")).toBe(left(choice, false).length);
+      expect(found.without.get("words")).toBe(left(choice, ["near"]).length);
+      expect(found.without.get("near")).toBe(left(choice, ["words"]).length);
       for (const name of names) {
         const others = new Map([...choice].filter(([other]) => other !== name));
         expect(found.without.get(name)).toBe(left(others).length);

@@ -1,0 +1,113 @@
+/** Orders tiles by how near their measured colours are to a colour that somebody asked for. */
+import { type Lab, labToLinear, linearToLab } from "../../colour/cielab.ts";
+import { differenceCiede2000 } from "../../colour/difference.ts";
+import { nameColour } from "../../colour/name.ts";
+import { linearToOklab } from "../../colour/oklab.ts";
+import { hexToLinear, linearToHex } from "../../colour/srgb.ts";
+import type { Facets, HundredthsColumn } from "../../publish/facets-file.ts";
+
+/** The colour asked for: one that was picked, as `#rrggbb`, or that of the tile in this place. */
+export type Near = { readonly hex: string } | { readonly tile: number };
+
+/** A colour asked for, and what it is called. */
+export interface Asked {
+  readonly near: Near;
+  readonly lab: Lab;
+  /** As a screen shows it. */
+  readonly hex: string;
+  /** Its plain name. */
+  readonly name: string;
+}
+
+/** The measured colours of the tiles, in CIELAB. */
+export interface Colours {
+  /** For each tile 1 where its colour was measured. */
+  readonly measured: Uint8Array;
+  /** For each tile the value on each axis; not a number where none was measured. */
+  readonly axes: readonly [L: Float64Array, a: Float64Array, b: Float64Array];
+}
+
+export function readColours({ lab }: Pick<Facets, "lab">): Colours {
+  const read = (axis: HundredthsColumn) =>
+    Float64Array.from(axis, (value) => (value === null ? Number.NaN : value / 100));
+  return {
+    measured: Uint8Array.from(lab[0], (lightness) => (lightness === null ? 0 : 1)),
+    axes: [read(lab[0]), read(lab[1]), read(lab[2])],
+  };
+}
+
+/** What a colour is that is asked for. A tile that is asked for must have been measured. */
+export function describeAsked(near: Near, colours: Colours): Asked {
+  const lab = "tile" in near ? labOf(colours, near.tile) : linearToLab(hexToLinear(near.hex));
+  const light = labToLinear(lab);
+  const hex = "hex" in near ? near.hex : linearToHex(light);
+  return { near, lab, hex, name: nameColour(linearToOklab(light)) };
+}
+
+/** Tiles in the order of their colours. */
+export interface InOrder {
+  /** The tile that was asked for, if any, then the nearest first, equals as they stood. */
+  readonly tiles: Uint32Array;
+  /** How far each of them is from the colour asked for, in CIEDE2000. */
+  readonly differences: Float64Array;
+}
+
+/**
+ * Puts tiles in the order of their colours.
+ *
+ * @param tiles measured ones
+ */
+export function putNearestFirst(tiles: Uint32Array, asked: Asked, colours: Colours): InOrder {
+  const differences = Float64Array.from(tiles, (tile) =>
+    differenceCiede2000(asked.lab, labOf(colours, tile)),
+  );
+  const key = differences.slice();
+  const itself = "tile" in asked.near ? tiles.indexOf(asked.near.tile) : -1;
+  if (itself >= 0) key[itself] = -1;
+  const places = tiles
+    .map((_, place) => place)
+    .sort((one, other) => (key[one] ?? 0) - (key[other] ?? 0) || one - other);
+  return {
+    tiles: places.map((place) => tiles[place] ?? 0),
+    differences: Float64Array.from(places, (place) => differences[place] ?? 0),
+  };
+}
+
+/** What the wall says of tiles that stand in the order of a colour. */
+export interface Captions {
+  /** For the place of each tile, how far it is from the colour asked for. */
+  readonly at: (place: number) => string;
+  /** How many tiles, from the first, are as good as the same: a line divides them from the others. */
+  readonly same: number;
+}
+
+/**
+ * @param meaningless the difference below which none means anything; null where nobody knows
+ */
+export function captionTiles(
+  { tiles, differences }: InOrder,
+  { near }: Asked,
+  meaningless: number | null,
+): Captions {
+  const itself = "tile" in near && tiles[0] === near.tile;
+  const below = meaningless === null ? 0 : countBelow(differences, meaningless);
+  return {
+    at: (place) => (itself && place === 0 ? "the tile itself" : tellApart(differences[place] ?? 0)),
+    // Where none but the tile that was asked for is as good as the same, none is.
+    same: itself && below === 1 ? 0 : below,
+  };
+}
+
+/** In whole units, but for the smallest. */
+function tellApart(difference: number): string {
+  return difference > 0 && difference < 1 ? "less than 1 apart" : `${Math.round(difference)} apart`;
+}
+
+function countBelow(differences: Float64Array, limit: number): number {
+  const beyond = differences.findIndex((difference) => difference >= limit);
+  return beyond < 0 ? differences.length : beyond;
+}
+
+function labOf({ axes }: Colours, tile: number): Lab {
+  return [axes[0][tile] ?? Number.NaN, axes[1][tile] ?? Number.NaN, axes[2][tile] ?? Number.NaN];
+}
