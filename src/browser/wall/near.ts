@@ -58,7 +58,7 @@ export interface InOrder {
  * @param tiles measured ones
  */
 export function putNearestFirst(tiles: Uint32Array, asked: Asked, colours: Colours): InOrder {
-  const differences = Float64Array.from(tiles, (tile) =>
+  const differences = Float64Array.from(tiles).map((tile) =>
     differenceCiede2000(asked.lab, labOf(colours, tile)),
   );
   const key = differences.slice();
@@ -69,7 +69,7 @@ export function putNearestFirst(tiles: Uint32Array, asked: Asked, colours: Colou
     .sort((one, other) => (key[one] ?? 0) - (key[other] ?? 0) || one - other);
   return {
     tiles: places.map((place) => tiles[place] ?? 0),
-    differences: Float64Array.from(places, (place) => differences[place] ?? 0),
+    differences: Float64Array.from(places).map((place) => differences[place] ?? 0),
   };
 }
 
