@@ -6,7 +6,7 @@ import { differenceCiede2000 } from "../colour/difference.ts";
 import { type Cone, conesHotter } from "../terms/cones.ts";
 import { idKey } from "../terms/ids.ts";
 import { clayLab } from "./clay-colour.ts";
-import type { CatalogueClay, CatalogueTile, MeasuredAlone } from "./types.ts";
+import type { Catalogue, CatalogueClay, CatalogueTile, MeasuredAlone } from "./types.ts";
 
 /** Where a glaze's colour is wanted: the tile that it is on. */
 export type PaintedTile = Pick<CatalogueTile, "atmosphere" | "clay" | "cone">;
@@ -31,6 +31,30 @@ export function findPaint(
   const byClay = nearest(byFire, ({ clay }) => distance(clay?.id ?? null, tile.clay?.id ?? null));
   const byCone = nearest(byClay, ({ cone }) => conesApart(cone, tile.cone));
   return findMiddling(preferSound(byCone));
+}
+
+/** Finds the paint of a glaze on a tile, by the glaze's id. */
+export type FindPaint = (glaze: string, tile: PaintedTile) => MeasuredAlone | undefined;
+
+/** Paints for all tiles of a catalogue; like tiles are asked about once. */
+export function paintFinder(catalogue: Pick<Catalogue, "clays" | "glazeById">): FindPaint {
+  const distance = clayDistances(catalogue.clays);
+  const found = new Map<string, MeasuredAlone | undefined>();
+  return (glaze, tile) => {
+    const key = JSON.stringify([idKey(glaze), tile.clay?.id, tile.cone, isReduced(tile)]);
+    if (!found.has(key)) {
+      const onClays = catalogue.glazeById.get(idKey(glaze))?.onClays ?? [];
+      found.set(
+        key,
+        findPaint(
+          onClays.flatMap(({ measured }) => measured),
+          tile,
+          distance,
+        ),
+      );
+    }
+    return found.get(key);
+  };
 }
 
 /** The measurement that speaks for a glaze on every clay. */

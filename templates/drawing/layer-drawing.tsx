@@ -4,7 +4,8 @@
  * them, for a list whose rows it stands beside.
  */
 import type { VNode } from "preact";
-import { clayColour, readableOn } from "./colours.ts";
+import { clayColour } from "../../src/catalogue/clay-colour.ts";
+import { readableOn } from "./colours.ts";
 import { n, textureEdge } from "./edges.ts";
 import { bodyOf, coatShape, type LaneBox, type LaneShape } from "./lane-shape.ts";
 import type { CoatLane, Lane, LayerView } from "./layer-view.ts";
@@ -180,7 +181,7 @@ function CoatShapes({ shape, touchUp }: { readonly shape: LaneShape; readonly to
       {shape.beads.map(({ d, colour }) => (
         <>
           <path class="beads" d={d} />
-          <path class="beads within" d={d} {...(colour !== null && { stroke: colour })} />
+          <path class="beads within" d={d} stroke={colour ?? "url(#hatch)"} />
         </>
       ))}
       {shape.absent && <path class="absent" d={shape.absent} />}

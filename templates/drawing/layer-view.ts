@@ -15,9 +15,12 @@ import { cutsIn, intersect, type Span, spansOf, subtract } from "./spans.ts";
 
 /** A glaze as the drawing needs it. */
 export interface Paint {
+  readonly name: string;
   readonly kind: KindOfGlaze;
   /** The colour that it measured alone, as `#rrggbb`; null where it is not known. */
   readonly colour: string | null;
+  /** Where it measured that colour; null where it is not known. */
+  readonly measured: { readonly clay: string | null; readonly cone: Cone | null } | null;
 }
 
 export interface CoatLane {

@@ -5,6 +5,7 @@
 import type { VNode } from "preact";
 import type { Link, TileFiring } from "../../src/catalogue/types.ts";
 import type { TileStep } from "../../src/records/archive.ts";
+import { DrawingKey } from "../drawing/drawing-key.tsx";
 import { coatsHigh, LaneDrawing } from "../drawing/layer-drawing.tsx";
 import type { LayerView } from "../drawing/layer-view.ts";
 import { spoken } from "../words/numbers.ts";
@@ -23,15 +24,18 @@ export interface CoatStackProps {
 export function CoatStack(props: CoatStackProps): VNode {
   const { view, steps } = props;
   return (
-    <ol class="coat-stack">
-      <li class="clay">
-        <LaneDrawing view={view} at={-1} />
-        <ClayWords {...props} />
-      </li>
-      {steps.map((step, i) => (
-        <StackRow {...props} step={step} at={i} />
-      ))}
-    </ol>
+    <>
+      <ol class="coat-stack">
+        <li class="clay">
+          <LaneDrawing view={view} at={-1} />
+          <ClayWords {...props} />
+        </li>
+        {steps.map((step, i) => (
+          <StackRow {...props} step={step} at={i} />
+        ))}
+      </ol>
+      <DrawingKey view={view} />
+    </>
   );
 }
 

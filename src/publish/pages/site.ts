@@ -4,6 +4,7 @@ import type { LayerView } from "../../../templates/drawing/layer-view.ts";
 import { layerView, type Paint } from "../../../templates/drawing/layer-view.ts";
 import type { TileEntry } from "../../../templates/parts/entry.ts";
 import type { Frame } from "../../../templates/parts/frame.ts";
+import { paintFinder } from "../../catalogue/glaze-paint.ts";
 import type {
   Catalogue,
   CatalogueFiring,
@@ -13,7 +14,6 @@ import type {
 import type { CoatStep } from "../../records/archive.ts";
 import { coatsThatCount, meets } from "../../records/coat-stack.ts";
 import { idKey } from "../../terms/ids.ts";
-import { glazeColours } from "./colours.ts";
 
 export interface Site {
   readonly catalogue: Catalogue;
@@ -23,8 +23,6 @@ export interface Site {
   readonly names: (tile: CatalogueTile) => string;
   /** Tiles by their codes, in the order given. */
   readonly entries: (codes: readonly string[]) => readonly TileEntry[];
-  /** The colour that a glaze measured alone, by `idKey`. */
-  readonly colours: ReadonlyMap<string, string>;
   /** By the address of their pages. */
   readonly pairs: ReadonlyMap<string, CataloguePair>;
   /** By their ids. */
@@ -34,20 +32,7 @@ export interface Site {
 }
 
 export function makeSite(catalogue: Catalogue): Site {
-  const colours = glazeColours(catalogue);
-  const clays = new Map(catalogue.clays.map((clay) => [clay.id, clay.colour ?? clay.name]));
-  const paintOf = (id: string): Paint => ({
-    kind: catalogue.glazeById.get(idKey(id))?.kind ?? "glaze",
-    colour: colours.get(idKey(id)) ?? null,
-  });
-  const view = (tile: CatalogueTile) =>
-    layerView({
-      texture: tile.texture,
-      clay: tile.clay && (clays.get(tile.clay.id) ?? null),
-      steps: tile.steps,
-      cones: tile.firings.map((firing) => firing.cone),
-      paintOf,
-    });
+  const view = viewFinder(catalogue);
   const entry = (tile: CatalogueTile): TileEntry => ({
     id: tile.id,
     url: tile.url,
@@ -63,11 +48,31 @@ export function makeSite(catalogue: Catalogue): Site {
     view,
     names: namesTopFirst,
     entries: (codes) => codes.flatMap((code) => byId.get(idKey(code)) ?? []),
-    colours,
     pairs: new Map(catalogue.pairs.map((pair) => [pair.url, pair])),
     firings: new Map(catalogue.firings.map((firing) => [firing.id, firing])),
     twins: twinFinder(catalogue.tiles),
   };
+}
+
+/** Each glaze in the colour that it measured alone on such a clay in such a fire. */
+function viewFinder(catalogue: Catalogue): Site["view"] {
+  const clays = new Map(catalogue.clays.map((clay) => [clay.id, clay.colour ?? clay.name]));
+  const findPaint = paintFinder(catalogue);
+  const paintOf = (id: string, tile: CatalogueTile): Paint => {
+    const { name = id, kind = "glaze" } = catalogue.glazeById.get(idKey(id)) ?? {};
+    const paint = findPaint(id, tile);
+    if (!paint) return { name, kind, colour: null, measured: null };
+    const measured = { clay: paint.clay?.name ?? null, cone: paint.cone };
+    return { name, kind, colour: paint.colour.hex, measured };
+  };
+  return (tile) =>
+    layerView({
+      texture: tile.texture,
+      clay: tile.clay && (clays.get(tile.clay.id) ?? null),
+      steps: tile.steps,
+      cones: tile.firings.map((firing) => firing.cone),
+      paintOf: (id) => paintOf(id, tile),
+    });
 }
 
 function twinFinder(tiles: readonly CatalogueTile[]): Site["twins"] {

@@ -6,7 +6,7 @@ import { LaneDrawing, LayerDrawing } from "../../../templates/drawing/layer-draw
 import { type LayerView, layerView, type Paint } from "../../../templates/drawing/layer-view.ts";
 import { coat, fired, removed, resist } from "../../checks/support.ts";
 
-const glaze: Paint = { kind: "glaze", colour: "#445566" };
+const glaze: Paint = { name: "Soot", kind: "glaze", colour: "#445566", measured: null };
 
 function viewOf(steps: readonly TileStep[], paint: Paint = glaze, texture = "smooth"): LayerView {
   return layerView({ texture, clay: "buff", steps, cones: [], paintOf: () => paint });
@@ -90,7 +90,9 @@ describe("the layer drawing", () => {
 
   test("fills a layer with the colour its glaze measured alone, and hatches one that has none", () => {
     expect(small(viewOf([coat("a")]))).toContain('fill="#445566"');
-    expect(small(viewOf([coat("a")], { ...glaze, colour: null }))).toContain('fill="url(#hatch)"');
+    const unmeasured = { ...glaze, colour: null };
+    expect(small(viewOf([coat("a")], unmeasured))).toContain('fill="url(#hatch)"');
+    expect(small(viewOf([coat("a", { by: "dot" })], unmeasured))).toContain('stroke="url(#hatch)"');
   });
 
   test("is kept from screen readers, who are told the same in words", () => {

@@ -4,7 +4,7 @@ import { type CoatLane, layerView } from "../../../templates/drawing/layer-view.
 import { intersect, spansOf, subtract } from "../../../templates/drawing/spans.ts";
 import { coat, cone, fired, removed, resist } from "../../checks/support.ts";
 
-const paint = { kind: "glaze", colour: "#445566" } as const;
+const paint = { name: "Soot", kind: "glaze", colour: "#445566", measured: null } as const;
 
 function viewOf(steps: readonly TileStep[], cones: readonly string[] = []) {
   return layerView({
