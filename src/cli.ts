@@ -44,6 +44,7 @@ function describeProgram(finish: Finish): Command {
   addCheck(program, finish);
   addBuild(program, isQuiet, finish);
   addServe(program, isQuiet, finish);
+  addCrop(program, finish);
   addNewArchive(program, finish);
   addNew(program, finish);
   addRework(program, finish);
@@ -94,6 +95,25 @@ function addServe(program: Command, isQuiet: () => boolean, finish: Finish): voi
     .action(async (options) => {
       const { serve } = await import("./commands/serve.ts");
       finish(await serve({ ...options, quiet: isQuiet() }));
+    });
+}
+
+function addCrop(program: Command, finish: Finish): void {
+  program
+    .command("crop")
+    .description(
+      "show on photographs where the glaze and the grey card lie, and write it down for all of them",
+    )
+    .argument(
+      "[names...]",
+      "a set, or codes of tiles, to look at; left out, every photograph of the studio's copy stand",
+    )
+    .option("--archive <folder>", "the archive", ".")
+    .option("--cache <folder>", "where work is remembered between runs")
+    .option("--port <number>", "the port to show it on", readPort, 8090)
+    .action(async (names: string[], options) => {
+      const { crop } = await import("./commands/crop.ts");
+      finish(await crop(names, options));
     });
 }
 

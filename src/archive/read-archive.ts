@@ -3,13 +3,13 @@
  * been followed. Whatever is wrong on the way is collected, and the rest goes on.
  */
 import type { Archive } from "../records/archive.ts";
-import type { Problem } from "../records/problem.ts";
+import type { Place, Problem } from "../records/problem.ts";
 import { findFiles } from "./find-files.ts";
 import { findIdProblems } from "./find-id-problems.ts";
 import type { FoundFiles } from "./finds.ts";
 import { folderCache } from "./folder-cache.ts";
 import { followReferences } from "./follow-references.ts";
-import { type LocatedProblem, makeLocator } from "./locate.ts";
+import { type LocatedProblem, makeLocator, makePlaceFinder } from "./locate.ts";
 import { noCache, type ParseCache, type ParsedText } from "./parse-cache.ts";
 import { parseText } from "./parse-text.ts";
 import { problemOfFile, problemOfText } from "./problem-of-file.ts";
@@ -44,6 +44,12 @@ export interface ReadArchive {
   readonly pictures: readonly string[];
   /** Joins a problem, these or one that a check found, to a line of a file. */
   readonly locate: (problem: Problem) => LocatedProblem;
+  /** Finds the file in which a tile's field is written: its set's, the studio's or its own. */
+  readonly placeOf: (place: Place) => Place;
+  /** The file that tells of the studio, where there is one. */
+  readonly studioFile: string | undefined;
+  /** What every record's file held, by the file's name. */
+  readonly texts: ReadonlyMap<string, string>;
 }
 
 /**
@@ -80,6 +86,9 @@ export async function readArchive(dir: string, options: ReadOptions): Promise<Re
     counts: countRecords(files, records),
     pictures: files.pictures.map(({ file }) => file),
     locate: makeLocator({ texts: new Map([...texts.shown, ...textsOf(logs)]), parsed, files }),
+    placeOf: makePlaceFinder({ parsed, files }),
+    studioFile: files.studio,
+    texts: texts.shown,
   };
 }
 

@@ -1,5 +1,5 @@
 /** Reads an archive's records for a command that works on some of them. */
-import { readArchive } from "../archive/read-archive.ts";
+import { type ReadArchive, readArchive } from "../archive/read-archive.ts";
 import { theoreticalMaterials } from "../chemistry/minerals/minerals.ts";
 import type { Archive, Filed } from "../records/archive.ts";
 import { findById } from "../records/archive.ts";
@@ -19,14 +19,23 @@ export async function openArchive(
   dir: string,
   isInTheWay: (file: string) => boolean,
 ): Promise<Archive | undefined> {
+  return (await openWhole(dir, isInTheWay))?.archive;
+}
+
+/** As `openArchive`, with what was found on the way: files, their texts and places. */
+export async function openWhole(
+  dir: string,
+  isInTheWay: (file: string) => boolean,
+): Promise<(ReadArchive & { readonly archive: Archive }) | undefined> {
   const read = await readArchive(dir, {
     builtInMaterials: theoreticalMaterials.map((material) => material.id),
     cacheDir: cacheFolderOf({ archive: dir }),
   });
   const errors = read.problems.filter(({ severity }) => severity === "error");
   const inTheWay = errors.filter(({ file }) => isInTheWay(file));
-  if (read.archive && inTheWay.length === 0) return read.archive;
-  const told = (read.archive ? inTheWay : errors).map(read.locate);
+  const { archive } = read;
+  if (archive && inTheWay.length === 0) return { ...read, archive };
+  const told = (archive ? inTheWay : errors).map(read.locate);
   console.error(reportAs("text", told, read.counts));
   return undefined;
 }

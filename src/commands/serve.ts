@@ -3,8 +3,9 @@ import { type FSWatcher, watch } from "node:fs";
 import { join } from "node:path";
 import { siteServer } from "../publish/site-server.ts";
 import { type BuildOptions, build } from "./build.ts";
-import { exitCodes, tellFailure, WrongUsage } from "./failure.ts";
+import { exitCodes, tellFailure } from "./failure.ts";
 import { siteFolderOf } from "./folders.ts";
+import { untilListening, untilStopped } from "./listening.ts";
 
 export interface ServeOptions extends BuildOptions {
   readonly port: number;
@@ -15,7 +16,7 @@ export async function serve(options: ServeOptions): Promise<number> {
   const first = await build(options);
   const folder = siteFolderOf(options);
   const server = siteServer(folder);
-  await listen(server.listen(options.port), options.port);
+  await untilListening(server.listen(options.port), options.port);
   console.error(`The catalogue stands at http://localhost:${options.port}/ (stop with Ctrl-C).`);
   if (first !== exitCodes.done)
     console.error("Mend the faults above: it is built again when you save.");
@@ -27,17 +28,6 @@ export async function serve(options: ServeOptions): Promise<number> {
   for (const watcher of watchers) watcher.close();
   server.close();
   return exitCodes.done;
-}
-
-async function listen(listening: Promise<void>, port: number): Promise<void> {
-  try {
-    await listening;
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== "EADDRINUSE") throw error;
-    throw new WrongUsage(
-      `Port ${port} is taken by another program. Name another with --port, such as --port ${port + 1}.`,
-    );
-  }
 }
 
 const quietMs = 150;
@@ -59,12 +49,5 @@ function watchArchive(archive: string, changed: () => Promise<void>): FSWatcher[
       if ((error as NodeJS.ErrnoException).code === "ENOENT") return [];
       throw error;
     }
-  });
-}
-
-function untilStopped(): Promise<void> {
-  return new Promise((resolve) => {
-    process.once("SIGINT", () => resolve());
-    process.once("SIGTERM", () => resolve());
   });
 }

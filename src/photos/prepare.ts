@@ -90,11 +90,14 @@ export async function preparePictures<Value = never>(
   }
 }
 
-interface Work {
+/** What photographs that are made ready together share. */
+export interface Work {
   cacheDir: string;
   seen: SeenPictures;
   /** By name: the same photograph under two keys is made once. */
   underWay: Map<string, Promise<StoredEntry>>;
+  /** Is given the pixels that are measured, of each photograph that had to be decoded. */
+  onSample?: (name: string, sample: Pixels) => void;
 }
 
 /** A source that has been looked at and can be decoded, as far as its header tells. */
@@ -105,7 +108,8 @@ interface Found<Value> extends PictureSource<Value> {
   bytes?: Uint8Array;
 }
 
-async function prepareOne<Value>(
+/** Makes one photograph ready: see `preparePictures`. */
+export async function prepareOne<Value>(
   source: PictureSource<Value>,
   work: Work,
 ): Promise<Prepared<Value>> {
@@ -139,7 +143,10 @@ function findOrMake<Value>(found: Found<Value>, work: Work): Promise<StoredEntry
   return entry;
 }
 
-async function make<Value>(found: Found<Value>, { cacheDir }: Work): Promise<StoredEntry> {
+async function make<Value>(
+  found: Found<Value>,
+  { cacheDir, onSample }: Work,
+): Promise<StoredEntry> {
   const { name, facts, reading } = found;
   const derived = await derivePictures(await readBytes(found), facts.format);
   if ("fault" in derived) {
@@ -147,6 +154,7 @@ async function make<Value>(found: Found<Value>, { cacheDir }: Work): Promise<Sto
     return derived;
   }
   const { files, sample } = derived;
+  onSample?.(name, sample);
   const entry = await writeEntry(cacheDir, name, {
     files,
     placeholder: averageColour(sample),

@@ -1,6 +1,6 @@
 /** Styles, scripts and fonts: bundled from `templates/` and `src/browser/` into `assets/`. */
-import { cp, readdir } from "node:fs/promises";
-import { join } from "node:path";
+import { cp, readdir, readFile } from "node:fs/promises";
+import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { writeOrCarry } from "./carry.ts";
@@ -12,9 +12,36 @@ const browser = join(project, "src", "browser");
 
 /** Writes every asset that a page may ask for. Scripts are classic ones, so that a page opened from a folder runs them. */
 export async function writeAssets(target: Target): Promise<void> {
-  const bundled = await build({
-    entryPoints: [join(templates, "styles", "site.css"), ...(await scriptFiles())],
-    outdir: join(target.folder, "assets"),
+  const bundled = await bundle([join(templates, "styles", "site.css"), ...(await scriptFiles())]);
+  for (const [name, contents] of bundled)
+    await writeOrCarry(target, join("assets", name), contents);
+  await cp(join(templates, "assets"), join(target.folder, "assets"), { recursive: true });
+}
+
+/** What the page at the copy stand asks for, by its address beneath `assets/`. */
+export async function makeCopyStandAssets(): Promise<ReadonlyMap<string, Uint8Array>> {
+  const entries = [
+    join(templates, "styles", "copystand.css"),
+    join(browser, "crop", "copystand.ts"),
+  ];
+  const fonts = join(templates, "assets", "fonts");
+  const files = (await readdir(fonts)).filter((name) => name.endsWith(".woff2"));
+  return new Map([
+    ...(await bundle(entries)),
+    ["icon.svg", await readFile(join(templates, "assets", "icon.svg"))] as const,
+    ...(await Promise.all(
+      files.map(async (name) => [`fonts/${name}`, await readFile(join(fonts, name))] as const),
+    )),
+  ]);
+}
+
+/** Bundles styles and scripts, each under the name of its first file. */
+async function bundle(
+  entryPoints: string[],
+): Promise<readonly (readonly [name: string, contents: Uint8Array])[]> {
+  const { outputFiles } = await build({
+    entryPoints,
+    outdir: project,
     entryNames: "[name]",
     bundle: true,
     minify: true,
@@ -26,10 +53,7 @@ export async function writeAssets(target: Target): Promise<void> {
     external: ["*.woff2", "*/pagefind.js"],
     logLevel: "silent",
   });
-  for (const { path, contents } of bundled.outputFiles) {
-    await writeOrCarry(target, path.slice(target.folder.length + 1), contents);
-  }
-  await cp(join(templates, "assets"), join(target.folder, "assets"), { recursive: true });
+  return outputFiles.map(({ path, contents }) => [basename(path), contents] as const);
 }
 
 /** A script a page loads is a file of `src/browser/` itself; its parts lie in folders there. */

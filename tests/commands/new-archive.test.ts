@@ -84,6 +84,22 @@ describe("a studio's own archive, begun from a packed Tilebook in an empty folde
       stop(served);
     }
   });
+
+  test("has a copy stand", async () => {
+    const port = 20_000 + ((process.pid + 1) % 20_000);
+    const shown = spawn("npx", ["tilebook", "crop", "--port", String(port)], {
+      cwd: folder,
+      shell,
+      detached: !shell,
+    });
+    try {
+      await said(shown, "The copy stand is at");
+      for (const path of ["", "assets/copystand.js", "assets/copystand.css", "large/AU-001"])
+        expect((await fetch(`http://localhost:${port}/${path}`)).status, path).toBe(200);
+    } finally {
+      stop(shown);
+    }
+  });
 });
 
 async function copyExamples(folder: string): Promise<void> {

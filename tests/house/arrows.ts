@@ -19,7 +19,8 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   catalogue: ["terms", "records", "chemistry", "firing", "colour"],
   templates: ["terms", "types of records", "catalogue"],
   publish: ["terms", "records", "catalogue", "templates", "photos"],
-  browser: ["terms", "records", "chemistry", "colour", "types of publish"],
+  copystand: ["terms", "records", "archive", "colour", "templates"],
+  browser: ["terms", "records", "chemistry", "colour", "types of copystand", "types of publish"],
   demo: "every room",
   commands: "every room",
   src: "every room",
@@ -28,6 +29,7 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
 /** The rooms that may use Node's own modules; all others are pure, or run in a browser. */
 export const roomsThatUseNode: readonly string[] = [
   "archive",
+  "copystand",
   "demo",
   "photos",
   "publish",
@@ -52,8 +54,8 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
   "ml-fcnnls": ["chemistry"],
   pagefind: ["publish"],
   picocolors: ["commands", "reporting"],
-  preact: ["publish", "templates"],
-  "preact-render-to-string": ["publish", "templates"],
+  preact: ["copystand", "publish", "templates"],
+  "preact-render-to-string": ["copystand", "publish", "templates"],
   sharp: ["demo", "photos"],
   sirv: ["publish"],
   tsx: ["src"],
