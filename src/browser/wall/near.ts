@@ -61,16 +61,42 @@ export function putNearestFirst(tiles: Uint32Array, asked: Asked, colours: Colou
   const differences = Float64Array.from(tiles).map((tile) =>
     differenceCiede2000(asked.lab, labOf(colours, tile)),
   );
-  const key = differences.slice();
   const itself = "tile" in asked.near ? tiles.indexOf(asked.near.tile) : -1;
-  if (itself >= 0) key[itself] = -1;
-  const places = tiles
-    .map((_, place) => place)
-    .sort((one, other) => (key[one] ?? 0) - (key[other] ?? 0) || one - other);
-  return {
-    tiles: places.map((place) => tiles[place] ?? 0),
-    differences: Float64Array.from(places).map((place) => differences[place] ?? 0),
-  };
+  if (itself >= 0) differences[itself] = -1;
+  const inOrder = sortBy(tiles, differences);
+  if (itself >= 0) inOrder.keys[0] = 0;
+  return { tiles: inOrder.values, differences: inOrder.keys };
+}
+
+/**
+ * Sorts values by their keys, equals as they stood. Numbers alone are sorted several times as fast
+ * as by a comparison of ours, so the keys are, and each value then goes where its key went.
+ */
+function sortBy(
+  values: Uint32Array,
+  keys: Float64Array,
+): { readonly values: Uint32Array; readonly keys: Float64Array } {
+  const sorted = keys.slice().sort();
+  const sortedValues = new Uint32Array(values.length);
+  const taken = new Uint32Array(values.length);
+  values.forEach((value, i) => {
+    const first = findFirst(sorted, keys[i] ?? 0);
+    const place = first + (taken[first] ?? 0);
+    taken[first] = place - first + 1;
+    sortedValues[place] = value;
+  });
+  return { values: sortedValues, keys: sorted };
+}
+
+/** The place of the first among sorted keys that is not smaller than this: how many are smaller. */
+function findFirst(sorted: Float64Array, key: number): number {
+  let [low, high] = [0, sorted.length];
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if ((sorted[middle] ?? 0) < key) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** What the wall says of tiles that stand in the order of a colour. */
@@ -90,7 +116,7 @@ export function captionTiles(
   meaningless: number | null,
 ): Captions {
   const itself = "tile" in near && tiles[0] === near.tile;
-  const below = meaningless === null ? 0 : countBelow(differences, meaningless);
+  const below = meaningless === null ? 0 : findFirst(differences, meaningless);
   return {
     at: (place) => (itself && place === 0 ? "the tile itself" : tellApart(differences[place] ?? 0)),
     // Where none but the tile that was asked for is as good as the same, none is.
@@ -101,11 +127,6 @@ export function captionTiles(
 /** In whole units, but for the smallest. */
 function tellApart(difference: number): string {
   return difference > 0 && difference < 1 ? "less than 1 apart" : `${Math.round(difference)} apart`;
-}
-
-function countBelow(differences: Float64Array, limit: number): number {
-  const beyond = differences.findIndex((difference) => difference >= limit);
-  return beyond < 0 ? differences.length : beyond;
 }
 
 function labOf({ axes }: Colours, tile: number): Lab {

@@ -38,7 +38,11 @@ const someLab = fc.tuple(
   axis(60),
   axis(60),
 );
-const someLabs = fc.array(fc.option(someLab), { minLength: 1, maxLength: 40 });
+/** Some of them of the very same colour. */
+const someLabs = fc.array(
+  fc.option(fc.oneof(someLab, fc.constantFrom<Lab>([50, 0, 0], [50, 10, 0]))),
+  { minLength: 1, maxLength: 40 },
+);
 const someHex = fc
   .integer({ min: 0, max: 0xffffff })
   .map((number) => `#${number.toString(16).padStart(6, "0")}`);
