@@ -31,7 +31,7 @@ const rows: readonly (readonly ColourName[])[] = [...hues.map((name) => [name]),
 export const lightnessBands: readonly number[] = [80, 60, 40, 20, 0];
 
 /** What a cell has room for: with more, tiles from all through its hues stand for the others. */
-export const tilesInACell = 12;
+export const tilesInACell = 15;
 
 interface PlacedTile {
   readonly id: string;

@@ -5,6 +5,7 @@ import type { Frame, Section } from "./frame.ts";
 const sections: readonly (readonly [Section, string, string])[] = [
   ["wall", "index.html", "Tiles"],
   ["glazes", "glazes/index.html", "Glazes"],
+  ["colours", "colours.html", "Colours"],
   ["clays", "clays/index.html", "Clays"],
   ["cones", "cones/index.html", "Cones"],
   ["firings", "firings/index.html", "Firings"],

@@ -35,7 +35,13 @@ function focused(page: Page): Promise<{ number: number; name: string; seen: bool
   });
 }
 
-siteTest.for(["index.html", "tiles/ev-1.html", "glazes/liner.html", "firings/g-1.html"])(
+siteTest.for([
+  "index.html",
+  "tiles/ev-1.html",
+  "glazes/liner.html",
+  "colours.html",
+  "firings/g-1.html",
+])(
   "the tabulator reaches everything on %s in its order, and it is seen where one is",
   async (path, { open, serve }) => {
     const page = await open((await serve(site.folder)) + path);

@@ -1,6 +1,7 @@
 /** Which pages a site has. */
 import type { Catalogue } from "../../catalogue/types.ts";
 import type { Page } from "../page.ts";
+import { colourPages } from "./colours.tsx";
 import { conePages, firingPages } from "./firings.tsx";
 import { glazePages } from "./glazes.tsx";
 import { clayPages, makerPages, setPages, surfacePages } from "./groups.tsx";
@@ -17,6 +18,7 @@ export function listPages(catalogue: Catalogue): readonly Page[] {
     wallPages,
     tilePages,
     glazePages,
+    colourPages,
     blendPages,
     mapPages,
     clayPages,

@@ -1,0 +1,41 @@
+/** The plate of colours. */
+import { ColoursPage, type PlateMark } from "../../../templates/pages/colours-page.tsx";
+import { plateSentence } from "../../../templates/words/colour-plate.ts";
+import { idKey } from "../../terms/ids.ts";
+import type { Page } from "../page.ts";
+import type { Site } from "./site.ts";
+
+export function colourPages(site: Site): readonly Page[] {
+  const path = "colours.html";
+  const { plate, trust } = site.catalogue;
+  const rows = plate.rows.map(({ names, cells }) => ({
+    names,
+    cells: cells.map(({ tiles, shown, centre }) => ({
+      tiles,
+      centre,
+      marks: shown.flatMap((code) => markOf(site, code)),
+    })),
+  }));
+  const names = plate.rows.flatMap((row) => row.names.map(({ name }) => name));
+  return [
+    {
+      path,
+      render: () => (
+        <ColoursPage frame={site.frame(path)} plate={plate} rows={rows} trust={trust} />
+      ),
+      search: {
+        title: "Colours",
+        kind: "Page",
+        words: `${plateSentence} ${names.join(", ")}`,
+        picture: null,
+      },
+    },
+  ];
+}
+
+function markOf(site: Site, code: string): readonly PlateMark[] {
+  const tile = site.catalogue.tileById.get(idKey(code));
+  if (!tile?.colour) return [];
+  const { hex, name } = tile.colour;
+  return [{ id: tile.id, url: tile.url, names: site.names(tile), colour: { hex, name } }];
+}

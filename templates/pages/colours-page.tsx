@@ -1,0 +1,165 @@
+/** The plate of colours: every measured tile by hue and lightness, as a table that stays one on any screen. */
+import type { VNode } from "preact";
+import type { ColourName, ColourPlate, ColourTrust } from "../../src/catalogue/types.ts";
+import { ColourSwatch } from "../parts/colour-swatch.tsx";
+import { Document } from "../parts/document.tsx";
+import type { Frame } from "../parts/frame.ts";
+import { trustSentence } from "../words/colour.ts";
+import {
+  bandWords,
+  plateCounts,
+  plateEmpty,
+  plateSentence,
+  shownWords,
+} from "../words/colour-plate.ts";
+import { capital, count } from "../words/numbers.ts";
+
+/** A tile on the plate. */
+export interface PlateMark {
+  readonly id: string;
+  readonly url: string;
+  /** Its glazes by name, top coat first. */
+  readonly names: string;
+  readonly colour: { readonly hex: string; readonly name: ColourName };
+}
+
+export interface MarkedRow {
+  readonly names: ColourPlate["rows"][number]["names"];
+  readonly cells: readonly {
+    readonly tiles: number;
+    readonly marks: readonly PlateMark[];
+    readonly centre: string | null;
+  }[];
+}
+
+export interface ColoursPageProps {
+  readonly frame: Frame;
+  readonly plate: ColourPlate;
+  /** The rows of the plate, with the tiles that are shown. */
+  readonly rows: readonly MarkedRow[];
+  readonly trust: ColourTrust | null;
+}
+
+export function ColoursPage({ frame, plate, rows, trust }: ColoursPageProps): VNode {
+  const isEmpty = plate.measured === 0;
+  return (
+    <Document
+      frame={frame}
+      title="Colours"
+      summary={plateSentence}
+      section="colours"
+      kind="colour-plate"
+    >
+      <header class="opening">
+        <h1>Colours</h1>
+        <p class="lede">{isEmpty ? plateEmpty : plateSentence}</p>
+        <p class="quiet plate-counts">{plateCounts(plate)}</p>
+      </header>
+      {!isEmpty && <Plate root={frame.root} rows={rows} />}
+      {!isEmpty && (
+        <p class="quiet measure plate-foot">
+          A colour is the mean of a glaze on its photograph; screens and lamps differ, and the tile
+          decides. {trustSentence(trust)}
+        </p>
+      )}
+    </Document>
+  );
+}
+
+interface PlateProps {
+  readonly root: string;
+  readonly rows: readonly MarkedRow[];
+}
+
+function Plate({ root, rows }: PlateProps): VNode {
+  return (
+    <table class="plate-table" aria-label="Tiles by hue and lightness">
+      <thead>
+        <tr>
+          {bandWords.map((word) => (
+            <th scope="col">{capital(word)}</th>
+          ))}
+        </tr>
+      </thead>
+      {rows.map((row) => (
+        <tbody>
+          <tr class="hue">
+            <th scope="rowgroup" colSpan={bandWords.length}>
+              <RowName root={root} names={row.names} />
+            </th>
+          </tr>
+          <tr>
+            {row.cells.map((cell, band) => (
+              <td>
+                <PlateCellMarks
+                  root={root}
+                  cell={cell}
+                  words={`${bandWords[band]} ${row.names.map(({ name }) => name).join(" or ")}`}
+                />
+              </td>
+            ))}
+          </tr>
+        </tbody>
+      ))}
+    </table>
+  );
+}
+
+/** Each name leads to all tiles of that name on the wall. */
+function RowName({ root, names }: { readonly root: string } & Pick<MarkedRow, "names">): VNode {
+  return (
+    <>
+      {names.map(({ name, tiles }) => (
+        <a href={`${root}index.html?colour=${name}`}>
+          {capital(name)} <small>{count(tiles, "tile")}</small>
+        </a>
+      ))}
+    </>
+  );
+}
+
+function PlateCellMarks(props: {
+  readonly root: string;
+  readonly cell: MarkedRow["cells"][number];
+  /** `deep blue` */
+  readonly words: string;
+}): VNode | null {
+  const { root, cell, words } = props;
+  const { tiles, marks, centre } = cell;
+  if (marks.length === 0 || centre === null) return null;
+  const shown = shownWords(marks.length, tiles);
+  return (
+    <>
+      <ul>
+        {marks.map((mark) => (
+          <li>
+            <Mark root={root} mark={mark} />
+          </li>
+        ))}
+      </ul>
+      {shown && <p class="shown">{shown}</p>}
+      {tiles > 1 && (
+        <a class="near-this screen" href={`${root}index.html?near=${centre.slice(1)}`}>
+          <ColourSwatch hex={centre} />
+          <span>
+            nearest to this<span class="unseen">: {words}</span>
+          </span>
+        </a>
+      )}
+    </>
+  );
+}
+
+function Mark({ root, mark }: { readonly root: string; readonly mark: PlateMark }): VNode {
+  const { id, url, names, colour } = mark;
+  return (
+    <a class="plate-mark" href={root + url}>
+      <ColourSwatch hex={colour.hex} />
+      <span class="code">{id}</span>
+      <span class="unseen">
+        : {colour.name}
+        {names && `, ${names}`}
+      </span>
+    </a>
+  );
+}
