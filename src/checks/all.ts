@@ -12,6 +12,7 @@ import { datesBackwards } from "./rules/dates-backwards.ts";
 import { firedFarOverRange } from "./rules/fired-far-over-range.ts";
 import { formerCodeTaken } from "./rules/former-code-taken.ts";
 import { glazeWithoutChemistry } from "./rules/glaze-without-chemistry.ts";
+import { greyCardUseless } from "./rules/grey-card-useless.ts";
 import { hotterThanRange } from "./rules/hotter-than-range.ts";
 import { lightOverDark } from "./rules/light-over-dark.ts";
 import { logDoubtful } from "./rules/log-doubtful.ts";
@@ -66,6 +67,7 @@ export const rules: readonly Rule[] = [
   pictureBlurred,
   pictureDark,
   pictureBurntOut,
+  greyCardUseless,
   noughtMistaken,
   storyDiffers,
   witnessContradicts,

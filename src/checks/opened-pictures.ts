@@ -2,13 +2,21 @@
 import type { Archive } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
 import { type PictureInspection, toProblem } from "./check.ts";
+import { greyCardUseless } from "./rules/grey-card-useless.ts";
 import { pictureBlurred } from "./rules/picture-blurred.ts";
 import { pictureBurntOut } from "./rules/picture-burnt-out.ts";
 import { pictureDark } from "./rules/picture-dark.ts";
 import { pictureSmall } from "./rules/picture-small.ts";
 import { unusablePicture } from "./rules/unusable-picture.ts";
 
-const rules = [unusablePicture, pictureSmall, pictureBlurred, pictureDark, pictureBurntOut];
+const rules = [
+  unusablePicture,
+  pictureSmall,
+  pictureBlurred,
+  pictureDark,
+  pictureBurntOut,
+  greyCardUseless,
+];
 
 /** What is wrong with photographs that were opened, by the rules that `check` goes by. */
 export function checkOpenedPictures(

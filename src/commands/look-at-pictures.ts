@@ -1,9 +1,11 @@
 /** Looks at an archive's photographs before anything is made of them. */
 import { join } from "node:path";
 import type { PictureInspection } from "../checks/check.ts";
+import { greyCardWarnings } from "../checks/grey-card-warnings.ts";
 import { judgePictures } from "../photos/judge.ts";
 import { openSeen } from "../photos/seen.ts";
 import type { Archive } from "../records/archive.ts";
+import { colourReading } from "./photographs.ts";
 import type { Progress } from "./progress.ts";
 
 type Inspections = ReadonlyMap<string, PictureInspection>;
@@ -36,18 +38,26 @@ export async function openPictures(
   cacheDir: string,
   progress: Progress,
 ): Promise<Inspections> {
-  const sources = [...archive.tiles.values()].flatMap(({ pictures }) =>
-    pictures.map(({ file }) => ({ key: file, path: join(dir, file) })),
+  const sources = [...archive.tiles.values()].flatMap(({ pictures, record }) =>
+    pictures.map(({ file, role }) => ({
+      key: file,
+      path: join(dir, file),
+      ...(role === "result" && record.photo?.grey && { reading: colourReading(record.photo) }),
+    })),
   );
   const judged = await judgePictures(sources, {
     cacheDir,
     onProgress: (done) => progress.count(done, sources.length),
   });
   const opened = new Map(inspections);
-  for (const { key, ...judgement } of judged) {
+  for (const judgement of judged) {
+    const { key } = judgement;
     const inspection = inspections.get(key);
-    if ("fault" in judgement) opened.set(key, judgement);
-    else if (inspection && "facts" in inspection) opened.set(key, { ...inspection, ...judgement });
+    if ("fault" in judgement) opened.set(key, { fault: judgement.fault });
+    else if (inspection && "facts" in inspection) {
+      const warnings = [...judgement.warnings, ...greyCardWarnings(judgement.reading)];
+      opened.set(key, { ...inspection, warnings });
+    }
   }
   return opened;
 }

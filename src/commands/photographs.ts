@@ -2,6 +2,7 @@
 import { join } from "node:path";
 import type { PreparedPicture } from "../catalogue/findings.ts";
 import type { PictureInspection } from "../checks/check.ts";
+import { greyCardWarnings } from "../checks/grey-card-warnings.ts";
 import { checkOpenedPictures } from "../checks/opened-pictures.ts";
 import { MEASURING_VERSION, type MeasuredColour, measureColour } from "../colour/measure.ts";
 import type { Crop } from "../colour/region.ts";
@@ -65,12 +66,12 @@ function toInspection(
   result: Prepared<MeasuredColour>,
 ): readonly [file: string, inspection: PictureInspection] {
   if ("fault" in result) return [result.key, { fault: result.fault }];
-  const { traces, warnings } = result.picture;
-  return [result.key, { facts: { traces }, warnings }];
+  const { traces, warnings, reading } = result.picture;
+  return [result.key, { facts: { traces }, warnings: [...warnings, ...greyCardWarnings(reading)] }];
 }
 
 /** What is measured on a photograph of a result, named by all that its value depends on. */
-function colourReading(photo: PhotoSettings | undefined): Reading<MeasuredColour> {
+export function colourReading(photo: PhotoSettings | undefined): Reading<MeasuredColour> {
   const options = { crop: toCrop(photo?.crop), grey: toCrop(photo?.grey) };
   return {
     id: `colour-${hashOf(JSON.stringify([MEASURING_VERSION, options.crop, options.grey]))}`,

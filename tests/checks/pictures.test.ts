@@ -38,7 +38,13 @@ describe("photographs", () => {
   });
 
   it("one that was taken poorly is a warning for its maker, in each way", () => {
-    const codes = ["picture-blurred", "picture-burnt-out", "picture-dark", "picture-small"];
+    const codes = [
+      "grey-card-useless",
+      "picture-blurred",
+      "picture-burnt-out",
+      "picture-dark",
+      "picture-small",
+    ];
     const warnings = codes.map((code) => ({ code, message: `Found ${code}.`, hint: "Again." }));
     const found = inspected({ facts: { traces: [] }, warnings });
     expect(codesIn({}, found).toSorted()).toEqual(codes);

@@ -1,6 +1,7 @@
 /** Photographs that cannot be shown, or must not be: each is told of, and none is opened in vain. */
 
 import { existsSync } from "node:fs";
+import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import {
@@ -10,7 +11,7 @@ import {
   encodeVastPng,
   pngChunk,
 } from "../photos/pictures.ts";
-import { photograph } from "../support/archive-folder.ts";
+import { photograph, soundFiles } from "../support/archive-folder.ts";
 import { archiveWith, errorsOf, type ToldProblem } from "./archives.ts";
 import { tilebook } from "./tilebook.ts";
 
@@ -121,6 +122,37 @@ describe("a photograph that was taken poorly", () => {
       expect(code).toBe(0);
       expect(err).toContain("4 practice notes and warnings: tilebook check tells them.");
     }
+  });
+});
+
+describe("a photograph with a grey card that cannot serve", () => {
+  const white = () => photograph("#ffffff");
+  const card = async () => {
+    const { "tiles/evening/EV-1.md": record = "" } = await soundFiles();
+    return archiveWith({
+      "tiles/evening/EV-1.md": String(record).replace(
+        "layers:",
+        "photo: {grey: [0, 0, 9, 9]}\nlayers:",
+      ),
+      "tiles/evening/EV-1.jpg": await white(),
+    });
+  };
+
+  test("is told of by a check, the first and a later one", async () => {
+    const archive = await card();
+    for (const _ of ["first", "later"]) {
+      const { out } = await tilebook("check", "--archive", archive);
+      expect(out).toContain("tiles/evening/EV-1.jpg:1:1 warning: The grey card is burnt out");
+    }
+  });
+
+  test("is counted by a build, and its tile's page says so", async () => {
+    const archive = await card();
+    const { code, err } = await tilebook("build", "--archive", archive);
+    expect(code).toBe(0);
+    expect(err).toMatch(/\d practice notes and warnings/u);
+    const page = await readFile(join(archive, "site/tiles/ev-1.html"), "utf8");
+    expect(page).toContain("as photographed: the grey card is burnt out");
   });
 });
 

@@ -91,6 +91,22 @@ describe("photographs judged without making pictures", () => {
     expect(opened).not.toHaveBeenCalled();
   });
 
+  it("are measured as well where that is asked for, on the same opening, and remembered", async () => {
+    const source = await writeSource("tile.jpg", await encodeTile("jpeg"));
+    const read = vi.fn(({ width }: { width: number }) => ({ width }));
+    const sources = [{ ...source, reading: { id: "width", read } }];
+    const opened = vi.spyOn(decode, "decodeLargest");
+    for (const _ of ["opened", "remembered"])
+      expect(await judgePictures(sources, { cacheDir })).toMatchObject([
+        { key: "tile.jpg", reading: { width: 240 } },
+      ]);
+    expect(opened).toHaveBeenCalledTimes(1);
+    expect(read).toHaveBeenCalledTimes(1);
+    expect(await preparePictures(sources, { cacheDir })).toMatchObject([
+      { picture: { reading: { width: 240 } } },
+    ]);
+  });
+
   it("are told of where damage lies so deep that only opening shows it", async () => {
     const bytes = await encodeTile("png", { width: 1200, height: 900 });
     const middle = Math.floor(bytes.length / 2);

@@ -1,0 +1,25 @@
+import type { MeasuredColour } from "../colour/measure.ts";
+import type { PictureWarning } from "./check.ts";
+
+/** What a maker can do about a grey card that could not put the light right; nothing to do is none. */
+export function greyCardWarnings(colour: MeasuredColour | undefined): readonly PictureWarning[] {
+  if (!colour?.greyCard || colour.greyCard.used) return [];
+  return [{ code: "grey-card-useless", ...words[colour.greyCard.because] }];
+}
+
+const words = {
+  "burnt-out": {
+    message: "The grey card is burnt out in this photograph, so its light cannot be put right",
+    hint: "Take it again with less light or a shorter exposure: a grey card must come out grey, not white.",
+  },
+  coloured: {
+    message:
+      "What lies where the grey card should be is not grey, so the light cannot be put right",
+    hint: "Run “tilebook crop” and lay the frame on the card, or write “photo: {grey: no}” where there is none.",
+  },
+  dark: {
+    message:
+      "What lies where the grey card should be is almost black, so the light cannot be put right",
+    hint: "Run “tilebook crop” and lay the frame on the card; if it lies there, give it the same light as the tile.",
+  },
+};
