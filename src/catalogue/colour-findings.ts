@@ -77,11 +77,13 @@ function keyWithout(axis: ColourFinding["along"]): (one: MeasuredAlone) => strin
 }
 
 function toCell(alike: readonly [MeasuredAlone, ...MeasuredAlone[]]): Cell {
-  const pairs = alike.flatMap((from, i) => alike.slice(i + 1).map((to) => compare(from, to)));
-  const furthest = pairs.reduce<Compared | null>(
-    (most, pair) => (most && most.difference >= pair.difference ? most : pair),
-    null,
-  );
+  let furthest: Compared | null = null;
+  for (const [i, from] of alike.entries()) {
+    for (const to of alike.slice(i + 1)) {
+      const pair = compare(from, to);
+      if (furthest === null || pair.difference > furthest.difference) furthest = pair;
+    }
+  }
   return { middle: findMiddling(preferSound(alike)) ?? alike[0], furthest };
 }
 

@@ -2,6 +2,7 @@
 import { type Lab, labToLinear } from "../colour/cielab.ts";
 import { linearToHex } from "../colour/srgb.ts";
 import { compareIds } from "../terms/ids.ts";
+import { thinOut } from "./thin-out.ts";
 import type {
   CatalogueTile,
   ColourName,
@@ -85,15 +86,6 @@ function layCell(tiles: readonly PlacedTile[]): PlateCell {
     shown: thinOut(tiles, tilesInACell).map(({ id }) => id),
     centre: meanColour(tiles.map(({ colour }) => colour.lab)),
   };
-}
-
-/** So many of a list at most, evenly from its first to its last. */
-export function thinOut<T>(list: readonly T[], most: number): readonly T[] {
-  if (list.length <= most) return list;
-  return Array.from({ length: most }, (_, i) => {
-    const at = Math.round((i * (list.length - 1)) / (most - 1));
-    return list[at] as T;
-  });
 }
 
 function meanColour(labs: readonly Lab[]): string | null {

@@ -127,7 +127,6 @@ function PlateCellMarks(props: {
   const { root, cell, words } = props;
   const { tiles, marks, centre } = cell;
   if (marks.length === 0 || centre === null) return null;
-  const shown = shownWords(marks.length, tiles);
   return (
     <>
       <ul>
@@ -137,7 +136,7 @@ function PlateCellMarks(props: {
           </li>
         ))}
       </ul>
-      {shown && <p class="shown">{shown}</p>}
+      {marks.length < tiles && <p class="shown">{shownWords(marks.length, tiles)}</p>}
       {tiles > 1 && (
         <a class="near-this screen" href={`${root}index.html?near=${centre.slice(1)}`}>
           <ColourSwatch hex={centre} />

@@ -1,5 +1,6 @@
 /** A glaze's colour alone: over each clay, by cones across and by coats down. */
 import type { VNode } from "preact";
+import { thinOut } from "../../src/catalogue/thin-out.ts";
 import type {
   CatalogueGlaze,
   ColourTrust,
@@ -8,6 +9,7 @@ import type {
 } from "../../src/catalogue/types.ts";
 import { type Cone, compareCones } from "../../src/terms/cones.ts";
 import { trustSentence } from "../words/colour.ts";
+import { shownWords } from "../words/colour-plate.ts";
 import {
   aloneWords,
   findingSentence,
@@ -143,18 +145,25 @@ interface CellProps {
   readonly varying: Varying;
 }
 
+/** Of many tiles made alike, as the twins of a control tile are, so many stand for all. */
+const tilesInACell = 12;
+
 /** Tiles made alike stand side by side. */
 function Cell({ root, measured, varying }: CellProps): VNode {
   if (measured.length === 0) return <td />;
+  const shown = thinOut(measured, tilesInACell);
   return (
     <td>
-      <ul class={measured.length > 1 ? "swatch-row several" : "swatch-row"}>
-        {measured.map((one) => (
+      <ul class={shown.length > 1 ? "swatch-row several" : "swatch-row"}>
+        {shown.map((one) => (
           <li>
             <MeasuredTile root={root} measured={one} about={aloneWords(one, varying)} />
           </li>
         ))}
       </ul>
+      {shown.length < measured.length && (
+        <p class="shown">{shownWords(shown.length, measured.length)}</p>
+      )}
     </td>
   );
 }

@@ -1,6 +1,6 @@
 /** The plate of all colours, in words. */
 import type { ColourPlate } from "../../src/catalogue/types.ts";
-import { count, listed } from "./numbers.ts";
+import { count, grouped, listed } from "./numbers.ts";
 
 /** The bands of lightness, the lightest first: what stands before a colour's name. */
 export const bandWords: readonly string[] = ["pale", "light", "mid", "deep", "dark"];
@@ -24,7 +24,7 @@ export function plateCounts({ measured, unmeasured, absent }: ColourPlate): stri
 export const plateEmpty =
   "No tile is measured yet. A tile with a photograph of what came out of the kiln stands here by its colour.";
 
-/** `15 of 40 shown`; nothing where all are. */
+/** `15 of 40 shown` */
 export function shownWords(shown: number, tiles: number): string {
-  return shown < tiles ? `${shown} of ${tiles} shown` : "";
+  return `${shown} of ${grouped(tiles)} shown`;
 }

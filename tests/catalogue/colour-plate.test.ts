@@ -4,9 +4,9 @@ import {
   bandOf,
   layPlate,
   lightnessBands,
-  thinOut,
   tilesInACell,
 } from "../../src/catalogue/colour-plate.ts";
+import { thinOut } from "../../src/catalogue/thin-out.ts";
 import type { CatalogueTile } from "../../src/catalogue/types.ts";
 import type { Lab } from "../../src/colour/cielab.ts";
 import { bandWords } from "../../templates/words/colour-plate.ts";

@@ -40,6 +40,16 @@ test("every swatch has its colour's name and its tile's code in words", () => {
   for (const words of ["A-1", "Black", "A-2", "Blue"]) expect(html).toContain(`>${words}</span>`);
 });
 
+test("of many tiles made alike some stand for all, and it says how many there are", () => {
+  const html = render(
+    ...Array.from({ length: 30 }, (_, i): Coloured => [alone(`C-${i}`), grey(40)]),
+  );
+  expect([...html.matchAll(/class="measured-tile"/gu)]).toHaveLength(12);
+  expect(html).toContain("12 of 30 shown");
+  expect(html).toContain(">C-0</span>");
+  expect(html).toContain(">C-29</span>");
+});
+
 test("where nothing is measured it says what would fill the place", () => {
   const html = render([alone("A-1"), null]);
   expect(html).not.toContain("<table");

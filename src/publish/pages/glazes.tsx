@@ -84,7 +84,7 @@ function listOfGlazes(site: Site): Page {
       <ListPage
         frame={site.frame(path)}
         title="Glazes"
-        sentence="Everything that is put on clay here, bought or mixed, each with the colour it measured alone."
+        sentence="Everything that is put on clay here, bought or mixed, each with the colour it measured alone; hatched where that is not known."
         section="glazes"
         groups={groups}
         empty="No glaze is written down yet. A record in recipes/glazes/ will stand here."
