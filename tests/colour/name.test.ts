@@ -1,11 +1,25 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { fc, test } from "@fast-check/vitest";
+import { parse } from "csv-parse/sync";
 import { describe, expect, it } from "vitest";
 import { nameColour } from "../../src/colour/name.ts";
 import { linearToOklab } from "../../src/colour/oklab.ts";
 import { hexToLinear } from "../../src/colour/srgb.ts";
 
+/** R. Munroe's colour survey of 2010: every name that ends in a basic term. CC0, open data. */
+const SURVEYED: { term: string; hex: string }[] = parse(
+  readFileSync(join(import.meta.dirname, "../reference/surveyed-colours.csv")),
+  { columns: true },
+);
+
 function nameOf(hex: string): string {
   return nameColour(linearToOklab(hexToLinear(hex)));
+}
+
+function shareAlike(term: string): number {
+  const own = SURVEYED.filter((row) => row.term === term);
+  return own.filter(({ hex }) => nameOf(hex) === term).length / own.length;
 }
 
 describe("a colour's plain name", () => {
@@ -13,7 +27,6 @@ describe("a colour's plain name", () => {
   it.each([
     ["black", "#000000"],
     ["blue", "#0000ff"],
-    ["brown", "#a52a2a"],
     ["green", "#008000"],
     ["grey", "#808080"],
     ["orange", "#ffa500"],
@@ -24,6 +37,19 @@ describe("a colour's plain name", () => {
     ["yellow", "#ffff00"],
   ])("is %s for what CSS calls so", (name, hex) => {
     expect(nameOf(hex)).toBe(name);
+  });
+
+  it("is red for what CSS calls brown, as people say of it", () => {
+    expect(nameOf("#a52a2a")).toBe("red");
+  });
+
+  it("is what people in a large survey say of most of their colours, whatever the term", () => {
+    expect(SURVEYED.length).toBeGreaterThan(500);
+    const alike = SURVEYED.filter(({ term, hex }) => nameOf(hex) === term);
+    expect(alike.length / SURVEYED.length).toBeGreaterThan(0.84);
+    // A bluish or greenish grey is called by its hue here, so that it is found with its like.
+    for (const term of new Set(SURVEYED.map((row) => row.term)))
+      expect(shareAlike(term), term).toBeGreaterThan(term === "grey" ? 0.3 : 0.55);
   });
 
   /** What the trade's words for glazes mean: common practice, no source. */
