@@ -2,6 +2,7 @@
 import { cp, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import sharp from "sharp";
 import { afterAll, beforeAll } from "vitest";
 import { build } from "../../src/commands/build.ts";
 import { listFiles } from "../commands/site-files.ts";
@@ -50,9 +51,24 @@ async function standIns(tiles: string): Promise<Files> {
     if (!file.endsWith(".md") || !/^result:/mu.test(await readFile(join(tiles, file), "utf8")))
       continue;
     const hue = [...file].reduce((sum, letter) => (sum * 31 + letter.charCodeAt(0)) % 360, 7);
-    files[`tiles/${file.slice(0, -3)}.jpg`] = await photograph(`hsl(${hue}, 30%, 45%)`, 320, 240);
+    files[`tiles/${file.slice(0, -3)}.jpg`] = await withCards(
+      await photograph(`hsl(${hue}, 30%, 45%)`, 320, 240),
+    );
   }
   return files;
+}
+
+/** Lays mid grey cards where the records of the demonstration say that they lie. */
+function withCards(picture: Buffer): Promise<Buffer> {
+  const card = (left: number, top: number) => ({
+    input: { create: { width: 40, height: 22, channels: 3 as const, background: "#7a7a7a" } },
+    left,
+    top,
+  });
+  return sharp(picture)
+    .composite([card(14, 211), card(6, 3)])
+    .jpeg({ quality: 95 })
+    .toBuffer();
 }
 
 function siteOf(makeArchive: () => Promise<string>): BuiltSite {
