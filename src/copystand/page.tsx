@@ -122,8 +122,8 @@ function Writing(): VNode {
         <Choice scope="set" />
         <Choice scope="tile" />
       </fieldset>
-      <p>
-        <button type="submit">Write them down</button>{" "}
+      <p class="ways">
+        <button type="submit">Write them down</button>
         <button type="button" class="plain take">
           take the frames that hold now
         </button>

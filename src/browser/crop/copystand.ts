@@ -27,7 +27,10 @@ class CopyStand {
     changed: (part, edges) => this.take({ ...this.frames, [part]: edges }),
     toggleCard: () => this.toggleCard(),
   });
-  private readonly strip = new Strip(find(".strip ol"), (at) => this.show(at));
+  private readonly strip = new Strip(find(".strip ol"), (at) => {
+    this.show(at);
+    find(".board").scrollIntoView({ block: "nearest" });
+  });
   private readonly writing = new Writing(find(".writing"), {
     current: () => ({ tile: this.tile, frames: this.frames }),
     take: () => this.take(this.tile.frames),

@@ -34,7 +34,6 @@ export class Strip {
       if (i === at) button.setAttribute("aria-current", "true");
       else button.removeAttribute("aria-current");
     }
-    this.buttons[at]?.scrollIntoView({ block: "nearest", inline: "nearest" });
   }
 
   private makeButton({ id, from }: ShownTile, at: number): HTMLButtonElement {
@@ -50,7 +49,7 @@ export class Strip {
         element("span", { class: "mini-frame grey" }),
       ),
       element("span", { class: "code" }, id),
-      ...(isOwn ? [element("span", { class: "own" }, "frames of its own")] : []),
+      ...(isOwn ? [element("span", { class: "own" }, "own frames")] : []),
     );
     button.addEventListener("click", () => this.chosen(at));
     return button;
