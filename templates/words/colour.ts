@@ -33,9 +33,9 @@ function cardWords(card: MeasuredColour["greyCard"]): string {
 
 const usedCard = {
   "as-taken": "put right by the grey card",
-  corrected: "light and exposure put right by the grey card",
+  corrected: "put right by the grey card in light and exposure",
   "not-a-grey-cards":
-    "its hue put right by the card; how light it is stays as photographed, for the card is not a mid grey one",
+    "put right by the card in hue alone: the card is not a mid grey one, so it tells nothing of lightness",
 };
 
 const uselessCard = {

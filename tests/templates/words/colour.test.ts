@@ -45,8 +45,8 @@ describe("a measured colour in words", () => {
     const used = (exposure: "as-taken" | "corrected" | "not-a-grey-cards") =>
       colourSentence({ ...brown, greyCard: { used: true, exposure } });
     expect(used("as-taken")).toBe("Brown, put right by the grey card.");
-    expect(used("corrected")).toBe("Brown, light and exposure put right by the grey card.");
-    expect(used("not-a-grey-cards")).toContain("how light it is stays as photographed");
+    expect(used("corrected")).toBe("Brown, put right by the grey card in light and exposure.");
+    expect(used("not-a-grey-cards")).toContain("in hue alone");
   });
 
   it("says why a grey card was of no use", () => {
