@@ -53,12 +53,15 @@ export async function openCopyStand(
   options: Pick<CropOptions, "archive" | "cache">,
 ): Promise<CopyStandOpened | undefined> {
   const { archive: dir } = options;
-  const first = await openNamed(dir, names);
+  const cacheDir = cacheFolderOf(options);
+  const open = () => openNamed(dir, names, cacheDir);
+  const first = await open();
   if (!first) return undefined;
   const chosen = chooseTiles(first.archive, names);
-  const desk = await openDesk(cacheFolderOf(options));
+  tellLeftOut(first);
+  const desk = await openDesk(cacheDir);
   const server = standServer({
-    ...workOn(dir, desk, { opened: first, names, ...chosen }),
+    ...workOn(dir, desk, { opened: first, open, ...chosen }),
     assets: await makeCopyStandAssets(),
     failed: tellFailure,
   });
@@ -72,7 +75,8 @@ export async function openCopyStand(
 /** What the stand is at: the archive as it was last read, and which of its tiles are shown. */
 interface Standing {
   opened: Opened;
-  readonly names: readonly string[];
+  /** Reads it anew; undefined where errors are in the way. */
+  readonly open: () => Promise<Opened | undefined>;
   readonly ids: ReadonlySet<string> | null;
   readonly scope: Scope;
 }
@@ -84,7 +88,7 @@ type Work = Omit<StandWork, "assets" | "failed">;
 
 function workOn(dir: string, desk: Desk, standing: Standing): Work {
   const readAgain = async (): Promise<StandView> => {
-    const opened = await openNamed(dir, standing.names);
+    const opened = await standing.open();
     if (!opened) throw new Refused(409, hasErrors);
     standing.opened = opened;
     return viewStand(opened, standing.ids, standing.scope);
@@ -130,7 +134,11 @@ async function measureOn(
 }
 
 /** Errors in what was named are in the way; of what is elsewhere, nothing is written or shown. */
-function openNamed(dir: string, names: readonly string[]): Promise<Opened | undefined> {
+function openNamed(
+  dir: string,
+  names: readonly string[],
+  cacheDir: string,
+): Promise<Opened | undefined> {
   const keys = new Set(names.map(idKey));
   const isNamed = (file: string) => {
     const [name = "", folder = ""] = file.split("/").reverse();
@@ -138,7 +146,14 @@ function openNamed(dir: string, names: readonly string[]): Promise<Opened | unde
       keys.has(idKey(name.replace(/\.md$/iu, ""))) || (name === "set.md" && keys.has(idKey(folder)))
     );
   };
-  return openWhole(dir, isNamed);
+  return openWhole(dir, isNamed, cacheDir);
+}
+
+function tellLeftOut({ archive, counts }: Opened): void {
+  const leftOut = counts.tiles - archive.tiles.size;
+  if (leftOut === 0) return;
+  const tiles = leftOut === 1 ? "One tile is" : `${leftOut} tiles are`;
+  console.error(`${tiles} left out, for there are errors: “tilebook check” tells them.`);
 }
 
 function chooseTiles(

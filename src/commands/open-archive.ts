@@ -26,10 +26,11 @@ export async function openArchive(
 export async function openWhole(
   dir: string,
   isInTheWay: (file: string) => boolean,
+  cacheDir: string = cacheFolderOf({ archive: dir }),
 ): Promise<(ReadArchive & { readonly archive: Archive }) | undefined> {
   const read = await readArchive(dir, {
     builtInMaterials: theoreticalMaterials.map((material) => material.id),
-    cacheDir: cacheFolderOf({ archive: dir }),
+    cacheDir,
   });
   const errors = read.problems.filter(({ severity }) => severity === "error");
   const inTheWay = errors.filter(({ file }) => isInTheWay(file));

@@ -1,7 +1,9 @@
+import { Ajv2020 } from "ajv/dist/2020.js";
 import { expect, test } from "vitest";
 import { jsonSchemaOf } from "../../src/records/json-schema.ts";
 import { recordKinds } from "../../src/records/kinds.ts";
 import { makeReference, type ReferenceField } from "../../src/records/reference.ts";
+import { studioSchema } from "../../src/records/studio.ts";
 
 const reference = makeReference();
 
@@ -48,3 +50,13 @@ test.each(recordKinds.map((kind) => [kind.name, kind] as const))(
     expect(Object.keys(described.properties as object).length).toBeGreaterThan(3);
   },
 );
+
+test("an editor that goes by the schema takes a card's place, or no for none", () => {
+  const validate = new Ajv2020({ validateFormats: false }).compile(jsonSchemaOf(studioSchema));
+  const accepts = (photo: unknown) => validate({ format: 1, studio: "Weir Lane", photo });
+  // What editors make of `no` differs: YAML 1.1 reads a truth value, YAML 1.2 a word.
+  for (const grey of [[6, 90, 15, 95.5], ["6", "90", "15", "95.5"], "no", false])
+    expect(accepts({ crop: [20, 18, 80, 68], grey }), String(grey)).toBe(true);
+  for (const grey of ["yes", true, "none", 7]) expect(accepts({ grey }), String(grey)).toBe(false);
+  expect(accepts({ alt: "A tile" })).toBe(false);
+});
