@@ -42,7 +42,7 @@ export interface MeasureOptions {
 }
 
 /** Raised when the same pixels may give another colour than before. */
-export const MEASURING_VERSION = 6;
+export const MEASURING_VERSION = 7;
 
 const MOST_SAMPLES = 8000;
 const SPREAD_SAMPLES = 400;

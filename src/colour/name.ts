@@ -24,14 +24,22 @@ export type ColourName =
 export function nameColour(colour: Oklab): ColourName {
   const chroma = Math.hypot(colour[1], colour[2]);
   const degrees = (Math.atan2(colour[2], colour[1]) * 180) / Math.PI;
-  return nameNeutral(colour[0], chroma) ?? nameHue(colour[0], chroma, (degrees + 360) % 360);
+  const hue = (degrees + 360) % 360;
+  return nameNeutral(colour[0], chroma, hue) ?? nameHue(colour[0], chroma, hue);
 }
 
-function nameNeutral(lightness: number, chroma: number): ColourName | undefined {
+function nameNeutral(lightness: number, chroma: number, hue: number): ColourName | undefined {
   if (lightness > 0.9 && chroma < 0.045) return "white";
   if (lightness < 0.28 && chroma < 0.045) return "black";
-  if (chroma >= Math.min(0.03, 0.06 * lightness)) return undefined;
+  if (chroma >= leastChroma(lightness, hue)) return undefined;
   return lightness > 0.88 ? "white" : lightness < 0.32 ? "black" : "grey";
+}
+
+/** A dark colour shows its hue sooner than a light one; a light one that is cool sooner than a warm. */
+function leastChroma(lightness: number, hue: number): number {
+  const isCool = hue > 150 && hue < 290;
+  const ofLight = isCool ? 0.03 - 0.1 * Math.max(0, lightness - 0.75) : 0.03;
+  return Math.min(ofLight, 0.06 * lightness);
 }
 
 function nameHue(lightness: number, chroma: number, hue: number): ColourName {
