@@ -35,9 +35,10 @@ export async function crop(names: readonly string[], options: CropOptions): Prom
   const stand = await openCopyStand(names, options);
   if (!stand) return exitCodes.faulty;
   const port = await untilListening(stand.server.listen(options.port), options.port);
+  const stopped = untilStopped();
   console.error(`The copy stand is at http://localhost:${port}/ (stop with Ctrl-C).`);
   console.error("Nothing is written unless you ask for it there.");
-  await untilStopped();
+  await stopped;
   await stand.close();
   return exitCodes.done;
 }

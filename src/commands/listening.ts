@@ -13,7 +13,10 @@ export async function untilListening<T>(listening: Promise<T>, port: number): Pr
   }
 }
 
-/** Waits until somebody stops the command. */
+/**
+ * Waits until somebody stops the command. Called before the command says that it can be stopped, or
+ * whoever is quick would end it in the middle.
+ */
 export function untilStopped(): Promise<void> {
   return new Promise((resolve) => {
     process.once("SIGINT", () => resolve());

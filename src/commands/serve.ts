@@ -17,6 +17,7 @@ export async function serve(options: ServeOptions): Promise<number> {
   const folder = siteFolderOf(options);
   const server = siteServer(folder);
   await untilListening(server.listen(options.port), options.port);
+  const stopped = untilStopped();
   console.error(`The catalogue stands at http://localhost:${options.port}/ (stop with Ctrl-C).`);
   if (first !== exitCodes.done)
     console.error("Mend the faults above: it is built again when you save.");
@@ -24,7 +25,7 @@ export async function serve(options: ServeOptions): Promise<number> {
     await build(options).catch(tellFailure);
     server.reload();
   });
-  await untilStopped();
+  await stopped;
   for (const watcher of watchers) watcher.close();
   server.close();
   return exitCodes.done;
