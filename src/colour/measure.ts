@@ -42,9 +42,10 @@ export interface MeasureOptions {
 }
 
 /** Raised when the same pixels may give another colour than before. */
-export const MEASURING_VERSION = 7;
+export const MEASURING_VERSION = 8;
 
-const MOST_SAMPLES = 8000;
+/** With 8000 instead, 54 photographs change by 0.04 CIEDE2000 in the middle, 0.23 at most. */
+const MOST_SAMPLES = 5000;
 const SPREAD_SAMPLES = 400;
 
 /**

@@ -110,7 +110,7 @@ export async function writeEntry(
     files.push({ format, width, height, file, size, modified, sha256: hashOf(bytes) });
   }
   const entry = { placeholder: made.placeholder, warnings: made.warnings, files };
-  await writeRecord(folder, entry);
+  await writeFile(join(folder, "record.json"), JSON.stringify(entry));
   await moveIntoPlace(cacheDir, folder, entryFolder(cacheDir, name));
   return entry;
 }
@@ -122,7 +122,7 @@ export async function writeFaultEntry(
   fault: PictureFault,
 ): Promise<void> {
   const folder = await makeTemporaryFolder(cacheDir);
-  await writeRecord(folder, { fault });
+  await writeFile(join(folder, "record.json"), JSON.stringify({ fault }));
   await moveIntoPlace(cacheDir, folder, entryFolder(cacheDir, name));
 }
 
@@ -143,14 +143,20 @@ async function makeTemporaryFolder(cacheDir: string): Promise<string> {
 async function moveIntoPlace(cacheDir: string, folder: string, place: string): Promise<void> {
   await mkdir(join(place, ".."), { recursive: true });
   const aside = join(temporaryFolder(cacheDir), randomBytes(9).toString("hex"));
-  await rename(place, aside).catch((error) => {
-    if (!hasCode(error, "ENOENT")) throw error;
-  });
-  await rename(folder, place).catch((error) => {
-    if (!hasCode(error, "ENOTEMPTY", "EEXIST")) throw error;
-  });
+  if (await move(place, aside, "ENOENT")) await rm(aside, { recursive: true, force: true });
+  if (await move(folder, place, "ENOTEMPTY", "EEXIST")) return;
   await rm(folder, { recursive: true, force: true });
-  await rm(aside, { recursive: true, force: true });
+}
+
+/** Renames; false where it cannot be done for one of the reasons that are expected. */
+async function move(from: string, to: string, ...expected: string[]): Promise<boolean> {
+  try {
+    await rename(from, to);
+    return true;
+  } catch (error) {
+    if (hasCode(error, ...expected)) return false;
+    throw error;
+  }
 }
 
 /** Reads a remembered measurement. */
