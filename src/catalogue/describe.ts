@@ -1,7 +1,7 @@
 /** A tile in one sentence, written from its record. */
 import { type Archive, findById, type Tile } from "../records/archive.ts";
 import { coatsThatCount } from "../records/coat-stack.ts";
-import { findDecidingFiring, firingsOf } from "./firings.ts";
+import { findDecidingFiring, firingsOf } from "./kilns/firings.ts";
 
 /** `Tile TB-014: Tidewrack over Soot on Buff stoneware, cone 6, satin`. */
 export function describeTile(tile: Tile, archive: Archive): string {

@@ -5,11 +5,11 @@ import { findById } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import { glazeUrl, pairUrl } from "./addresses.ts";
+import { glazeColours } from "./colours/glaze-colours.ts";
 import type { Findings } from "./findings.ts";
-import { glazeColours } from "./glaze-colours.ts";
-import type { FindMaterialLink } from "./materials.ts";
-import type { FindMixing } from "./mixing.ts";
-import { findOverlap, type LappingGlaze } from "./overlaps.ts";
+import type { FindMaterialLink } from "./mixing/materials.ts";
+import type { FindMixing } from "./mixing/mixing.ts";
+import { findOverlap, type LappingGlaze } from "./mixing/overlaps.ts";
 import { linkTo } from "./tiles.ts";
 import type {
   CatalogueGlaze,

@@ -6,21 +6,21 @@ import { surfaces } from "../terms/choices.ts";
 import { type Cone, compareCones } from "../terms/cones.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import { clayUrl, coneSurfaceUrl, coneUrl, setUrl, tileUrl } from "./addresses.ts";
-import { listBlends } from "./blends.ts";
-import { layPlate } from "./colour-plate.ts";
-import { listControls } from "./control.ts";
+import { layPlate } from "./colours/colour-plate.ts";
+import { measureTrust } from "./colours/trust.ts";
 import type { Findings } from "./findings.ts";
-import { listFirings } from "./firings.ts";
 import { freezeAll } from "./freeze.ts";
 import { listGlazes, listPairs } from "./glazes.ts";
-import { viewFirings } from "./heat.ts";
-import { listKilns, nameKilns } from "./kilns.ts";
+import { listControls } from "./kilns/control.ts";
+import { listFirings } from "./kilns/firings.ts";
+import { viewFirings } from "./kilns/heat.ts";
+import { listKilns, nameKilns } from "./kilns/kilns.ts";
 import { listMakers, namesThatMayBeShown } from "./makers.ts";
-import { listMaps } from "./maps.ts";
-import { listMaterials, materialLinkFinder } from "./materials.ts";
-import { mixingFinder } from "./mixing.ts";
+import { listBlends } from "./mixing/blends.ts";
+import { listMaps } from "./mixing/maps.ts";
+import { listMaterials, materialLinkFinder } from "./mixing/materials.ts";
+import { mixingFinder } from "./mixing/mixing.ts";
 import { catalogueTile } from "./tiles.ts";
-import { measureTrust } from "./trust.ts";
 import type {
   Catalogue,
   CatalogueClay,

@@ -9,7 +9,7 @@ import { idKey } from "../terms/ids.ts";
 import { clayUrl, glazeUrl, pairUrl, setUrl, tileUrl } from "./addresses.ts";
 import { describeTile } from "./describe.ts";
 import type { Findings } from "./findings.ts";
-import { type FiringViews, findDecidingFiring, firingsOf } from "./firings.ts";
+import { type FiringViews, findDecidingFiring, firingsOf } from "./kilns/firings.ts";
 import type {
   CatalogueTile,
   Link,

@@ -26,13 +26,13 @@ import type {
   Surface,
 } from "../terms/choices.ts";
 import type { Cone, ConeRange } from "../terms/cones.ts";
-import type { ColourPlate, GlazeColours } from "./colour-types.ts";
+import type { ColourPlate, GlazeColours } from "./colours/colour-types.ts";
 import type {
   CatalogueControl,
   CatalogueFiring,
   CatalogueKiln,
   TileFiring,
-} from "./firing-types.ts";
+} from "./kilns/firing-types.ts";
 import type { Link } from "./link.ts";
 import type {
   CatalogueBlend,
@@ -40,11 +40,11 @@ import type {
   Caution,
   GlazeMixing,
   Overlap,
-} from "./mixing-types.ts";
+} from "./mixing/mixing-types.ts";
 
-export type * from "./colour-types.ts";
-export type * from "./firing-types.ts";
-export type * from "./mixing-types.ts";
+export type * from "./colours/colour-types.ts";
+export type * from "./kilns/firing-types.ts";
+export type * from "./mixing/mixing-types.ts";
 export type { Link, MeasuredColour };
 
 /** A maker's name or initials, and the page of those who let their name be shown. */

@@ -4,7 +4,7 @@
  * them, for a list whose rows it stands beside.
  */
 import type { VNode } from "preact";
-import { clayColour } from "../../src/catalogue/clay-colour.ts";
+import { clayColour } from "../../src/catalogue/colours/clay-colour.ts";
 import { readableOn } from "./colours.ts";
 import { n, textureEdge } from "./edges.ts";
 import { bodyOf, coatShape, type LaneBox, type LaneShape } from "./lane-shape.ts";

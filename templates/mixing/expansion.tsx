@@ -1,6 +1,6 @@
 /** Thermal expansion by each set of factors, and the fit on clays of known expansion. */
 import type { VNode } from "preact";
-import { type ExpansionSet, expansionSets } from "../../src/catalogue/expansion-sets.ts";
+import { type ExpansionSet, expansionSets } from "../../src/catalogue/mixing/expansion-sets.ts";
 import type { CatalogueGlaze, ClayFit } from "../../src/catalogue/types.ts";
 import { toUnicodeSubscripts } from "../../src/terms/oxides.ts";
 import { Definitions } from "../parts/definitions.tsx";

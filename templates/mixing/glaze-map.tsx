@@ -1,6 +1,6 @@
 /** The map of one cone: photographs where their glazes stand by silica and alumina. */
 import type { VNode } from "preact";
-import { ratioLines } from "../../src/catalogue/maps.ts";
+import { ratioLines } from "../../src/catalogue/mixing/maps.ts";
 import type { MapMark, PictureFile } from "../../src/catalogue/types.ts";
 import type { TileEntry } from "../parts/entry.ts";
 import { formatMoles } from "../words/chemistry.ts";

@@ -3,8 +3,8 @@
  * script runs. It is printed by itself, with its cautions.
  */
 import type { VNode } from "preact";
+import { dryGrams, usualDryDensity } from "../../src/catalogue/mixing/weighing.ts";
 import type { CatalogueGlaze, WeighedPart } from "../../src/catalogue/types.ts";
-import { dryGrams, usualDryDensity } from "../../src/catalogue/weighing.ts";
 import { fixed, formatGrams } from "../words/chemistry.ts";
 import { listed } from "../words/numbers.ts";
 import { Hazards } from "./hazards.tsx";

@@ -1,6 +1,6 @@
 /** The map of one cone, with the old ratio lines to lay over it. */
 import type { VNode } from "preact";
-import { ratioField } from "../../src/catalogue/maps.ts";
+import { ratioField } from "../../src/catalogue/mixing/maps.ts";
 import type { CatalogueMap } from "../../src/catalogue/types.ts";
 import { presentOxides } from "../../src/terms/oxides.ts";
 import { GlazeMap, letterOf, type ShownMark } from "../mixing/glaze-map.tsx";

@@ -1,6 +1,6 @@
 /** What a firing came to, what its cones said, and its programme. */
 import type { VNode } from "preact";
-import { heatWorkCaveat } from "../../src/catalogue/heat-work-caveat.ts";
+import { heatWorkCaveat } from "../../src/catalogue/kilns/heat-work-caveat.ts";
 import type { CatalogueFiring } from "../../src/catalogue/types.ts";
 import { ConePack } from "../charts/cone-pack.tsx";
 import { witnessWords } from "../words/firing.ts";

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { makeDataFiles } from "../../src/publish/data/files.ts";
 import { glazeRow, materialRow } from "../../src/publish/data/rows.ts";
-import { alone, colouredCatalogue, grey } from "../catalogue/colour-support.ts";
-import { catalogueOf, clear, mixed } from "../catalogue/mixing-support.ts";
+import { alone, colouredCatalogue, grey } from "../catalogue/colours/colour-support.ts";
+import { catalogueOf, clear, mixed } from "../catalogue/mixing/mixing-support.ts";
 import { glaze } from "../checks/support.ts";
 
 const files = new Map(

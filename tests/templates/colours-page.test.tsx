@@ -3,7 +3,12 @@ import { describe, expect, test } from "vitest";
 import type { Lab } from "../../src/colour/cielab.ts";
 import { listPages } from "../../src/publish/pages/all.ts";
 import { plateCounts } from "../../templates/words/colour-plate.ts";
-import { alone, type Coloured, colouredCatalogue, grey } from "../catalogue/colour-support.ts";
+import {
+  alone,
+  type Coloured,
+  colouredCatalogue,
+  grey,
+} from "../catalogue/colours/colour-support.ts";
 
 const blue: Lab = [45, 0, -40];
 

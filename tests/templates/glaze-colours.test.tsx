@@ -1,7 +1,7 @@
 import { renderToString } from "preact-render-to-string";
 import { expect, test } from "vitest";
 import { ColoursAlone } from "../../templates/parts/glaze-colours.tsx";
-import { alone, type Coloured, grey, sootOf } from "../catalogue/colour-support.ts";
+import { alone, type Coloured, grey, sootOf } from "../catalogue/colours/colour-support.ts";
 
 const render = (...tiles: readonly Coloured[]) =>
   renderToString(<ColoursAlone root="../" glaze={sootOf(...tiles)} trust={null} />);

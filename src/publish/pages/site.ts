@@ -4,7 +4,7 @@ import type { LayerView } from "../../../templates/drawing/layer-view.ts";
 import { layerView, type Paint } from "../../../templates/drawing/layer-view.ts";
 import type { TileEntry } from "../../../templates/parts/entry.ts";
 import type { Frame } from "../../../templates/parts/frame.ts";
-import { paintFinder } from "../../catalogue/glaze-paint.ts";
+import { paintFinder } from "../../catalogue/colours/glaze-paint.ts";
 import type {
   Catalogue,
   CatalogueFiring,

@@ -4,7 +4,7 @@ import type { Catalogue } from "../../../src/catalogue/types.ts";
 import { listPages } from "../../../src/publish/pages/all.ts";
 import { renderPage } from "../../../src/publish/write-pages.ts";
 import type { LaterLook, Result } from "../../../src/records/tile.ts";
-import { blend, catalogueOf, clear, mixed } from "../../catalogue/mixing-support.ts";
+import { blend, catalogueOf, clear, mixed } from "../../catalogue/mixing/mixing-support.ts";
 import {
   clay,
   coat,

@@ -6,7 +6,12 @@ import {
   tableCaption,
   whatVaries,
 } from "../../../templates/words/glaze-colour.ts";
-import { type Alone, alone, type Coloured, sootOf } from "../../catalogue/colour-support.ts";
+import {
+  type Alone,
+  alone,
+  type Coloured,
+  sootOf,
+} from "../../catalogue/colours/colour-support.ts";
 
 const blue: Lab = [45, 0, -35];
 const brown: Lab = [45, 12, 25];

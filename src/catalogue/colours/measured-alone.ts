@@ -1,0 +1,82 @@
+/** What a tile with one glaze tells of that glaze's own colour. */
+import type { CoatStep, TileStep } from "../../records/archive.ts";
+import { coatsThatCount } from "../../records/coat-stack.ts";
+import type { Way } from "../../terms/choices.ts";
+import { findDecidingFiring } from "../kilns/firings.ts";
+import type { CatalogueTile, FireOnGlaze, Lie, MeasuredAlone } from "../types.ts";
+
+/**
+ * The measurement of a tile that has one glaze alone; undefined where its photograph was not
+ * measured.
+ *
+ * A number of coats is told only of a glaze that lies evenly: what was measured is the mean of the
+ * middle of the photograph, which for several areas of unlike thickness belongs to none of them.
+ */
+export function measureAlone(tile: CatalogueTile): MeasuredAlone | undefined {
+  const coats = coatsThatCount(tile.steps);
+  if (tile.colour === null || coats.length === 0) return undefined;
+  const lie = lieOf(tile.steps, coats);
+  return {
+    tile: { id: tile.id, name: tile.id, url: tile.url },
+    colour: tile.colour,
+    clay: tile.clay,
+    cone: tile.cone,
+    atmosphere: tile.atmosphere,
+    fire: fireOn(tile),
+    coats: lie === "even" ? sumOf(coats) : null,
+    lie,
+    cover: coats.find(({ cover }) => cover !== null)?.cover ?? null,
+    where: [...new Set(coats.flatMap(({ where }) => where))],
+    ways: [...new Set(coats.flatMap(({ by }) => by ?? []))].sort(),
+    texture: tile.texture,
+    faults: tile.faults,
+    firedAgain: glazeFirings(tile).length > 1,
+  };
+}
+
+/** Resists and tools may have left clay bare, wherever they were used. */
+function lieOf(steps: readonly TileStep[], coats: readonly CoatStep[]): Lie {
+  const restart = steps.findLastIndex((step) => step.step === "remove" && step.remove === "all");
+  const spared = steps
+    .slice(restart + 1)
+    .some(({ step }) => step === "resist" || step === "remove");
+  if (spared || !coats.some(isAllOver)) return "in part";
+  return coats.every(isAllOver) ? "even" : "uneven";
+}
+
+/** Ways that leave gaps, whatever their area. */
+const patchy: readonly (Way | null)[] = [
+  "dot",
+  "drip",
+  "pen",
+  "spatter",
+  "sponge-stamp",
+  "stencil",
+  "trail",
+];
+
+function isAllOver({ where, cover, by }: CoatStep): boolean {
+  return where.includes("all") && cover === null && !patchy.includes(by);
+}
+
+/** Null where a layer's coats were not written down. */
+function sumOf(coats: readonly CoatStep[]): number | null {
+  return coats.reduce<number | null>(
+    (sum, coat) => (sum === null || coat.coats === null ? null : sum + coat.coats),
+    0,
+  );
+}
+
+/** A firing with a page and no day is still to come. */
+function glazeFirings({ firings }: CatalogueTile) {
+  return firings.filter(
+    ({ kind, firing, on }) => kind !== "bisque" && (firing === null || on !== null),
+  );
+}
+
+const landsOnGlaze: readonly string[] = ["pit", "saggar", "salt", "soda", "wood"];
+
+function fireOn({ firings, heatedBy }: CatalogueTile): FireOnGlaze | null {
+  if (findDecidingFiring(firings)?.kind === "raku") return "raku";
+  return heatedBy !== null && landsOnGlaze.includes(heatedBy) ? (heatedBy as FireOnGlaze) : null;
+}

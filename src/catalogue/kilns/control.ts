@@ -1,0 +1,147 @@
+/**
+ * Control tiles: one tile made again and again and put into every load. Where its twins change,
+ * the kiln or the glaze has; the cones beside them tell which.
+ */
+
+import { differenceCiede2000 } from "../../colour/difference.ts";
+import { conesHotter } from "../../terms/cones.ts";
+import { compareIds, idKey } from "../../terms/ids.ts";
+import type { Link } from "../link.ts";
+import type {
+  CatalogueControl,
+  CatalogueSet,
+  CatalogueTile,
+  ControlTwin,
+  TileFiring,
+} from "../types.ts";
+
+/**
+ * Every tile that some set names as its control, with its twins: tiles with the same layers on
+ * the same clay, in the same texture and shape.
+ *
+ * @param kilns the page of each firing's kiln, by the firing's key
+ */
+export function listControls(
+  sets: readonly CatalogueSet[],
+  tiles: readonly CatalogueTile[],
+  kilns: ReadonlyMap<string, Link>,
+): readonly CatalogueControl[] {
+  const named = new Map<string, Link[]>();
+  for (const { control, id, name, url } of sets) {
+    if (control !== null) named.set(control, [...(named.get(control) ?? []), { id, name, url }]);
+  }
+  return [...named].flatMap(([id, naming]) => {
+    const control = tiles.find((tile) => tile.id === id);
+    if (!control) return [];
+    const key = twinKey(control);
+    const twins = tiles.filter((tile) => twinKey(tile) === key);
+    const loads = twins.flatMap((tile) => loadsOf(tile, kilns)).sort(inOrderOfDays);
+    return [{ tile: id, sets: naming, twins: compareWith(control, loads) }];
+  });
+}
+
+function twinKey({ steps, clay, texture, shape, angle }: CatalogueTile): string {
+  const layers = steps.flatMap((step) => (step.step === "fired" ? [] : [{ ...step, at: null }]));
+  return JSON.stringify([layers, clay?.id, texture, shape, angle]);
+}
+
+type Load = Omit<ControlTwin, "difference" | "unlike" | "hotter">;
+
+/** The loads that a tile has been through after its bisque, each with what came of it. */
+function loadsOf(tile: CatalogueTile, kilns: ReadonlyMap<string, Link>): readonly Load[] {
+  const fired = tile.firings.filter(({ kind }) => kind !== "bisque");
+  return fired.flatMap((firing) => {
+    const isLast = firing === fired.at(-1);
+    if (!firing.firing || (firing.on === null && tile.results.length === 0)) return [];
+    const result = resultOf(tile, firing.firing.id, isLast);
+    return [
+      {
+        tile: tile.id,
+        firing: firing.firing,
+        ...placeOf(firing),
+        kiln: kilns.get(idKey(firing.firing.id)) ?? null,
+        surface: result?.surface ?? [],
+        effects: result?.effects ?? [],
+        faults: (result?.faults ?? []).filter((fault) => fault !== "none"),
+        run: result?.run ?? null,
+        again: result?.again ?? null,
+        pictured: isLast,
+        colour: isLast ? tile.colour : null,
+      },
+    ];
+  });
+}
+
+function placeOf({ on, shelf, cone, atmosphere }: TileFiring) {
+  return { on, shelf, cone, atmosphere };
+}
+
+function resultOf({ results }: CatalogueTile, firing: string, isLast: boolean) {
+  return results.findLast(({ after }) =>
+    after === undefined ? isLast : idKey(after) === idKey(firing),
+  );
+}
+
+function inOrderOfDays(a: Load, b: Load): number {
+  return compareIds(a.on ?? "9999", b.on ?? "9999") || compareIds(a.tile, b.tile);
+}
+
+/** Sets every load beside the control tile's own last one. */
+function compareWith(control: CatalogueTile, loads: readonly Load[]): readonly ControlTwin[] {
+  const model = loads.findLast(({ tile }) => tile === control.id);
+  const compared = loads.map((load) => ({
+    load,
+    difference: model && load !== model ? colourDifference(model, load) : null,
+  }));
+  const scatter = medianOf(compared.flatMap(({ difference }) => difference ?? []));
+  return compared.map(({ load, difference }) => {
+    const isOtherColour = (difference ?? 0) > Math.max(otherColour, 2 * scatter);
+    return {
+      ...load,
+      difference,
+      unlike: model
+        ? [...differencesFrom(model, load), ...(isOtherColour ? ["another colour"] : [])]
+        : [],
+      hotter: model?.cone && load.cone ? conesHotter(load.cone, model.cone) : null,
+    };
+  });
+}
+
+function colourDifference(model: Load, load: Load): number | null {
+  if (!model.colour || !load.colour) return null;
+  return differenceCiede2000(model.colour.lab, load.colour.lab);
+}
+
+/** The middle one, so that a twin that came out otherwise does not hide itself. */
+function medianOf(values: readonly number[]): number {
+  return values.toSorted((a, b) => a - b)[Math.floor((values.length - 1) / 2)] ?? 0;
+}
+
+/**
+ * Beyond so much (ΔE00), and beyond twice what the twins lie off in the middle, a colour is taken
+ * to differ in more than light and lens; and so many millimetres a glaze may move by chance.
+ * Common practice, no source.
+ */
+const [otherColour, otherRun] = [6, 5];
+
+/** Crumbs of the kiln's roof tell of neither heat nor glaze, so they make no difference. */
+function differencesFrom(model: Load, load: Load): readonly string[] {
+  const isOtherSurface =
+    model.surface.length > 0 &&
+    load.surface.length > 0 &&
+    !load.surface.some((surface) => model.surface.includes(surface));
+  const moved = model.run !== null && load.run !== null ? load.run - model.run : 0;
+  return [
+    ...(isOtherSurface
+      ? [`${load.surface.join(" and ")}, not ${model.surface.join(" and ")}`]
+      : []),
+    ...load.faults
+      .filter((fault) => fault !== "kiln-crumbs" && !model.faults.includes(fault))
+      .map(inWords),
+    ...(Math.abs(moved) > otherRun ? [`moved ${load.run} mm, not ${model.run}`] : []),
+  ];
+}
+
+function inWords(fault: string): string {
+  return fault.replace(/-/gu, " ");
+}

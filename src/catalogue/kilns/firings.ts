@@ -1,0 +1,131 @@
+/** What the kiln did to a tile, and what stood in a kiln. */
+
+import { findWitnessCone, readWitness } from "../../firing/witness.ts";
+import {
+  type Archive,
+  type FiredStep,
+  type Firing,
+  findById,
+  type Tile,
+} from "../../records/archive.ts";
+import type { FiringRecord } from "../../records/firing.ts";
+import { type Cone, findHottest } from "../../terms/cones.ts";
+import { compareIds, idKey } from "../../terms/ids.ts";
+import { firingUrl } from "../addresses.ts";
+import type { Link } from "../link.ts";
+import type { CatalogueFiring, TileFiring } from "../types.ts";
+import type { FiringView } from "./heat.ts";
+import { compareShelves } from "./shelves.ts";
+
+/** What is shown of firings, by `idKey`. */
+export type FiringViews = ReadonlyMap<string, FiringView>;
+
+/** The firings a tile had, in the order of its steps. */
+export function firingsOf(tile: Tile, archive: Archive, views: FiringViews): readonly TileFiring[] {
+  return tile.steps
+    .filter((step) => step.step === "fired")
+    .map((step) => tileFiring(step, archive, views));
+}
+
+function tileFiring(step: FiredStep, archive: Archive, views: FiringViews): TileFiring {
+  const firing = findById(archive.firings, step.firing);
+  const { record } = firing ?? {};
+  return {
+    kind: step.kind,
+    firing: firing ? firingLink(firing) : null,
+    on: record?.on ?? null,
+    cone: (record && coneAtShelf(record, step.shelf)) ?? null,
+    aim: record?.cone ?? null,
+    atmosphere: record?.atmosphere ?? null,
+    heatedBy: record?.heatedBy ?? null,
+    kiln: record?.kiln ?? null,
+    shelf: step.shelf,
+    witness: (record && witnessWordsAt(record, step.shelf)) ?? null,
+    ...heatBeside(findById(views, step.firing)),
+  };
+}
+
+export function firingLink({ id }: Firing): Link {
+  return { id, name: id, url: firingUrl(id) };
+}
+
+function heatBeside(
+  view: FiringView | undefined,
+): Pick<TileFiring, "reached" | "agreement" | "curve"> {
+  const { heat = null, story, smallCurve = null } = view ?? {};
+  return {
+    reached: heat && { from: heat.from, words: heat.reached },
+    agreement: story?.agreement ?? "unknown",
+    curve: smallCurve,
+  };
+}
+
+/** The cone at a shelf: what its witness cone showed, else what was aimed at. */
+export function coneAtShelf(record: FiringRecord, shelf: string | null): Cone | undefined {
+  const witness = shelf === null ? undefined : record.witness?.[shelf];
+  return (witness && findWitnessCone(witness)) ?? record.cone;
+}
+
+function witnessWordsAt(record: FiringRecord, shelf: string | null): string | undefined {
+  const witness = shelf === null ? undefined : record.witness?.[shelf];
+  const reading = witness && readWitness(witness);
+  return reading?.ok ? reading.words : undefined;
+}
+
+/** The hottest firing that is no bisque, which decides a tile's cone and atmosphere. */
+export function findDecidingFiring(firings: readonly TileFiring[]): TileFiring | undefined {
+  const others = firings.filter((firing) => firing.kind !== "bisque");
+  const hottest = findHottest(others.flatMap((firing) => firing.cone ?? []));
+  return others.findLast((firing) => firing.cone === hottest) ?? others.at(-1);
+}
+
+/**
+ * Every firing with its tiles by shelf, newest first.
+ *
+ * @param kilns the page of each kiln by its firings' keys
+ */
+export function listFirings(
+  views: FiringViews,
+  tiles: readonly Tile[],
+  kilns: ReadonlyMap<string, Link>,
+): readonly CatalogueFiring[] {
+  return [...views.values()]
+    .sort((a, b) => newestFirst(a.firing, b.firing))
+    .map(({ firing, smallCurve: _, ...shown }) => ({
+      id: firing.id,
+      url: firingUrl(firing.id),
+      record: firing.record,
+      notes: firing.notes,
+      kiln: kilns.get(idKey(firing.id)) ?? null,
+      witness: witnessByShelf(firing.record),
+      shelves: shelvesOf(firing, tiles),
+      ...shown,
+    }));
+}
+
+function witnessByShelf({ witness = {} }: FiringRecord): CatalogueFiring["witness"] {
+  return Object.fromEntries(
+    Object.entries(witness).map(([shelf, seen]) => [shelf, findWitnessCone(seen) ?? null]),
+  );
+}
+
+function newestFirst(a: Firing, b: Firing): number {
+  return compareIds(b.record.on ?? "9999", a.record.on ?? "9999") || compareIds(a.id, b.id);
+}
+
+function shelvesOf(firing: Firing, tiles: readonly Tile[]): CatalogueFiring["shelves"] {
+  const byShelf = new Map<string | null, string[]>();
+  for (const tile of tiles) {
+    const step = tile.steps.find((other) => isIn(other, firing));
+    if (!step) continue;
+    const shelf = (step as FiredStep).shelf;
+    byShelf.set(shelf, [...(byShelf.get(shelf) ?? []), tile.id]);
+  }
+  return [...byShelf]
+    .sort(([a], [b]) => compareShelves(a, b))
+    .map(([shelf, codes]) => ({ shelf, tiles: codes.sort(compareIds) }));
+}
+
+function isIn(step: Tile["steps"][number], firing: Firing): boolean {
+  return step.step === "fired" && step.firing !== null && idKey(step.firing) === idKey(firing.id);
+}

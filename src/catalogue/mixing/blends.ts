@@ -1,0 +1,75 @@
+/** Line blends and triaxial blends with the tiles that show them. */
+import { findBlendSeries } from "../../chemistry/blends.ts";
+import { mixedGlazesOf } from "../../chemistry/from-records.ts";
+import { type Archive, findById } from "../../records/archive.ts";
+import { compareIds, idKey } from "../../terms/ids.ts";
+import { blendUrl, glazeUrl, setUrl } from "../addresses.ts";
+import { linkTo } from "../tiles.ts";
+import type { CatalogueTile, Link } from "../types.ts";
+import type { BlendLayout, CatalogueBlend } from "./mixing-types.ts";
+
+/** Every series of blends, in the order of their names. */
+export function listBlends(
+  archive: Archive,
+  tiles: readonly CatalogueTile[],
+): readonly CatalogueBlend[] {
+  const alone = tilesAlone(tiles);
+  const link = (id: string): Link =>
+    linkTo(findById(archive.glazes, id), glazeUrl) ?? { id, name: id, url: glazeUrl(id) };
+  return findBlendSeries(mixedGlazesOf(archive))
+    .map(({ kind, by, between, members }) => {
+      const ends = between.map(link);
+      return {
+        id: between.join("--"),
+        name: nameOf(ends.map(({ name }) => name)),
+        url: blendUrl(between, by),
+        kind,
+        by,
+        ends,
+        members: members.map(({ glaze, shares }) => ({ glaze: link(glaze), shares })),
+        layouts: findLayouts(
+          members.map(({ glaze }) => alone.get(idKey(glaze)) ?? []),
+          members.map(({ shares }) => shares.includes(1)),
+          archive,
+        ),
+      };
+    })
+    .sort((a, b) => compareIds(a.name, b.name) || compareIds(a.url, b.url));
+}
+
+function nameOf(ends: readonly string[]): string {
+  if (ends.length === 2) return ends.join(" to ");
+  return `${ends.slice(0, -1).join(", ")} and ${ends.at(-1)}`;
+}
+
+/** The tiles that have one glaze and no other, by `idKey` of it. */
+function tilesAlone(tiles: readonly CatalogueTile[]): ReadonlyMap<string, CatalogueTile[]> {
+  const alone = new Map<string, CatalogueTile[]>();
+  for (const tile of tiles) {
+    const [only, ...others] = Object.keys(tile.glazes);
+    if (only === undefined || others.length > 0) continue;
+    alone.set(idKey(only), [...(alone.get(idKey(only)) ?? []), tile]);
+  }
+  return alone;
+}
+
+/** A layout for every set that has at least two of the members, one of them a blend. */
+function findLayouts(
+  tilesOfMembers: readonly (readonly CatalogueTile[])[],
+  isEnd: readonly boolean[],
+  archive: Archive,
+): readonly BlendLayout[] {
+  const sets = new Set(tilesOfMembers.flat().map((tile) => tile.set?.id ?? null));
+  return [...sets]
+    .map((set) => ({
+      set: linkTo(findById(archive.sets, set), setUrl),
+      tiles: tilesOfMembers.map(
+        (tiles) => tiles.find((tile) => (tile.set?.id ?? null) === set)?.id ?? null,
+      ),
+    }))
+    .filter(({ tiles }) => {
+      const shown = tiles.flatMap((tile, i) => (tile === null ? [] : [isEnd[i]]));
+      return shown.length > 1 && shown.includes(false);
+    })
+    .sort((a, b) => compareIds(a.set?.name ?? "", b.set?.name ?? ""));
+}

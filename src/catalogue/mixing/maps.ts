@@ -1,0 +1,69 @@
+/** The maps: mixed glazes by silica and alumina, one map for each cone they were fired to. */
+import { type RatioLine, ratioField, ratioLines, ratioRegion } from "../../chemistry/stull.ts";
+import { type Surface, surfaces } from "../../terms/choices.ts";
+import type { Cone } from "../../terms/cones.ts";
+import { idKey } from "../../terms/ids.ts";
+import { mapUrl } from "../addresses.ts";
+import type { CatalogueCone, CatalogueGlaze, CatalogueTile } from "../types.ts";
+import type { CatalogueMap, MapMark, RatioRegion } from "./mixing-types.ts";
+
+export type { RatioLine };
+export { ratioField, ratioLines };
+
+/** From cool to hot; a cone without a mixed glaze that some tile has alone has no map. */
+export function listMaps(
+  cones: readonly CatalogueCone[],
+  glazes: readonly CatalogueGlaze[],
+  tileById: ReadonlyMap<string, CatalogueTile>,
+): readonly CatalogueMap[] {
+  const marksAt = new Map<Cone, MapMark[]>(cones.map(({ cone }) => [cone, []]));
+  for (const glaze of glazes) {
+    if (!glaze.chemistry?.unity) continue;
+    const alone = glaze.alone.flatMap((code) => tileById.get(idKey(code)) ?? []);
+    for (const cone of new Set(alone.flatMap((tile) => tile.cone ?? []))) {
+      const mark = findMark(
+        glaze,
+        alone.filter((tile) => tile.cone === cone),
+      );
+      if (mark) marksAt.get(cone)?.push(mark);
+    }
+  }
+  return [...marksAt]
+    .filter(([, marks]) => marks.length > 0)
+    .map(([cone, marks]) => ({ cone, url: mapUrl(cone), marks }));
+}
+
+function findMark(
+  { id, name, url, kind, chemistry }: CatalogueGlaze,
+  tiles: readonly CatalogueTile[],
+): MapMark | undefined {
+  const unity = chemistry?.unity;
+  if (!unity || kind !== "glaze" || tiles.length === 0) return undefined;
+  const surface = surfaces.filter((word) => tiles.some((tile) => tile.surface.includes(word)));
+  const { silicaToAlumina } = chemistry;
+  const region = silicaToAlumina === null ? null : ratioRegion(silicaToAlumina);
+  return {
+    glaze: { id, name, url },
+    silica: unity.SiO2 ?? 0,
+    alumina: unity.Al2O3 ?? 0,
+    tiles: tiles.map((tile) => tile.id),
+    shown: chooseShown(tiles),
+    surface,
+    region,
+    disagrees: region !== null && surface.some((word) => !surfacesOf[region].includes(word)),
+  };
+}
+
+/** The surfaces that a region of the old lines stands for. */
+const surfacesOf: Readonly<Record<RatioRegion, readonly Surface[]>> = {
+  bright: ["gloss"],
+  matte: ["dry", "matte"],
+  "semi-matte": ["satin"],
+};
+
+/** A tile without fault speaks for its glaze before others; one without photograph for none. */
+function chooseShown(tiles: readonly CatalogueTile[]): string | null {
+  const pictured = tiles.filter(({ pictures }) => pictures.some(({ role }) => role === "result"));
+  const sound = pictured.find(({ faults }) => faults.length === 0);
+  return (sound ?? pictured[0])?.id ?? null;
+}

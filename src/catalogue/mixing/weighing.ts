@@ -1,0 +1,2 @@
+/** Weighing out, for the pages that tell how. */
+export { dryGrams, usualDryDensity } from "../../chemistry/weighing.ts";
