@@ -6,7 +6,7 @@ import type { LayerView, Paint } from "./layer-view.ts";
 
 export function DrawingKey({ view }: { readonly view: LayerView }): VNode | null {
   const sentences = keySentences(view);
-  return sentences.length === 0 ? null : <p class="quiet screen">{sentences.join(" ")}</p>;
+  return sentences.length === 0 ? null : <p class="quiet key">{sentences.join(" ")}</p>;
 }
 
 /** `In the colours measured alone: Sky on Buff at cone 6. Hatched: Kelp, not yet measured alone and all over.` */
