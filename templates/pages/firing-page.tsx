@@ -3,7 +3,7 @@ import type { VNode } from "preact";
 import type { CatalogueFiring } from "../../src/catalogue/types.ts";
 import { AccountsChart } from "../charts/accounts-chart.tsx";
 import { FiringFigure } from "../charts/firing-figure.tsx";
-import { type TwinEntry, Twins } from "../parts/control-twins.tsx";
+import { type ControlWithTwins, Twins } from "../parts/control-twins.tsx";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import { HeatFacts, LogRead, Programme, Witnesses } from "../parts/firing-facts.tsx";
@@ -30,12 +30,7 @@ export interface FiringPageProps {
     readonly since: readonly string[];
   }[];
   /** The control tiles that had a twin in this load, each with that twin and its neighbours. */
-  readonly controls: readonly FiringControl[];
-}
-
-export interface FiringControl {
-  readonly control: TileEntry;
-  readonly twins: readonly TwinEntry[];
+  readonly controls: readonly ControlWithTwins[];
 }
 
 export function FiringPage(props: FiringPageProps): VNode {
@@ -100,7 +95,7 @@ function SideBySide({ firing: { story } }: { readonly firing: CatalogueFiring })
 function Controls({ frame, firing, controls }: FiringPageProps): VNode {
   return (
     <>
-      {controls.map(({ control, twins }) => (
+      {controls.map(({ control, twins, trust }) => (
         <section class="control">
           <h2>
             The control tile beside it: {control.names || "no glaze"}, as{" "}
@@ -108,7 +103,14 @@ function Controls({ frame, firing, controls }: FiringPageProps): VNode {
               {control.id}
             </a>
           </h2>
-          <Twins root={frame.root} twins={twins} control={control.id} withKiln here={firing.id} />
+          <Twins
+            root={frame.root}
+            control={control.id}
+            twins={twins}
+            trust={trust}
+            withKiln
+            here={firing.id}
+          />
         </section>
       ))}
     </>

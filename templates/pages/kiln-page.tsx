@@ -2,9 +2,8 @@
 import type { VNode } from "preact";
 import type { CatalogueFiring, CatalogueKiln } from "../../src/catalogue/types.ts";
 import { KilnChart } from "../charts/kiln-chart.tsx";
-import { type TwinEntry, Twins } from "../parts/control-twins.tsx";
+import { type ControlWithTwins, Twins } from "../parts/control-twins.tsx";
 import { Document } from "../parts/document.tsx";
-import type { TileEntry } from "../parts/entry.ts";
 import { FiringLines } from "../parts/firing-lines.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { KilnCare } from "../parts/kiln-care.tsx";
@@ -16,13 +15,8 @@ export interface KilnPageProps {
   readonly kiln: CatalogueKiln;
   /** Its firings, newest first. */
   readonly firings: readonly CatalogueFiring[];
-  readonly controls: readonly KilnControl[];
-}
-
-/** A control tile, and its twins in this kiln. */
-export interface KilnControl {
-  readonly control: TileEntry;
-  readonly twins: readonly TwinEntry[];
+  /** The control tiles, each with its twins in this kiln. */
+  readonly controls: readonly ControlWithTwins[];
 }
 
 export function KilnPage(props: KilnPageProps): VNode {
@@ -42,7 +36,7 @@ export function KilnPage(props: KilnPageProps): VNode {
       </header>
       <OverTime kiln={kiln} />
       <ShelvesCompared kiln={kiln} />
-      {controls.map(({ control, twins }) => (
+      {controls.map(({ control, twins, trust }) => (
         <section class="control">
           <h2>
             The control tile in this kiln: {control.names || "no glaze"}, as{" "}
@@ -56,7 +50,13 @@ export function KilnPage(props: KilnPageProps): VNode {
               control.id,
             )}
           </p>
-          <Twins root={frame.root} twins={twins} control={control.id} withKiln={false} />
+          <Twins
+            root={frame.root}
+            control={control.id}
+            twins={twins}
+            trust={trust}
+            withKiln={false}
+          />
         </section>
       ))}
       <section>

@@ -1,6 +1,7 @@
 /** A control tile's twins, load by load: what they look like tells the kiln from the glaze. */
 import type { VNode } from "preact";
-import type { ControlTwin } from "../../src/catalogue/types.ts";
+import type { ColourTrust, ControlTwin } from "../../src/catalogue/types.ts";
+import { trustSentence } from "../words/colour.ts";
 import { twinSentence } from "../words/control.ts";
 import { capital, formatDay } from "../words/numbers.ts";
 import { lookWords } from "../words/outcome.ts";
@@ -14,11 +15,20 @@ export interface TwinEntry {
   readonly entry: TileEntry;
 }
 
+/** A control tile with its twins, as a page about a load or a kiln is given them. */
+export interface ControlWithTwins {
+  readonly control: TileEntry;
+  readonly twins: readonly TwinEntry[];
+  /** How far colour differences can be trusted here. */
+  readonly trust: ColourTrust | null;
+}
+
 export function Twins(props: {
   readonly root: string;
   readonly twins: readonly TwinEntry[];
   /** The control tile, which the others are held against. */
   readonly control: string;
+  readonly trust: ColourTrust | null;
   /** Left out where all of them stood in one. */
   readonly withKiln: boolean;
   /** The load that the page is about. */
@@ -51,7 +61,7 @@ export function Twins(props: {
       {twins.some(({ twin }) => twin.difference !== null) && (
         <p class="quiet measure">
           ΔE is how far the measured colour lies from that of {props.control}; 1 is about what a
-          trained eye just tells apart, and light and lens alone may make a few.
+          trained eye just tells apart. {trustSentence(props.trust)}
         </p>
       )}
     </>

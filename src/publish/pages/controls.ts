@@ -1,6 +1,5 @@
 /** Control tiles and their twins, made ready for the pages of firings and kilns. */
-import type { FiringControl } from "../../../templates/pages/firing-page.tsx";
-import type { TwinEntry } from "../../../templates/parts/control-twins.tsx";
+import type { ControlWithTwins, TwinEntry } from "../../../templates/parts/control-twins.tsx";
 import type { CatalogueControl, CatalogueKiln, ControlTwin } from "../../catalogue/types.ts";
 import type { Site } from "./site.ts";
 
@@ -8,7 +7,7 @@ import type { Site } from "./site.ts";
 const neighbours = 2;
 
 /** The control tiles that had a twin in a firing, each with its own, that twin and its neighbours. */
-export function controlsBeside(site: Site, firing: string): readonly FiringControl[] {
+export function controlsBeside(site: Site, firing: string): readonly ControlWithTwins[] {
   return site.catalogue.controls.flatMap((control) => {
     const here = control.twins.findIndex((twin) => twin.firing.id === firing);
     if (here < 0) return [];
@@ -21,7 +20,7 @@ export function controlsBeside(site: Site, firing: string): readonly FiringContr
 }
 
 /** The control tiles with twins in a kiln, each with those twins. */
-export function controlsIn(site: Site, kiln: CatalogueKiln): readonly FiringControl[] {
+export function controlsIn(site: Site, kiln: CatalogueKiln): readonly ControlWithTwins[] {
   return site.catalogue.controls.flatMap((control) => {
     const own = control.twins.filter((twin) => twin.kiln?.id === kiln.id);
     return own.length > 0 ? ready(site, control, own) : [];
@@ -32,9 +31,12 @@ function ready(
   site: Site,
   control: CatalogueControl,
   twins: readonly ControlTwin[],
-): readonly FiringControl[] {
+): readonly ControlWithTwins[] {
   const [tile] = site.entries([control.tile]);
-  return tile ? [{ control: tile, twins: twins.flatMap((twin) => entryOf(site, twin)) }] : [];
+  const { trust } = site.catalogue;
+  return tile
+    ? [{ control: tile, twins: twins.flatMap((twin) => entryOf(site, twin)), trust }]
+    : [];
 }
 
 function entryOf(site: Site, twin: ControlTwin): readonly TwinEntry[] {

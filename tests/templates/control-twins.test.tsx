@@ -1,0 +1,32 @@
+import { renderToString } from "preact-render-to-string";
+import { expect, test } from "vitest";
+import type { ControlTwin } from "../../src/catalogue/types.ts";
+import { Twins } from "../../templates/parts/control-twins.tsx";
+import type { TileEntry } from "../../templates/parts/entry.ts";
+
+const twin: ControlTwin = {
+  ...{ tile: "CT-02", firing: { id: "g-2", name: "g-2", url: "firings/g-2.html" } },
+  ...{ on: null, kiln: null, shelf: null, cone: null, atmosphere: null, again: null, run: null },
+  ...{ surface: ["satin"], effects: [], faults: [], pictured: true, colour: null },
+  ...{ difference: 4.4, unlike: [], hotter: null },
+};
+const entry: TileEntry = {
+  ...{ id: "CT-02", url: "tiles/ct-02.html", names: "Soot", picture: null, stage: "recorded" },
+  view: { clay: null, texture: "smooth", lanes: [] },
+};
+
+function shown(difference: number | null): string {
+  const trust = { difference: 6.6, tiles: 12, kinds: 5 };
+  const twins = [{ twin: { ...twin, difference }, entry }];
+  return renderToString(
+    <Twins root="" twins={twins} control="CT-01" withKiln={false} trust={trust} />,
+  );
+}
+
+test("how far a twin's colour differs is shown beside how far a difference can be trusted", () => {
+  expect(shown(4.4)).toMatch(/ΔE\u00a04.*measured up to 7 apart here/su);
+});
+
+test("where no twin was measured nothing is said of differences", () => {
+  expect(shown(null)).not.toMatch(/ΔE|apart/u);
+});
