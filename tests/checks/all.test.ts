@@ -65,7 +65,7 @@ describe("notes for pages", () => {
     tile("TB-2", [coat("soot", { dried: "wet-on-wet" }), fired("g-7")]),
     tile("TB-3", [coat("soot")]),
   ];
-  const sets = [set("thursday", { codes: [["TB-1"]], control: "TB-9" })];
+  const sets = [set("thursday", { codes: [["TB-1", "TB-9"]], control: "TB-9" })];
   const problems = runChecks(archive({ tiles, glazes, firings, sets }), nothing);
   const notes = notesByFile(problems);
 

@@ -99,12 +99,17 @@ describe("reserved codes", () => {
 });
 
 describe("a control tile", () => {
-  it("that is not in the archive is told", () => {
-    expect(tell({ sets: [set("thursday", { control: "TB-100" })] })).toMatchInlineSnapshot(`
+  it("whose code is reserved but that is not in the archive is told", () => {
+    const sets = [set("thursday", { control: "TB-100", codes: [["TB-99", "TB-100"]] })];
+    expect(tell({ sets })).toMatchInlineSnapshot(`
       "warning control-missing tiles/thursday/set.md › control
       The control tile TB-100 is not in the archive
       Write a record for it, or name the tile whose twin goes into every load."
     `);
+  });
+
+  it("whose code nobody reserved is told of as unknown, and not a second time", () => {
+    expect(codesIn({ sets: [set("thursday", { control: "TB-100" })] })).toEqual([]);
   });
 
   it("that is there, or was never asked for, is not", () => {
