@@ -69,7 +69,7 @@ describe("a studio's own archive, begun from a packed Tilebook in an empty folde
   });
 
   test("is served", async () => {
-    const port = 20_000 + (process.pid % 20_000);
+    const port = 18_000 + (process.pid % 6_000);
     const served = spawn("npx", ["tilebook", "serve", "--port", String(port)], {
       cwd: folder,
       shell,
@@ -86,7 +86,7 @@ describe("a studio's own archive, begun from a packed Tilebook in an empty folde
   });
 
   test("has a copy stand", async () => {
-    const port = 20_000 + ((process.pid + 1) % 20_000);
+    const port = 18_000 + ((process.pid + 1) % 6_000);
     const shown = spawn("npx", ["tilebook", "crop", "--port", String(port)], {
       cwd: folder,
       shell,

@@ -20,7 +20,7 @@ beforeEach(async () => {
   await writeFile(join(base, "site", "data", "tiles.json"), "[]");
   await writeFile(join(base, "secret.html"), page("secret"));
   server = siteServer(join(base, "site"));
-  port = 30_000 + (process.pid % 20_000);
+  port = 12_000 + (process.pid % 6_000);
   await server.listen(port);
 });
 
