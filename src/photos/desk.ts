@@ -1,9 +1,8 @@
 import { join } from "node:path";
-import { decodeLargest, takeSample } from "./decode.ts";
 import type { PictureFault } from "./fault.ts";
-import type { PictureFormat } from "./format.ts";
 import type { Pixels } from "./pixels.ts";
-import { type Picture, prepareOne, readBytes, type Work } from "./prepare.ts";
+import { type Picture, prepareOne, type Work } from "./prepare.ts";
+import { readSample } from "./read-source.ts";
 import { openSeen } from "./seen.ts";
 import { entryFolder } from "./store.ts";
 
@@ -45,7 +44,9 @@ export async function openDesk(cacheDir: string): Promise<Desk> {
       if ("fault" in prepared) return prepared;
       const { name, format } = prepared.picture;
       const known = samples.get(name);
-      const found = known ? { pixels: known } : await decodeSample(path, format, work);
+      const found = known
+        ? { pixels: known }
+        : await readSample({ path, ...(await seen.look(path)) }, format);
       if ("pixels" in found) keep(name, found.pixels);
       return found;
     },
@@ -57,13 +58,4 @@ function chooseFile({ files }: Pick<Picture<unknown>, "files">, width: number): 
   const widestFirst = files.filter(({ format }) => format === "webp");
   const chosen = widestFirst.findLast((file) => file.width >= width) ?? widestFirst[0];
   return chosen?.file ?? "";
-}
-
-async function decodeSample(path: string, format: PictureFormat, { seen }: Work) {
-  const { hash, bytes } = await seen.look(path);
-  const decoded = await decodeLargest(
-    await readBytes({ path, hash, ...(bytes && { bytes }) }),
-    format,
-  );
-  return "fault" in decoded ? decoded : { pixels: await takeSample(decoded.pixels) };
 }

@@ -1,12 +1,11 @@
-import { decodeLargest, takeSample } from "./decode.ts";
 import type { PictureFault } from "./fault.ts";
 import { inParallel } from "./parallel.ts";
-import type { Pixels } from "./pixels.ts";
-import { IN_FLIGHT, type PictureSource, type Reading, readBytes } from "./prepare.ts";
+import { IN_FLIGHT, type PictureSource } from "./prepare.ts";
 import { judgePicture, type PictureWarning } from "./quality.ts";
+import { changedError, readSample } from "./read-source.ts";
 import { nameResult } from "./recipe.ts";
 import { openSeen, type SeenPictures } from "./seen.ts";
-import { readEntry, readReading, writeReading } from "./store.ts";
+import { findOrMakeReading, readEntry } from "./store.ts";
 
 export interface JudgeOptions {
   /** Where judgements are remembered; what a build has made ready need not be judged again. */
@@ -60,19 +59,21 @@ async function judgeOne<Value>(
   if ("fault" in inspection) return inspection;
   const { facts } = inspection;
   const name = nameResult(hash);
-  const decode = once(async () => {
-    const whole = await readBytes({ path, hash, ...(bytes && { bytes }) });
-    const decoded = await decodeLargest(whole, facts.format);
-    return "fault" in decoded ? decoded : { sample: await takeSample(decoded.pixels) };
-  });
+  const decode = once(() => readSample({ path, hash, bytes }, facts.format));
   const verdict = await findVerdict(name, cacheDir, async () => {
-    const decoded = await decode();
-    return "fault" in decoded ? decoded : { warnings: judgePicture(facts, decoded.sample) };
+    const sample = await decode();
+    return "fault" in sample ? sample : { warnings: judgePicture(facts, sample.pixels) };
   });
   if ("fault" in verdict || !reading) return verdict;
-  return { ...verdict, reading: await findReading(name, cacheDir, reading, decode) };
+  const value = await findOrMakeReading(cacheDir, name, reading.id, async () => {
+    const sample = await decode();
+    if ("fault" in sample) throw changedError(path);
+    return reading.read(sample.pixels);
+  });
+  return { ...verdict, reading: value };
 }
 
+/** A build that made the photograph ready has judged it too. */
 async function findVerdict(
   name: string,
   cacheDir: string,
@@ -80,26 +81,7 @@ async function findVerdict(
 ): Promise<Verdict> {
   const made = await readEntry(cacheDir, name);
   if (made) return "fault" in made ? made : { warnings: made.warnings };
-  const known = await readReading(cacheDir, name, JUDGEMENT);
-  if (known) return known as Verdict;
-  const verdict = await judge();
-  await writeReading(cacheDir, name, JUDGEMENT, verdict);
-  return verdict;
-}
-
-async function findReading<Value>(
-  name: string,
-  cacheDir: string,
-  { id, read }: Reading<Value>,
-  decode: () => Promise<{ sample: Pixels } | { fault: PictureFault }>,
-): Promise<Value> {
-  const known = await readReading(cacheDir, name, id);
-  if (known !== undefined) return known as Value;
-  const decoded = await decode();
-  if ("fault" in decoded) throw new Error(decoded.fault.message);
-  const value = read(decoded.sample);
-  await writeReading(cacheDir, name, id, value);
-  return value;
+  return findOrMakeReading(cacheDir, name, JUDGEMENT, judge);
 }
 
 function once<T>(make: () => Promise<T>): () => Promise<T> {

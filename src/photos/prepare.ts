@@ -1,17 +1,16 @@
-import { readFile } from "node:fs/promises";
 import { availableParallelism } from "node:os";
-import { decodeLargest, takeSample } from "./decode.ts";
 import { derivePictures } from "./derive.ts";
 import type { PictureFault } from "./fault.ts";
 import type { PictureFacts } from "./inspect.ts";
 import { inParallel } from "./parallel.ts";
 import { averageColour, type Pixels } from "./pixels.ts";
 import { judgePicture, type PictureWarning } from "./quality.ts";
-import { hashOf, nameResult } from "./recipe.ts";
+import { changedError, readBytes, readSample } from "./read-source.ts";
+import { nameResult } from "./recipe.ts";
 import { openSeen, type SeenPictures } from "./seen.ts";
 import {
+  findOrMakeReading,
   readEntry,
-  readReading,
   type StoredEntry,
   type StoredFile,
   writeEntry,
@@ -165,29 +164,14 @@ async function make<Value>(
 }
 
 /** A photograph whose pictures are there but not this measurement is decoded once more. */
-async function findOrTakeReading<Value>(
+function findOrTakeReading<Value>(
   found: Found<Value>,
-  reading: Reading<Value>,
+  { id, read }: Reading<Value>,
   { cacheDir }: Work,
 ): Promise<Value> {
-  const known = await readReading(cacheDir, found.name, reading.id);
-  if (known !== undefined) return known as Value;
-  const decoded = await decodeLargest(await readBytes(found), found.facts.format);
-  if ("fault" in decoded) throw changedError(found.path);
-  const value = reading.read(await takeSample(decoded.pixels));
-  await writeReading(cacheDir, found.name, reading.id, value);
-  return value;
-}
-
-/** Nothing may be remembered under the hash of other content than it was made from. */
-export async function readBytes(
-  found: Pick<Found<unknown>, "bytes" | "hash" | "path">,
-): Promise<Uint8Array> {
-  const bytes = found.bytes ?? (await readFile(found.path));
-  if (!found.bytes && hashOf(bytes) !== found.hash) throw changedError(found.path);
-  return bytes;
-}
-
-function changedError(path: string): Error {
-  return new Error(`${path} changed while it was being read. Run the command again.`);
+  return findOrMakeReading(cacheDir, found.name, id, async () => {
+    const sample = await readSample(found, found.facts.format);
+    if ("fault" in sample) throw changedError(found.path);
+    return read(sample.pixels);
+  });
 }

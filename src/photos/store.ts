@@ -159,9 +159,18 @@ async function move(from: string, to: string, ...expected: string[]): Promise<bo
   }
 }
 
-/** Reads a remembered measurement. */
-export function readReading(cacheDir: string, name: string, id: string): Promise<unknown> {
-  return readJson(readingFile(cacheDir, name, id));
+/** Finds a measurement that was remembered, or makes it and remembers it. */
+export async function findOrMakeReading<Value>(
+  cacheDir: string,
+  name: string,
+  id: string,
+  make: () => Promise<Value>,
+): Promise<Value> {
+  const known = await readJson(readingFile(cacheDir, name, id));
+  if (known !== undefined) return known as Value;
+  const value = await make();
+  await writeReading(cacheDir, name, id, value);
+  return value;
 }
 
 export function writeReading(
