@@ -7,6 +7,7 @@
  */
 import type { TileStep } from "../records/archive.ts";
 import { idKey } from "../terms/ids.ts";
+import { groupBy } from "./group-by.ts";
 import type { CatalogueFiring, CatalogueTile, TileFiring } from "./types.ts";
 
 /** Groups of two or more tiles with a result that were made and fired alike, in the order given. */
@@ -15,12 +16,13 @@ export function findReplicates(
   firings: readonly CatalogueFiring[],
 ): readonly (readonly CatalogueTile[])[] {
   const programmes = new Map(firings.map((firing) => [firing.id, programmeOf(firing)]));
-  const groups = new Map<string, CatalogueTile[]>();
-  for (const tile of tiles.filter(({ results }) => results.length > 0)) {
-    const key = findKey(tile, programmes);
-    if (key !== undefined) groups.set(key, [...(groups.get(key) ?? []), tile]);
-  }
-  return [...groups.values()].filter((group) => group.length > 1);
+  const known = tiles.flatMap((tile) => {
+    const key = tile.results.length > 0 ? findKey(tile, programmes) : undefined;
+    return key === undefined ? [] : [{ tile, key }];
+  });
+  return groupBy(known, ({ key }) => key)
+    .filter((group) => group.length > 1)
+    .map((group) => group.map(({ tile }) => tile));
 }
 
 /** Without a programme a load is like itself alone. */

@@ -93,3 +93,8 @@ function sine(degrees: number): number {
 function cosine(degrees: number): number {
   return Math.cos((degrees * Math.PI) / 180);
 }
+
+/** A colour difference as it is shown: in whole units, but for the smallest. */
+export function roundDifference(difference: number): string {
+  return difference > 0 && difference < 1 ? "less than 1" : String(Math.round(difference));
+}

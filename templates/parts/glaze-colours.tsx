@@ -1,6 +1,6 @@
 /** A glaze's colour alone: over each clay, by cones across and by coats down. */
 import type { VNode } from "preact";
-import { thinOut } from "../../src/catalogue/thin-out.ts";
+import { pickEvenly } from "../../src/catalogue/pick-evenly.ts";
 import type {
   CatalogueGlaze,
   ColourTrust,
@@ -151,7 +151,7 @@ const tilesInACell = 12;
 /** Tiles made alike stand side by side. */
 function Cell({ root, measured, varying }: CellProps): VNode {
   if (measured.length === 0) return <td />;
-  const shown = thinOut(measured, tilesInACell);
+  const shown = pickEvenly(measured, tilesInACell);
   return (
     <td>
       <ul class={shown.length > 1 ? "swatch-row several" : "swatch-row"}>

@@ -1,4 +1,5 @@
 /** Measured colour in words, and how far a difference between two colours can be trusted. */
+import { roundDifference } from "../../src/catalogue/colours/round-difference.ts";
 import type { ColourTrust, MeasuredColour } from "../../src/catalogue/types.ts";
 import { capital, count } from "./numbers.ts";
 
@@ -12,11 +13,6 @@ export function trustSentence(trust: ColourTrust | null): string {
   const { difference, tiles, kinds } = trust;
   const evidence = `${count(tiles, "tile")} of ${count(kinds, "kind")}`;
   return `Tiles made and fired alike were measured up to ${roundDifference(difference)} apart here (CIEDE2000; ${evidence}): a smaller difference means nothing.`;
-}
-
-/** A colour difference as it is shown: in whole units, but for the smallest. */
-export function roundDifference(difference: number): string {
-  return difference > 0 && difference < 1 ? "less than 1" : String(Math.round(difference));
 }
 
 /** `Blue, put right by the grey card.` */

@@ -1,7 +1,7 @@
 /** The colour of a glaze alone, in words. */
+import { roundDifference } from "../../src/catalogue/colours/round-difference.ts";
 import type { ColourFinding, GlazeOnClay, MeasuredAlone } from "../../src/catalogue/types.ts";
-import { roundDifference } from "./colour.ts";
-import { count, listed, spoken } from "./numbers.ts";
+import { capital, count, listed, spoken } from "./numbers.ts";
 import { wayWords, whereWords } from "./steps.ts";
 
 const airs = {
@@ -130,8 +130,7 @@ function texturedClay({ texture }: MeasuredAlone, varying: Varying): string | fa
 }
 
 function fireOf({ atmosphere }: MeasuredAlone): string {
-  const words = atmosphere ? airs[atmosphere] : "in a fire nobody noted";
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return capital(atmosphere ? airs[atmosphere] : "in a fire nobody noted");
 }
 
 function cameOut({ from, to, change }: ColourFinding): string {

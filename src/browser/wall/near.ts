@@ -1,6 +1,6 @@
 /** Orders tiles by how near their measured colours are to a colour that somebody asked for. */
 import { type Lab, labToLinear, linearToLab } from "../../colour/cielab.ts";
-import { differenceCiede2000 } from "../../colour/difference.ts";
+import { differenceCiede2000, roundDifference } from "../../colour/difference.ts";
 import { nameColour } from "../../colour/name.ts";
 import { linearToOklab } from "../../colour/oklab.ts";
 import { hexToLinear, linearToHex } from "../../colour/srgb.ts";
@@ -118,15 +118,13 @@ export function captionTiles(
   const itself = "tile" in near && tiles[0] === near.tile;
   const below = meaningless === null ? 0 : findFirst(differences, meaningless);
   return {
-    at: (place) => (itself && place === 0 ? "the tile itself" : tellApart(differences[place] ?? 0)),
+    at: (place) =>
+      itself && place === 0
+        ? "the tile itself"
+        : `${roundDifference(differences[place] ?? 0)} apart`,
     // Where none but the tile that was asked for is as good as the same, none is.
     same: itself && below === 1 ? 0 : below,
   };
-}
-
-/** In whole units, but for the smallest. */
-function tellApart(difference: number): string {
-  return difference > 0 && difference < 1 ? "less than 1 apart" : `${Math.round(difference)} apart`;
 }
 
 function labOf({ axes }: Colours, tile: number): Lab {

@@ -2,7 +2,8 @@
 import { type Lab, labToLinear } from "../../colour/cielab.ts";
 import { linearToHex } from "../../colour/srgb.ts";
 import { compareIds } from "../../terms/ids.ts";
-import { thinOut } from "../thin-out.ts";
+import { groupBy } from "../group-by.ts";
+import { pickEvenly } from "../pick-evenly.ts";
 import type {
   CatalogueTile,
   ColourName,
@@ -42,13 +43,8 @@ interface PlacedTile {
 /** Lays the plate: every measured tile is counted in one cell of one row. */
 export function layPlate(tiles: readonly CatalogueTile[]): ColourPlate {
   const placed = tiles.flatMap(({ id, colour }) => (colour ? [{ id, colour }] : []));
-  const counted = new Map<ColourName, PlacedTile[]>();
-  for (const tile of placed) {
-    const { name } = tile.colour;
-    const alike = counted.get(name);
-    if (alike) alike.push(tile);
-    else counted.set(name, [tile]);
-  }
+  const alike = groupBy(placed, ({ colour }) => colour.name);
+  const counted = new Map(alike.map((group) => [group[0].colour.name, group]));
   return {
     rows: rows.map((names) => layRow(names, counted)).filter(({ names }) => names.length > 0),
     absent: rows.flat().filter((name) => !counted.has(name)),
@@ -83,7 +79,7 @@ export function bandOf({ lab }: Pick<MeasuredColour, "lab">): number {
 function layCell(tiles: readonly PlacedTile[]): PlateCell {
   return {
     tiles: tiles.length,
-    shown: thinOut(tiles, tilesInACell).map(({ id }) => id),
+    shown: pickEvenly(tiles, tilesInACell).map(({ id }) => id),
     centre: meanColour(tiles.map(({ colour }) => colour.lab)),
   };
 }

@@ -9,10 +9,9 @@ import {
 } from "../../../src/browser/wall/near.ts";
 import { findTiles, makeTable } from "../../../src/browser/wall/table.ts";
 import { type Lab, linearToLab } from "../../../src/colour/cielab.ts";
-import { differenceCiede2000 } from "../../../src/colour/difference.ts";
+import { differenceCiede2000, roundDifference } from "../../../src/colour/difference.ts";
 import { hexToLinear } from "../../../src/colour/srgb.ts";
 import type { Facets } from "../../../src/publish/facets-file.ts";
-import { roundDifference } from "../../../templates/words/colour.ts";
 
 /** Facets of tiles that are known by their colours alone. */
 function facetsOf(labs: readonly (Lab | null)[]): Facets {

@@ -6,7 +6,7 @@ import {
   lightnessBands,
   tilesInACell,
 } from "../../../src/catalogue/colours/colour-plate.ts";
-import { thinOut } from "../../../src/catalogue/thin-out.ts";
+import { pickEvenly } from "../../../src/catalogue/pick-evenly.ts";
 import type { CatalogueTile } from "../../../src/catalogue/types.ts";
 import type { Lab } from "../../../src/colour/cielab.ts";
 import { bandWords } from "../../../templates/words/colour-plate.ts";
@@ -108,7 +108,7 @@ describe("the plate", () => {
   property.prop([fc.uniqueArray(fc.integer(), { maxLength: 60 }), fc.integer({ min: 2, max: 20 })])(
     "shows so many of a long list at most, in its order, its ends among them",
     (list, most) => {
-      const shown = thinOut(list, most);
+      const shown = pickEvenly(list, most);
       expect(shown).toEqual(list.filter((one) => shown.includes(one)));
       expect(shown.length).toBe(Math.min(list.length, most));
       expect([shown[0], shown.at(-1)]).toEqual([list[0], list.at(-1)]);

@@ -1,5 +1,5 @@
 /** So many of a list at most, evenly from its first to its last. */
-export function thinOut<T>(list: readonly T[], most: number): readonly T[] {
+export function pickEvenly<T>(list: readonly T[], most: number): readonly T[] {
   if (list.length <= most) return list;
   return Array.from({ length: most }, (_, i) => {
     const at = Math.round((i * (list.length - 1)) / (most - 1));
