@@ -5,8 +5,9 @@
 import { createHash } from "node:crypto";
 import fs from "node:fs";
 import path from "node:path";
-import { onMachine } from "./machine-error.ts";
-import type { ParseCache, ParsedText } from "./parse-cache.ts";
+import { onMachine } from "../disk/machine-error.ts";
+import type { ParsedText } from "../reader/parsed-text.ts";
+import type { ParseCache } from "./parse-cache.ts";
 
 type Entries = Map<string, ParsedText>;
 

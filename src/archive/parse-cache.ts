@@ -1,15 +1,5 @@
 /** What is remembered of files that were read before. */
-import type { SourceMap } from "../records/read.ts";
-import type { TextFault } from "./problem-of-file.ts";
-
-/** What a file holds, whatever the file is called: a function of its bytes alone. */
-export interface ParsedText {
-  /** Null where nothing can be read. */
-  readonly source: SourceMap | null;
-  /** What stands below the front matter. */
-  readonly notes: string;
-  readonly faults: readonly TextFault[];
-}
+import type { ParsedText } from "../reader/parsed-text.ts";
 
 /** Remembers parsed files by the hash of their text. */
 export interface ParseCache {

@@ -1,11 +1,9 @@
 /** From a file's text to what it holds. */
 import { createHash } from "node:crypto";
-import type { ParseCache, ParsedText } from "./parse-cache.ts";
-import { parseYaml } from "./parse-yaml.ts";
+import { parseYaml } from "../reader/parse-yaml.ts";
+import type { Form, ParsedText, TextParser } from "../reader/parsed-text.ts";
+import type { ParseCache } from "./parse-cache.ts";
 import { splitRecord } from "./split-record.ts";
-
-/** How a file is written: Markdown with front matter, or nothing but YAML. */
-export type Form = "markdown" | "yaml";
 
 /** Goes up when the same text is read differently than before. */
 const readerVersion = 1;
@@ -24,4 +22,16 @@ function parseMarkdown(text: string): ParsedText {
   const split = splitRecord(text);
   if (!split.ok) return { source: null, notes: "", faults: [split.fault] };
   return { ...parseYaml(split.yaml), notes: split.notes };
+}
+
+/** The YAML of a text, its lines numbered as in the file; undefined where none can be found. */
+export function yamlOf(text: string, form: Form): string | undefined {
+  if (form === "yaml") return text;
+  const split = splitRecord(text);
+  return split.ok ? split.yaml : undefined;
+}
+
+/** What the reader takes texts apart with. */
+export function textParser(cache: ParseCache): TextParser {
+  return { parse: (text, form) => parseText(text, form, cache), yamlOf };
 }

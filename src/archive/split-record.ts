@@ -4,7 +4,7 @@
  * YAML.
  */
 import matter from "gray-matter";
-import type { TextFault } from "./problem-of-file.ts";
+import type { TextFault } from "../reader/problem-of-file.ts";
 
 export type Split =
   | {

@@ -2,15 +2,16 @@
 import fs from "node:fs";
 import path from "node:path";
 import { isDeepStrictEqual } from "node:util";
+import { onMachine } from "../disk/machine-error.ts";
+import { replaceFile } from "../disk/replace-file.ts";
+import { decodeText } from "../reader/decode-text.ts";
+import { type Edit, findEdits, type NewValue } from "../reader/edit-yaml.ts";
+import { findPosition } from "../reader/find-position.ts";
+import type { Form } from "../reader/parsed-text.ts";
 import { recordKinds } from "../records/kinds.ts";
 import { readAs, type Source, type SourceMap } from "../records/read.ts";
-import { type Edit, findEdits, type NewValue } from "./edit-yaml.ts";
-import { findPosition } from "./find-position.ts";
-import { onMachine } from "./machine-error.ts";
 import { noCache } from "./parse-cache.ts";
-import { type Form, parseText } from "./parse-text.ts";
-import { decodeText } from "./read-text.ts";
-import { replaceFile } from "./replace-file.ts";
+import { parseText, yamlOf } from "./parse-text.ts";
 import { splitRecord } from "./split-record.ts";
 
 /** A record that is to be written into. */
@@ -112,6 +113,7 @@ function offsetInTyped(typed: string, offset: number): number {
 
 function linesOf(text: string, form: Form, fields: readonly FieldToWrite[]) {
   const all = text.split("\n");
-  const numbers = fields.map(({ path: names }) => findPosition(text, form, names).line);
+  const yaml = yamlOf(text, form) ?? "";
+  const numbers = fields.map(({ path: names }) => findPosition(yaml, names).line);
   return [...new Set(numbers)].map((line) => ({ line, text: all[line - 1] ?? "" }));
 }

@@ -1,11 +1,12 @@
 /** Reads an archive and finds everything that is wrong with it: what `check` and `build` share. */
-import { type ReadArchive, readArchive } from "../archive/read-archive.ts";
+import { readArchive } from "../archive/read-archive.ts";
 import { runChecks } from "../checks/all.ts";
 import { chemistryOfGlazes, type GlazeChemistryResult } from "../chemistry/glazes.ts";
 import { theoreticalMaterials } from "../chemistry/minerals/minerals.ts";
 import { tellReasons } from "../chemistry/reasons.ts";
 import { heatOfFirings } from "../firing/of-archive.ts";
 import type { FiringHeat } from "../firing/of-record.ts";
+import type { ReadArchive } from "../reader/read-archive-files.ts";
 import type { Problem } from "../records/problem.ts";
 import { inspectPictures, openPictures } from "./look-at-pictures.ts";
 import type { Progress } from "./progress.ts";

@@ -1,6 +1,6 @@
 /** The files of a blend: records of its glazes, of its tiles, and of a set that is new. */
 import { posix } from "node:path";
-import { type FieldValue, renderRecord } from "../archive/render-record.ts";
+import { type FieldValue, renderRecord } from "../reader/render-record.ts";
 import type { Filed } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import type { SetRecord } from "../records/set.ts";

@@ -3,11 +3,12 @@
  * to standard output alone, since an archive's folders hold records and nothing else: it can be
  * read, sent to a printer or put into a file.
  */
-import { findFiles } from "../archive/find-files.ts";
+import { folderFiles } from "../archive/folder-files.ts";
 import { firstToReserve, listReservedCodes } from "../checks/reserved-codes.ts";
 import { type BlendShape, endsOfShape } from "../chemistry/blend-points.ts";
 import { chemistryOfGlazes } from "../chemistry/glazes.ts";
 import { tellReasons } from "../chemistry/reasons.ts";
+import { findFiles } from "../reader/find-files.ts";
 import { type Archive, type Filed, findById } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import { findIdFault, idKey } from "../terms/ids.ts";
@@ -119,7 +120,7 @@ function codeTaken(
   place: TilePlace,
 ): (code: string) => string | undefined {
   const here = place.kind === "set" ? place.set.id : "";
-  const tiles = findFiles(dir).records.filter(({ kind }) => kind === "tile");
+  const tiles = findFiles(folderFiles(dir)).records.filter(({ kind }) => kind === "tile");
   const current = new Map(tiles.map(({ id, file }) => [idKey(id), file]));
   const former = new Map(
     [...archive.tiles.values()].flatMap(({ id, record }) =>

@@ -1,6 +1,7 @@
 /** Reads an archive's records for a command that works on some of them. */
-import { type ReadArchive, readArchive } from "../archive/read-archive.ts";
+import { readArchive } from "../archive/read-archive.ts";
 import { theoreticalMaterials } from "../chemistry/minerals/minerals.ts";
+import type { ReadArchive } from "../reader/read-archive-files.ts";
 import type { Archive, Filed } from "../records/archive.ts";
 import { findById } from "../records/archive.ts";
 import { findNearest } from "../records/suggest.ts";

@@ -1,7 +1,7 @@
 /** Prints what was found, in the form that was asked for. */
 import { relative } from "node:path";
-import type { LocatedProblem } from "../archive/locate.ts";
-import type { RecordCounts } from "../archive/read-archive.ts";
+import type { LocatedProblem } from "../reader/locate.ts";
+import type { RecordCounts } from "../reader/read-archive-files.ts";
 import { type ReportFormat, reportAs } from "../reporting/report.ts";
 
 /** Prints problems of an archive's folder to standard output. */

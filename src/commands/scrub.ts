@@ -1,10 +1,11 @@
 /** `tilebook scrub`: takes place, device, serial number and owner out of photographs. */
 import { statSync } from "node:fs";
 import { join, relative, sep } from "node:path";
-import { findFiles } from "../archive/find-files.ts";
+import { folderFiles } from "../archive/folder-files.ts";
 import type { Scrubbing } from "../photos/scrub/scrub.ts";
 import { scrubFile } from "../photos/scrub/scrub-file.ts";
 import type { Trace } from "../photos/traces.ts";
+import { findFiles } from "../reader/find-files.ts";
 import { exitCodes, WrongUsage } from "./failure.ts";
 
 export interface ScrubOptions {
@@ -50,7 +51,7 @@ function findNamed(file: string, archive: string): string {
 }
 
 function allPictures(archive: string): readonly string[] {
-  const { pictures, studio } = findFiles(archive);
+  const { pictures, studio } = findFiles(folderFiles(archive));
   if (studio === undefined)
     throw new WrongUsage(
       `There is no archive in ${archive}: it has no studio.yaml. Name its folder with --archive, or name the photographs.`,

@@ -1,6 +1,7 @@
 /** What lies on the copy stand: the photographs of results, and the frames that hold for each. */
-import type { ReadArchive } from "../archive/read-archive.ts";
+
 import { DEFAULT_CROP } from "../colour/region.ts";
+import type { ReadArchive } from "../reader/read-archive-files.ts";
 import { type Archive, findById, type Tile } from "../records/archive.ts";
 import type { Box } from "../records/fields.ts";
 import type { CopyStand } from "../records/tile.ts";

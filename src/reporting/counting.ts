@@ -1,6 +1,6 @@
 /** The closing line of a report: what was read, and how much is wrong with it. */
-import type { LocatedProblem } from "../archive/locate.ts";
-import type { RecordCounts } from "../archive/read-archive.ts";
+import type { LocatedProblem } from "../reader/locate.ts";
+import type { RecordCounts } from "../reader/read-archive-files.ts";
 import { countSeverities } from "./located-problem.ts";
 
 /** Says in words what was read. */

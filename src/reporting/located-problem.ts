@@ -1,5 +1,5 @@
 /** Problems in the order in which a reader goes through files. */
-import type { LocatedProblem } from "../archive/locate.ts";
+import type { LocatedProblem } from "../reader/locate.ts";
 import { compareIds } from "../terms/ids.ts";
 
 /** Sorts problems by file and line. What is said twice of one place is kept once. */

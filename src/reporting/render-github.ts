@@ -1,6 +1,6 @@
 /** Problems as annotations of a GitHub workflow, which show them beside the changed lines. */
-import type { LocatedProblem } from "../archive/locate.ts";
-import type { RecordCounts } from "../archive/read-archive.ts";
+import type { LocatedProblem } from "../reader/locate.ts";
+import type { RecordCounts } from "../reader/read-archive-files.ts";
 import { sayHowMany, sayWhatWasRead } from "./counting.ts";
 import { tellMessage } from "./located-problem.ts";
 import { makeLine, makeVisible } from "./visible.ts";

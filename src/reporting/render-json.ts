@@ -1,6 +1,6 @@
 /** Problems as another program reads them. */
-import type { LocatedProblem } from "../archive/locate.ts";
-import type { RecordCounts } from "../archive/read-archive.ts";
+import type { LocatedProblem } from "../reader/locate.ts";
+import type { RecordCounts } from "../reader/read-archive-files.ts";
 import { countSeverities, tellMessage } from "./located-problem.ts";
 
 /**

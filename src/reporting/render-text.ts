@@ -1,7 +1,7 @@
 /** Problems as a person reads them in a terminal. */
 import pc from "picocolors";
-import type { LocatedProblem } from "../archive/locate.ts";
-import type { RecordCounts } from "../archive/read-archive.ts";
+import type { LocatedProblem } from "../reader/locate.ts";
+import type { RecordCounts } from "../reader/read-archive-files.ts";
 import { sayHowMany, sayWhatWasRead } from "./counting.ts";
 import { tellMessage } from "./located-problem.ts";
 import { makeLine, makeVisible } from "./visible.ts";

@@ -1,6 +1,6 @@
 /** What a command says of the problems it found. */
-import type { LocatedProblem } from "../archive/locate.ts";
-import type { RecordCounts } from "../archive/read-archive.ts";
+import type { LocatedProblem } from "../reader/locate.ts";
+import type { RecordCounts } from "../reader/read-archive-files.ts";
 import { sortProblems } from "./located-problem.ts";
 import { renderGithub } from "./render-github.ts";
 import { renderJson } from "./render-json.ts";

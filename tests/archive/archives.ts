@@ -3,7 +3,8 @@ import fs from "node:fs";
 import os from "node:os";
 import path from "node:path";
 import { onTestFinished } from "vitest";
-import { type ReadArchive, readArchive } from "../../src/archive/read-archive.ts";
+import { readArchive } from "../../src/archive/read-archive.ts";
+import type { ReadArchive } from "../../src/reader/read-archive-files.ts";
 import type { Archive } from "../../src/records/archive.ts";
 import { reportAs } from "../../src/reporting/report.ts";
 

@@ -2,7 +2,7 @@ import fs from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { folderCache } from "../../src/archive/folder-cache.ts";
-import type { ParsedText } from "../../src/archive/parse-cache.ts";
+import type { ParsedText } from "../../src/reader/parsed-text.ts";
 import { least, read, record, sound, tell, temporaryFolder, writeFiles } from "./archives.ts";
 
 const parsed = (name: string): ParsedText => ({ source: { name }, notes: "", faults: [] });

@@ -1,8 +1,8 @@
 import fs from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { MachineError } from "../../src/archive/machine-error.ts";
-import { readText } from "../../src/archive/read-text.ts";
+import { folderFiles } from "../../src/archive/folder-files.ts";
+import { MachineError } from "../../src/disk/machine-error.ts";
 import {
   least,
   read,
@@ -374,7 +374,7 @@ describe("the bytes of a file", () => {
   it("that the machine will not give are no fault of the archive", () => {
     const dir = temporaryFolder();
     fs.mkdirSync(path.join(dir, "tiles"));
-    const reading = () => readText(dir, "tiles", 1_000_000);
+    const reading = () => folderFiles(dir).read("tiles", 1_000_000);
     expect(reading).toThrow(MachineError);
     expect(reading).toThrow(expect.objectContaining({ code: "EISDIR", path: `${dir}/tiles` }));
   });

@@ -13,8 +13,10 @@ export function listFiles(folder = ""): readonly string[] {
   return readdirSync(join(project, folder), { withFileTypes: true })
     .flatMap((entry) => {
       const path = join(folder, entry.name);
+      // In a second working tree of the repository, .git is a file.
+      if (untracked.has(path)) return [];
       if (entry.isFile()) return [relative("", path).split(sep).join("/")];
-      return entry.isDirectory() && !untracked.has(path) ? listFiles(path) : [];
+      return entry.isDirectory() ? listFiles(path) : [];
     })
     .sort();
 }

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { LocatedProblem } from "../../src/archive/locate.ts";
-import type { RecordCounts } from "../../src/archive/read-archive.ts";
+import type { LocatedProblem } from "../../src/reader/locate.ts";
+import type { RecordCounts } from "../../src/reader/read-archive-files.ts";
 import { reportAs } from "../../src/reporting/report.ts";
 
 const counts: RecordCounts = {

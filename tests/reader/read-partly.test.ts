@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { readPartly, restorePath } from "../../src/archive/read-partly.ts";
+import { readPartly, restorePath } from "../../src/reader/read-partly.ts";
 import { glazeSchema } from "../../src/records/glaze.ts";
 import { readAs, type SourceMap } from "../../src/records/read.ts";
 import { tileSchema } from "../../src/records/tile.ts";
-import { record, tellOf } from "./archives.ts";
+import { record, tellOf } from "../archive/archives.ts";
 
 function partly(source: SourceMap) {
   const reading = readAs(tileSchema, source);

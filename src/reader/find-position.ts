@@ -1,9 +1,7 @@
 /** Finds a field again in the text it was read from. Done only for what is wrong. */
 import { isAlias, isMap, isScalar, isSeq } from "yaml";
 import type { FieldPath } from "../records/problem.ts";
-import type { Form } from "./parse-text.ts";
-import { placeOfOffset } from "./read-text.ts";
-import { splitRecord } from "./split-record.ts";
+import { placeOfOffset } from "./decode-text.ts";
 import { isEmptyValue, keyText, parseYamlDocument, startOf } from "./yaml-document.ts";
 
 /** Line and column, both from 1. */
@@ -12,27 +10,19 @@ export interface Position {
   readonly column: number;
 }
 
-const beginning: Position = { line: 1, column: 1 };
+/** Where a file begins. */
+export const beginning: Position = { line: 1, column: 1 };
 
 /**
- * Finds where a field stands.
+ * Finds where a field is written.
  *
- * @param text the whole file
+ * @param yaml its lines numbered as in the file it comes from
  * @param path the field; where it is missing, the nearest one around it is found
  * @param atKey finds the field's name, not its value
  */
-export function findPosition(text: string, form: Form, path: FieldPath, atKey = false): Position {
-  if (path.length === 0) return beginning;
-  const yaml = yamlOf(text, form);
-  const root = yaml === undefined ? undefined : parseYamlDocument(yaml).contents;
-  if (yaml === undefined || !root) return beginning;
-  return placeOfOffset(yaml, findOffset(yaml, root, path, atKey));
-}
-
-function yamlOf(text: string, form: Form): string | undefined {
-  if (form === "yaml") return text;
-  const split = splitRecord(text);
-  return split.ok ? split.yaml : undefined;
+export function findPosition(yaml: string, path: FieldPath, atKey = false): Position {
+  const root = path.length === 0 ? undefined : parseYamlDocument(yaml).contents;
+  return root ? placeOfOffset(yaml, findOffset(yaml, root, path, atKey)) : beginning;
 }
 
 /** What a step of a path led to: a list's entry has no name. */

@@ -1,24 +1,24 @@
 /** What lies in `tiles/`: tiles and their pictures, sets, and the folder of the firings. */
 import type { Problem } from "../records/problem.ts";
 import { idKey } from "../terms/ids.ts";
+import { type ArchiveFiles, listKnown } from "./archive-files.ts";
 import { type Finds, isMarkdown, isPicture, tooDeep } from "./finds.ts";
-import { type ArchiveOnDisk, listFolder } from "./list-folder.ts";
 import { problemOfFile } from "./problem-of-file.ts";
 
 /** The folder of the firings; no set can have its name. */
 const firingsFolder = "firings";
 
 /** Finds the tiles, the sets and their tiles, and the firings. */
-export function findInTiles(disk: ArchiveOnDisk, folder: string, finds: Finds): void {
-  const { files, folders, problems } = listFolder(disk, folder);
+export function findInTiles(archive: ArchiveFiles, folder: string, finds: Finds): void {
+  const { files, folders, problems } = listKnown(archive, folder);
   finds.add(...problems);
   for (const name of files) {
     if (idKey(name) === "set.md") finds.add(setOutsideFolder(`${folder}/${name}`));
     else findTileFile(folder, name, finds);
   }
   for (const name of folders) {
-    if (idKey(name) === firingsFolder) findInFirings(disk, `${folder}/${name}`, finds);
-    else findInSet(disk, folder, name, finds);
+    if (idKey(name) === firingsFolder) findInFirings(archive, `${folder}/${name}`, finds);
+    else findInSet(archive, folder, name, finds);
   }
 }
 
@@ -36,9 +36,9 @@ function findTileFile(folder: string, name: string, finds: Finds): void {
   else finds.addUnexpected(folder, name, "In tiles/ lie records (.md) and their photographs");
 }
 
-function findInSet(disk: ArchiveOnDisk, tiles: string, id: string, finds: Finds): void {
+function findInSet(archive: ArchiveFiles, tiles: string, id: string, finds: Finds): void {
   const folder = `${tiles}/${id}`;
-  const { files, folders, problems } = listFolder(disk, folder);
+  const { files, folders, problems } = listKnown(archive, folder);
   finds.add(...problems);
   const set = files.find((name) => idKey(name) === "set.md");
   if (set === undefined) finds.add(folderWithoutSet(folder));
@@ -61,8 +61,8 @@ function folderWithoutSet(folder: string): Problem {
   });
 }
 
-function findInFirings(disk: ArchiveOnDisk, folder: string, finds: Finds): void {
-  const { files, folders, problems } = listFolder(disk, folder);
+function findInFirings(archive: ArchiveFiles, folder: string, finds: Finds): void {
+  const { files, folders, problems } = listKnown(archive, folder);
   finds.add(...problems);
   for (const name of files) {
     if (idKey(name) === "set.md") finds.add(setNamedFirings(`${folder}/${name}`));

@@ -1,8 +1,8 @@
 /** From YAML to a source, or to faults in a potter's words. */
 import { visit } from "yaml";
 import type { SourceMap } from "../records/read.ts";
+import { placeOfOffset } from "./decode-text.ts";
 import type { TextFault } from "./problem-of-file.ts";
-import { placeOfOffset } from "./read-text.ts";
 import { parseYamlDocument, startOf, type YamlDocument } from "./yaml-document.ts";
 import { describeSourceFault, type FaultAt, findSyntaxFault } from "./yaml-faults.ts";
 import { toSource } from "./yaml-source.ts";

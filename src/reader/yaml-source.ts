@@ -1,7 +1,7 @@
 /** From a YAML document to a source: every scalar as text, what was left empty left out. */
 import { isAlias, isMap, isScalar, isSeq, type Scalar, type YAMLMap, type YAMLSeq } from "yaml";
 import type { Source } from "../records/read.ts";
-import { findUnseen } from "./read-text.ts";
+import { findUnseen } from "./decode-text.ts";
 import { isEmptyValue, keyText, startOf } from "./yaml-document.ts";
 
 /** What is found on the way: faults that the parser itself does not see. */

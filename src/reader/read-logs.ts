@@ -3,10 +3,11 @@ import type { FiringLog } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
 import { findNearest } from "../records/suggest.ts";
 import { idKey } from "../terms/ids.ts";
+import type { ArchiveFiles } from "./archive-files.ts";
+import { decodeLog, largestLog } from "./decode-text.ts";
 import { type FoundFiles, type OtherFile, unexpectedFile } from "./finds.ts";
-import type { ParsedText } from "./parse-cache.ts";
+import type { ParsedText } from "./parsed-text.ts";
 import { problemOfFile, problemOfText } from "./problem-of-file.ts";
-import { readLogText } from "./read-text.ts";
 
 export interface ReadLogs {
   /** By the firing's file. */
@@ -17,11 +18,9 @@ export interface ReadLogs {
 /**
  * Reads the log of every firing that names one, and finds the logs that no firing names. A
  * firing that is faulty elsewhere names its log all the same.
- *
- * @throws MachineError where a log cannot be read
  */
 export function readLogs(
-  dir: string,
+  archive: ArchiveFiles,
   files: FoundFiles,
   parsed: ReadonlyMap<string, ParsedText>,
 ): ReadLogs {
@@ -38,7 +37,7 @@ export function readLogs(
       continue;
     }
     named.add(log);
-    const reading = readLogText(dir, log.file);
+    const reading = decodeLog(archive.read(log.file, largestLog));
     if (reading.ok) byFiring.set(file, { file: log.file, text: reading.text });
     else problems.push(problemOfText(log.file, reading.fault));
   }

@@ -2,9 +2,9 @@
 import type { FieldPath, Place, Problem } from "../records/problem.ts";
 import type { Source } from "../records/read.ts";
 import { sharedTileFields } from "../records/tile.ts";
-import { findPosition, type Position } from "./find-position.ts";
+import { beginning, findPosition, type Position } from "./find-position.ts";
 import type { FoundFiles } from "./finds.ts";
-import type { ParsedText } from "./parse-cache.ts";
+import type { ParsedText, TextParser } from "./parsed-text.ts";
 
 /** A problem joined to a line of a file. */
 export interface LocatedProblem extends Problem, Position {
@@ -19,6 +19,7 @@ export interface ReadFiles {
   readonly texts: ReadonlyMap<string, string>;
   readonly parsed: ReadonlyMap<string, ParsedText>;
   readonly files: FoundFiles;
+  readonly yamlOf: TextParser["yamlOf"];
 }
 
 /**
@@ -47,13 +48,13 @@ function folderOf(file: string): string {
 }
 
 function positionIn(read: ReadFiles, place: Place, text: string | undefined): Position {
-  if (text === undefined) return { line: 1, column: 1 };
-  const form = place.file === read.files.studio ? "yaml" : "markdown";
-  return findPosition(text, form, place.path, place.atKey);
+  if (text === undefined) return beginning;
+  const yaml = read.yamlOf(text, place.file === read.files.studio ? "yaml" : "markdown");
+  return yaml === undefined ? beginning : findPosition(yaml, place.path, place.atKey);
 }
 
 /** Makes the function that finds the file in which a field is written that a tile may have from elsewhere. */
-export function makePlaceFinder({ parsed, files }: Omit<ReadFiles, "texts">) {
+export function makePlaceFinder({ parsed, files }: Pick<ReadFiles, "parsed" | "files">) {
   const sets = new Map(
     files.records.filter(({ kind }) => kind === "set").map((set) => [set.folder, set.file]),
   );

@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { noCache } from "../../src/archive/parse-cache.ts";
 import { parseText } from "../../src/archive/parse-text.ts";
-import { parseYaml } from "../../src/archive/parse-yaml.ts";
-import { readWith, record, sound, tell, tellOf } from "./archives.ts";
+import { parseYaml } from "../../src/reader/parse-yaml.ts";
+import { readWith, record, sound, tell, tellOf } from "../archive/archives.ts";
 
 /** What is told of a tile with these fields. */
 const tellOfFields = (yaml: string) => tellOf({ "tiles/WL-002.md": record(yaml) });

@@ -8,7 +8,7 @@ import {
   tellOf,
   temporaryFolder,
   writeFiles,
-} from "./archives.ts";
+} from "../archive/archives.ts";
 
 const tile = (yaml: string) => record(yaml);
 const layer = "layers: [{glaze: soot}]";

@@ -12,7 +12,7 @@ import { type StudioRecord, studioSchema } from "../records/studio.ts";
 import { type TileRecord, tileSchema } from "../records/tile.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import type { FoundFiles, KindOfRecord, RecordFile } from "./finds.ts";
-import type { ParsedText } from "./parse-cache.ts";
+import type { ParsedText } from "./parsed-text.ts";
 import { problemOfField, problemOfText } from "./problem-of-file.ts";
 import { readPartly } from "./read-partly.ts";
 

@@ -1,8 +1,5 @@
-/** Reads a file of the archive as text. */
-import { isUtf8 } from "node:buffer";
-import fs from "node:fs";
-import path from "node:path";
-import { onMachine } from "./machine-error.ts";
+/** From a file's bytes to text, or to what is wrong with them. */
+import type { Contents } from "./archive-files.ts";
 import type { TextFault } from "./problem-of-file.ts";
 
 /** The largest record that is read, in bytes: a thousand pages of writing. */
@@ -20,52 +17,56 @@ export type TextReading =
       readonly text: string;
     };
 
-/**
- * Reads a text file in UTF-8. A byte-order mark is dropped and every line ends in `\n`, so that
+/** Reads a record: text in UTF-8, a byte-order mark dropped, every line ending in `\n`, so that
  * lines and columns are those an editor shows.
- *
- * @param file relative to the archive
- * @param largest more bytes than this are not read
- * @throws MachineError where the file cannot be read
  */
-export function readText(dir: string, file: string, largest: number): TextReading {
-  const absolute = path.join(dir, file);
-  const size = onMachine("read", absolute, () => fs.statSync(absolute).size);
-  if (size > largest) return { ok: false, fault: tooLarge(size, largest), text: "" };
-  const bytes = onMachine("read", absolute, () => fs.readFileSync(absolute));
-  return decodeText(bytes);
+export function decodeRecord(contents: Contents): TextReading {
+  return "bytes" in contents
+    ? decodeText(contents.bytes)
+    : { ok: false, fault: tooLarge(contents.tooLarge, largestRecord), text: "" };
 }
 
-/** Reads bytes as text in UTF-8: see `readText`. */
-export function decodeText(bytes: Buffer): TextReading {
+/**
+ * Reads a log, as `decodeRecord` reads a record. Loggers and spreadsheets write in the encoding of
+ * their own: UTF-16 where the first bytes say so, Windows-1252 where it is no UTF-8. Only signs
+ * such as ° differ, never a digit.
+ */
+export function decodeLog(contents: Contents): TextReading {
+  if (!("bytes" in contents))
+    return { ok: false, fault: tooLarge(contents.tooLarge, largestLog), text: "" };
+  const { bytes } = contents;
+  const text = new TextDecoder(encodingOfLog(bytes)).decode(bytes).replace(/\r\n?/gu, "\n");
+  const unseen = unseenFault(text);
+  return unseen ? { ok: false, fault: unseen, text } : { ok: true, text };
+}
+
+/** Reads bytes as text in UTF-8: see `decodeRecord`. */
+export function decodeText(bytes: Uint8Array): TextReading {
   const text = new TextDecoder().decode(bytes).replace(/\r\n?/gu, "\n");
   if (!isUtf8(bytes)) return notUtf8(bytes, text);
   const unseen = unseenFault(text);
   return unseen ? { ok: false, fault: unseen, text } : { ok: true, text };
 }
 
-/**
- * Reads a log, as `readText` reads a record. Loggers and spreadsheets write in the encoding of
- * their own: UTF-16 where the first bytes say so, Windows-1252 where it is no UTF-8. Only signs
- * such as ° differ, never a digit.
- *
- * @throws MachineError where the file cannot be read
- */
-export function readLogText(dir: string, file: string): TextReading {
-  const absolute = path.join(dir, file);
-  const size = onMachine("read", absolute, () => fs.statSync(absolute).size);
-  if (size > largestLog) return { ok: false, fault: tooLarge(size, largestLog), text: "" };
-  const bytes = onMachine("read", absolute, () => fs.readFileSync(absolute));
-  const text = new TextDecoder(encodingOfLog(bytes)).decode(bytes).replace(/\r\n?/gu, "\n");
-  const unseen = unseenFault(text);
-  return unseen ? { ok: false, fault: unseen, text } : { ok: true, text };
+function encodingOfLog(bytes: Uint8Array): string {
+  const mark = utf16Mark(bytes);
+  if (mark) return mark;
+  return isUtf8(bytes) ? "utf-8" : "windows-1252";
 }
 
-function encodingOfLog(bytes: Buffer): string {
-  const mark = bytes.subarray(0, 2).toString("hex");
-  if (mark === "fffe") return "utf-16le";
-  if (mark === "feff") return "utf-16be";
-  return isUtf8(bytes) ? "utf-8" : "windows-1252";
+/** The byte order that the first two bytes announce, where they do. */
+function utf16Mark([first, second]: Uint8Array): "utf-16le" | "utf-16be" | undefined {
+  if (first === 0xff && second === 0xfe) return "utf-16le";
+  return first === 0xfe && second === 0xff ? "utf-16be" : undefined;
+}
+
+function isUtf8(bytes: Uint8Array): boolean {
+  try {
+    new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 function tooLarge(size: number, largest: number): TextFault {
@@ -83,8 +84,8 @@ function megabytes(bytes: number): string {
   return `${Math.ceil(bytes / 100_000) / 10} MB`;
 }
 
-function notUtf8(bytes: Buffer, text: string): TextReading {
-  const isUtf16 = /^(fffe|feff)/u.test(bytes.subarray(0, 2).toString("hex"));
+function notUtf8(bytes: Uint8Array, text: string): TextReading {
+  const isUtf16 = utf16Mark(bytes) !== undefined;
   const fault: TextFault = {
     severity: "error",
     code: "not-utf-8",
@@ -98,13 +99,14 @@ function notUtf8(bytes: Buffer, text: string): TextReading {
 }
 
 /** A newline is never part of a longer character of UTF-8, so lines can be looked at one by one. */
-function placeOfBadByte(bytes: Buffer): { line: number; column: number } {
+function placeOfBadByte(bytes: Uint8Array): { line: number; column: number } {
   let start = 0;
   for (let line = 1; start <= bytes.length; line += 1) {
     const newline = bytes.indexOf(0x0a, start);
     const end = newline < 0 ? bytes.length : newline;
     const found = bytes.subarray(start, end);
-    if (!isUtf8(found)) return { line, column: found.toString("utf8").indexOf("\uFFFD") + 1 };
+    if (!isUtf8(found))
+      return { line, column: new TextDecoder().decode(found).indexOf("\uFFFD") + 1 };
     start = end + 1;
   }
   return { line: 1, column: 1 };

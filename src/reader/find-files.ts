@@ -3,13 +3,11 @@
  * Names are compared without regard to case and Unicode form, as some file systems do, so that
  * an archive means the same everywhere.
  */
-import fs from "node:fs";
-import path from "node:path";
 import type { Problem } from "../records/problem.ts";
 import { idKey } from "../terms/ids.ts";
+import { type ArchiveFiles, type FolderListing, listKnown } from "./archive-files.ts";
 import { findInTiles } from "./find-tiles.ts";
 import { Finds, type FoundFiles, isMarkdown, type KindOfRecord, tooDeep } from "./finds.ts";
-import { type ArchiveOnDisk, findRealPath, listFolder } from "./list-folder.ts";
 import { problemOfFile } from "./problem-of-file.ts";
 
 const recipeKinds: ReadonlyMap<string, KindOfRecord> = new Map([
@@ -18,36 +16,31 @@ const recipeKinds: ReadonlyMap<string, KindOfRecord> = new Map([
   ["materials", "material"],
 ]);
 
-/**
- * Finds the files of an archive.
- *
- * @param dir the archive's folder
- * @throws MachineError where a folder cannot be read
- */
-export function findFiles(dir: string): FoundFiles {
+/** Finds the files of an archive. */
+export function findFiles(archive: ArchiveFiles): FoundFiles {
   const finds = new Finds();
-  if (!isFolder(dir)) {
-    finds.add(
-      problemOfFile("studio.yaml", {
-        code: "no-archive",
-        message: "There is no folder of that name, so there is no archive to read",
-        hint: "Name the folder that holds studio.yaml.",
-      }),
-    );
-    return finds.found();
-  }
-  const disk = lookAtDisk(dir);
-  const root = listFolder(disk, "");
+  const root = archive.list("");
+  if (root) findInRoot(archive, root, finds);
+  else finds.add(noArchive);
+  return finds.found();
+}
+
+const noArchive = problemOfFile("studio.yaml", {
+  code: "no-archive",
+  message: "There is no folder of that name, so there is no archive to read",
+  hint: "Name the folder that holds studio.yaml.",
+});
+
+function findInRoot(archive: ArchiveFiles, root: FolderListing, finds: Finds): void {
   const problems = root.problems.filter(({ file }) => isOfArchive(file));
   finds.add(...problems);
   for (const name of root.folders) {
-    if (idKey(name) === "tiles") findInTiles(disk, name, finds);
-    if (idKey(name) === "recipes") findInRecipes(disk, name, finds);
+    if (idKey(name) === "tiles") findInTiles(archive, name, finds);
+    if (idKey(name) === "recipes") findInRecipes(archive, name, finds);
   }
   finds.studio = root.files.find(isStudio);
   if (finds.studio === undefined && !problems.some(({ file }) => isStudio(file)))
     finds.add(noStudio(root.files));
-  return finds.found();
 }
 
 /** The rest of the root is no concern of the archive's: it may be a checkout of anything. */
@@ -57,16 +50,6 @@ function isOfArchive(name: string): boolean {
 
 function isStudio(name: string): boolean {
   return idKey(name) === "studio.yaml";
-}
-
-function isFolder(dir: string): boolean {
-  const real = findRealPath(dir);
-  return real !== undefined && fs.statSync(real).isDirectory();
-}
-
-function lookAtDisk(dir: string): ArchiveOnDisk {
-  const real = findRealPath(dir) ?? dir;
-  return { dir, inside: [path.join(real, "tiles"), path.join(real, "recipes")] };
 }
 
 function noStudio(names: readonly string[]): Problem {
@@ -80,20 +63,25 @@ function noStudio(names: readonly string[]): Problem {
   });
 }
 
-function findInRecipes(disk: ArchiveOnDisk, recipes: string, finds: Finds): void {
-  const { files, folders, problems } = listFolder(disk, recipes);
+function findInRecipes(archive: ArchiveFiles, recipes: string, finds: Finds): void {
+  const { files, folders, problems } = listKnown(archive, recipes);
   finds.add(...problems);
   const expected = "In recipes/ lie the folders glazes, clays and materials";
   for (const name of files) finds.addUnexpected(recipes, name, expected);
   for (const name of folders) {
     const kind = recipeKinds.get(idKey(name));
-    if (kind) findRecipes(disk, `${recipes}/${name}`, kind, finds);
+    if (kind) findRecipes(archive, `${recipes}/${name}`, kind, finds);
     else finds.addUnexpected(recipes, name, expected);
   }
 }
 
-function findRecipes(disk: ArchiveOnDisk, folder: string, kind: KindOfRecord, finds: Finds): void {
-  const { files, folders, problems } = listFolder(disk, folder);
+function findRecipes(
+  archive: ArchiveFiles,
+  folder: string,
+  kind: KindOfRecord,
+  finds: Finds,
+): void {
+  const { files, folders, problems } = listKnown(archive, folder);
   finds.add(...problems);
   for (const name of files) {
     if (isMarkdown(name)) finds.addRecord(kind, folder, name);

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { findPosition } from "../../src/archive/find-position.ts";
+import { yamlOf } from "../../src/archive/parse-text.ts";
+import { findPosition } from "../../src/reader/find-position.ts";
 import type { FieldPath, Problem } from "../../src/records/problem.ts";
-import { readWith, record } from "./archives.ts";
+import { readWith, record } from "../archive/archives.ts";
 
 const text = record(
   [
@@ -25,7 +26,7 @@ const text = record(
 );
 
 const at = (path: FieldPath, atKey = false) => {
-  const { line, column } = findPosition(text, "markdown", path, atKey);
+  const { line, column } = findPosition(yamlOf(text, "markdown") ?? "", path, atKey);
   return `${line}:${column}`;
 };
 
@@ -72,8 +73,8 @@ describe("a field is found again", () => {
   });
 
   it("at the beginning of a file that holds no fields at all", () => {
-    expect(findPosition("no fields", "markdown", ["clay"])).toEqual({ line: 1, column: 1 });
-    expect(findPosition("", "yaml", ["studio"])).toEqual({ line: 1, column: 1 });
+    expect(findPosition("no fields", ["clay"])).toEqual({ line: 1, column: 1 });
+    expect(findPosition("", ["studio"])).toEqual({ line: 1, column: 1 });
   });
 });
 

@@ -1,20 +1,39 @@
-/** What one folder of the archive holds, symbolic links looked through but never followed outside. */
+/** An archive in a folder on disk: symbolic links are looked through but never followed outside. */
 import fs from "node:fs";
 import path from "node:path";
+import { errorCode, MachineError, onMachine } from "../disk/machine-error.ts";
+import type { ArchiveFiles, Contents, FolderListing } from "../reader/archive-files.ts";
+import { problemOfFile } from "../reader/problem-of-file.ts";
 import type { Problem } from "../records/problem.ts";
-import { errorCode, MachineError, onMachine } from "./machine-error.ts";
-import { problemOfFile } from "./problem-of-file.ts";
 
-export interface FolderListing {
-  /** Names of its files, in an order that depends on neither locale nor file system. */
-  readonly files: readonly string[];
-  /** Names of the folders in it, in the same order. */
-  readonly folders: readonly string[];
-  readonly problems: readonly Problem[];
+/**
+ * The files of an archive in a folder.
+ *
+ * @param dir the folder that holds studio.yaml
+ * @throws MachineError, when it is asked, where a folder or a file cannot be read
+ */
+export function folderFiles(dir: string): ArchiveFiles {
+  const real = findRealPath(dir) ?? dir;
+  const disk = { dir, inside: [path.join(real, "tiles"), path.join(real, "recipes")] };
+  return {
+    list: (folder) => (isFolder(path.join(dir, folder)) ? listFolder(disk, folder) : null),
+    read: (file, largest) => readBytes(path.join(dir, file), largest),
+  };
+}
+
+function isFolder(dir: string): boolean {
+  const real = findRealPath(dir);
+  return real !== undefined && onMachine("look at", real, () => fs.statSync(real).isDirectory());
+}
+
+function readBytes(file: string, largest: number): Contents {
+  const size = onMachine("read", file, () => fs.statSync(file).size);
+  if (size > largest) return { tooLarge: size };
+  return { bytes: onMachine("read", file, () => fs.readFileSync(file)) };
 }
 
 /** An archive on disk: where it lies, and the real folders that its links may lead into. */
-export interface ArchiveOnDisk {
+interface ArchiveOnDisk {
   readonly dir: string;
   readonly inside: readonly string[];
 }
@@ -28,7 +47,7 @@ type Entry = "file" | "folder" | Problem;
  * @param folder relative to the archive, with `/`; empty for the archive itself
  * @throws MachineError where the folder cannot be read
  */
-export function listFolder(disk: ArchiveOnDisk, folder: string): FolderListing {
+function listFolder(disk: ArchiveOnDisk, folder: string): FolderListing {
   const absolute = path.join(disk.dir, folder);
   const found = onMachine("list", absolute, () =>
     fs.readdirSync(absolute, { withFileTypes: true }),
@@ -88,7 +107,7 @@ function kindOfLink(disk: ArchiveOnDisk, file: string): Entry {
 }
 
 /** Where a file really lies, links followed; undefined for a link that leads nowhere. */
-export function findRealPath(file: string): string | undefined {
+function findRealPath(file: string): string | undefined {
   try {
     return fs.realpathSync(file);
   } catch (cause) {

@@ -2,7 +2,7 @@ import { fc, test as propertyTest } from "@fast-check/vitest";
 import { expect, test } from "vitest";
 import { noCache } from "../../src/archive/parse-cache.ts";
 import { parseText } from "../../src/archive/parse-text.ts";
-import { renderRecord } from "../../src/archive/render-record.ts";
+import { renderRecord } from "../../src/reader/render-record.ts";
 
 test("a record is written as potters write it", () => {
   expect(

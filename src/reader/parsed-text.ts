@@ -1,0 +1,22 @@
+/** What a record's file holds once its text is taken apart. */
+import type { SourceMap } from "../records/read.ts";
+import type { TextFault } from "./problem-of-file.ts";
+
+/** How a file is written: Markdown with front matter, or nothing but YAML. */
+export type Form = "markdown" | "yaml";
+
+/** What a file holds, whatever the file is called: a function of its bytes alone. */
+export interface ParsedText {
+  /** Null where nothing can be read. */
+  readonly source: SourceMap | null;
+  /** What was written below the front matter. */
+  readonly notes: string;
+  readonly faults: readonly TextFault[];
+}
+
+/** Takes the text of a file apart: see `splitRecord` and `parseText` of the archive's room. */
+export interface TextParser {
+  parse(text: string, form: Form): ParsedText;
+  /** The YAML of a text, its lines numbered as in the file; undefined where none can be found. */
+  yamlOf(text: string, form: Form): string | undefined;
+}
