@@ -1,11 +1,12 @@
 /**
  * Where everything stands on the site, relative to its root. A tile's address never changes:
- * labels outlive sets.
+ * labels outlive sets. Every address is made here: no two things share one, and each is a name that
+ * every common file system can store.
  */
 
 import type { Surface } from "../terms/choices.ts";
 import { type Cone, coneSlug } from "../terms/cones.ts";
-import { idSlug } from "../terms/ids.ts";
+import { bytesOf, idSlug, isDeviceName, longestId } from "../terms/ids.ts";
 
 export const tileUrl = (id: string) => `tiles/${idSlug(id)}.html`;
 export const glazeUrl = (id: string) => `glazes/${idSlug(id)}.html`;
@@ -17,11 +18,52 @@ export const materialUrl = (id: string) => `materials/${idSlug(id)}.html`;
 export const coneUrl = (cone: Cone) => `cones/${coneSlug(cone)}.html`;
 export const coneSurfaceUrl = (cone: Cone, surface: Surface) =>
   `cones/${coneSlug(cone)}-${surface}.html`;
-/** `--` cannot come from joining two ids by accident, as an id's parts are parted by one `-`. */
 export const pairUrl = (over: string, under: string) =>
-  `pairs/${idSlug(over)}--over--${idSlug(under)}.html`;
-/** A series of blends: by its ends, and apart from the same ends measured otherwise. */
-export const blendUrl = (ends: readonly string[], by: "volume" | "weight") =>
-  `blends/${ends.map(idSlug).join("--")}${by === "volume" ? "--by-volume" : ""}.html`;
+  `pairs/${joinable(over)}--over--${joinable(under)}.html`;
 export const mapUrl = (cone: Cone) => `maps/${coneSlug(cone)}.html`;
 export const makerUrl = (slug: string) => `makers/${slug}.html`;
+
+/** A series of blends: by its ends, and apart from the same ends measured otherwise. */
+export function blendUrl(ends: readonly string[], by: "volume" | "weight"): string {
+  // A glaze may be called “by-volume” itself: `~` is in no id, so nothing else leads there.
+  const joined = ends.map((end) => (idSlug(end) === "by-volume" ? `~${end}` : joinable(end)));
+  return `blends/${joined.join("--")}${by === "volume" ? "--by-volume" : ""}.html`;
+}
+
+/**
+ * An id that is joined to others by `--`. Hyphens in a row, which would read as such a joint, become
+ * one `~` fewer, a letter that is in no id.
+ */
+function joinable(id: string): string {
+  return idSlug(id).replace(/-{2,}/gu, (run) => "~".repeat(run.length - 1));
+}
+
+/**
+ * Gives names of somebody's own words, people's or kilns', their part of an address: each call
+ * another one, never empty, and never that of the page that lists them all, of a device of Windows,
+ * or too long to store.
+ *
+ * @param otherwise what stands for a name that holds no letter and no digit
+ */
+export function nameSlugs(otherwise: string): (name: string) => string {
+  const taken = new Set(["index"]);
+  return (name) => {
+    const slug = shorten(bareSlug(name)).replace(/[.-]+$/u, "");
+    const usable = slug === "" ? otherwise : isDeviceName(slug) ? `${otherwise}-${slug}` : slug;
+    let free = usable;
+    for (let n = 2; taken.has(free); n += 1) free = `${usable}-${n}`;
+    taken.add(free);
+    return free;
+  };
+}
+
+/** A name without case, and without signs before and after it: under which two spellings meet. */
+export function bareSlug(name: string): string {
+  return idSlug(name.trim()).replace(/^[._-]+|[.-]+$/gu, "");
+}
+
+function shorten(slug: string): string {
+  const letters = Array.from(slug);
+  while (bytesOf(letters.join("")) > longestId) letters.pop();
+  return letters.join("");
+}

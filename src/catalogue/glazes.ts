@@ -3,6 +3,7 @@ import { tellReasons } from "../chemistry/reasons.ts";
 import type { Archive, Filed } from "../records/archive.ts";
 import { findById } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
+import { byWord } from "../terms/by-word.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import { glazeUrl, pairUrl } from "./addresses.ts";
 import { glazeColours } from "./colours/glaze-colours.ts";
@@ -125,14 +126,11 @@ function madeOf(
   archive: Archive,
   findMaterialLink: FindMaterialLink,
 ): Readonly<Record<string, Link>> {
-  const links: Record<string, Link> = {};
-  for (const { material } of [...(record.ingredients ?? []), ...(record.additions ?? [])]) {
-    const link = findMaterialLink(material);
-    if (link) links[material] = link;
-  }
-  for (const { glaze } of record.blend ?? []) {
-    const link = linkTo(findById(archive.glazes, glaze), glazeUrl);
-    if (link) links[glaze] = link;
-  }
-  return links;
+  const materials = [...(record.ingredients ?? []), ...(record.additions ?? [])].map(
+    ({ material }) => [material, findMaterialLink(material)] as const,
+  );
+  const glazes = (record.blend ?? []).map(
+    ({ glaze }) => [glaze, linkTo(findById(archive.glazes, glaze), glazeUrl)] as const,
+  );
+  return byWord([...materials, ...glazes].flatMap(([id, link]) => (link ? [[id, link]] : [])));
 }

@@ -1,7 +1,7 @@
 /** Makers' names, no further than `shown` in studio.yaml allows. */
 import type { MakerRecord, StudioRecord } from "../records/studio.ts";
-import { compareIds, idSlug } from "../terms/ids.ts";
-import { makerUrl } from "./addresses.ts";
+import { compareIds } from "../terms/ids.ts";
+import { makerUrl, nameSlugs } from "./addresses.ts";
 import type { CatalogueMaker, MakerName } from "./types.ts";
 
 /**
@@ -10,11 +10,11 @@ import type { CatalogueMaker, MakerName } from "./types.ts";
  */
 export function namesThatMayBeShown(studio: StudioRecord): ReadonlyMap<string, MakerName> {
   const names = new Map<string, MakerName>();
-  const taken = new Set<string>();
+  const slugFor = nameSlugs("maker");
   for (const [key, maker] of Object.entries(studio.makers ?? {})) {
     const name = findShownName(maker);
     if (name === undefined) continue;
-    names.set(key, { name, url: maker.shown === "yes" ? makerUrl(freeSlug(name, taken)) : null });
+    names.set(key, { name, url: maker.shown === "yes" ? makerUrl(slugFor(name)) : null });
   }
   return names;
 }
@@ -33,14 +33,6 @@ export function initialsOf(name: string): string {
     .filter((letter) => letter !== undefined)
     .map((letter) => `${letter.toUpperCase()}.`)
     .join(" ");
-}
-
-function freeSlug(name: string, taken: Set<string>): string {
-  const slug = idSlug(name).replace(/[.-]+$/u, "") || "maker";
-  let free = slug;
-  for (let n = 2; taken.has(free); n += 1) free = `${slug}-${n}`;
-  taken.add(free);
-  return free;
 }
 
 /** The makers who have a page, in the order of their names, with the tiles they made. */

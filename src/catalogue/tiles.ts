@@ -4,6 +4,7 @@ import { type Archive, type Filed, findById, type Tile } from "../records/archiv
 import { coatsThatCount, countCoats, findLaps } from "../records/coat-stack.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import type { TileRecord } from "../records/tile.ts";
+import { byWord } from "../terms/by-word.ts";
 import { effects, faults, surfaces } from "../terms/choices.ts";
 import { idKey } from "../terms/ids.ts";
 import { clayUrl, glazeUrl, pairUrl, setUrl, tileUrl } from "./addresses.ts";
@@ -129,12 +130,8 @@ function glazesOf(
   glazes: ReadonlyMap<string, Filed<GlazeRecord>>,
 ): Readonly<Record<string, Link>> {
   const ids = tile.steps.flatMap((step) => (step.step === "coat" ? step.glazes : []));
-  const links: Record<string, Link> = {};
-  for (const id of ids) {
-    const link = linkTo(findById(glazes, id), glazeUrl);
-    if (link) links[link.id] = link;
-  }
-  return links;
+  const links = ids.flatMap((id) => linkTo(findById(glazes, id), glazeUrl) ?? []);
+  return byWord(links.map((link) => [link.id, link]));
 }
 
 function topGlaze(tile: Tile, glazes: Readonly<Record<string, Link>>): Link | null {

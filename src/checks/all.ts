@@ -18,6 +18,7 @@ import { lightOverDark } from "./rules/light-over-dark.ts";
 import { logDoubtful } from "./rules/log-doubtful.ts";
 import { logUnusable } from "./rules/log-unusable.ts";
 import { materialUnknownInside } from "./rules/material-unknown-inside.ts";
+import { materialUnreadable } from "./rules/material-unreadable.ts";
 import { mayMelt } from "./rules/may-melt.ts";
 import { noughtMistaken } from "./rules/nought-mistaken.ts";
 import { onglazeTooEarly } from "./rules/onglaze-too-early.ts";
@@ -54,6 +55,7 @@ export const rules: readonly Rule[] = [
   resultOfWhichFiring,
   unusablePicture,
   blendInACircle,
+  materialUnreadable,
   formerCodeTaken,
   codeReservedTwice,
   scheduleFault,

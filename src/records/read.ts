@@ -19,9 +19,36 @@ export type Read<T> =
  * @returns the record, or every fault in it, each with its field and a hint
  */
 export function readAs<T>(schema: z.ZodType<T>, source: SourceMap): Read<T> {
+  const unkept = findUnkept(source, []);
   const result = schema.safeParse(source, { reportInput: true });
-  if (result.success) return { ok: true, record: result.data };
-  return { ok: false, faults: result.error.issues.flatMap(toFaults) };
+  if (result.success && unkept.length === 0) return { ok: true, record: result.data };
+  const faults = result.success ? [] : result.error.issues.flatMap(toFaults);
+  const told = new Set(unkept.map(({ path }) => JSON.stringify(path)));
+  return {
+    ok: false,
+    faults: [...unkept, ...faults.filter(({ path }) => !told.has(JSON.stringify(path)))],
+  };
+}
+
+/** The one word that schemas lose in silence where it names something, as an object has it already. */
+const unkeptName = "__proto__";
+
+function findUnkept(source: Source, path: FieldPath): FieldFault[] {
+  if (typeof source === "string") return [];
+  return Object.entries(source).flatMap(([key, value]: [string, Source]) => {
+    const at = [...path, Array.isArray(source) ? Number(key) : key];
+    return [...(key === unkeptName ? [unkept(at)] : []), ...findUnkept(value, at)];
+  });
+}
+
+function unkept(path: FieldPath): FieldFault {
+  return {
+    path,
+    atKey: true,
+    code: "unusable-name",
+    message: `“${unkeptName}” cannot be the name of anything here`,
+    hint: "Take another word.",
+  };
 }
 
 function toFaults(issue: z.core.$ZodIssue): FieldFault[] {

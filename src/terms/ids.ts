@@ -13,6 +13,22 @@ export function idSlug(id: string): string {
 
 const windowsDevices = /^(con|prn|aux|nul|com\d|lpt\d)$/u;
 
+/** Whether Windows has a device of the name that a file's name begins with, and so cannot store the file. */
+export function isDeviceName(name: string): boolean {
+  return windowsDevices.test(idKey(name).split(".")[0] ?? "");
+}
+
+/**
+ * The longest id, in bytes of UTF-8: three of them, with what joins them, still make one name of a
+ * file, of which common file systems take 255 bytes.
+ */
+export const longestId = 72;
+
+/** How long a name of a file is, in bytes, in the encoding that most file systems count in. */
+export function bytesOf(name: string): number {
+  return new TextEncoder().encode(name).length;
+}
+
 /**
  * Why an id cannot be used, in a potter's words; undefined where it can. `index` is the page of
  * a whole list, and Windows cannot store a file named after one of its devices.
@@ -20,11 +36,12 @@ const windowsDevices = /^(con|prn|aux|nul|com\d|lpt\d)$/u;
 export function findIdFault(id: string): string | undefined {
   const key = idKey(id);
   if (key === "index") return "“index” is the name of the page that lists them all";
-  if (windowsDevices.test(key.split(".")[0] ?? ""))
-    return `Windows cannot store a file named “${id}”`;
+  if (isDeviceName(id)) return `Windows cannot store a file named “${id}”`;
   if (!/^[\p{L}\p{N}][\p{L}\p{M}\p{N}._-]*$/u.test(id.normalize("NFC")))
     return "a name may hold letters, digits, “-”, “_” and “.”, and begins with a letter or digit";
   if (/[.]$/u.test(id)) return "a name may not end in a full stop";
+  if (bytesOf(key) > longestId)
+    return `it is too long: a name may have ${longestId} letters, and fewer where they are not those of English`;
   return undefined;
 }
 

@@ -104,7 +104,7 @@ function teeth(lengths: number, one: (width: number, depth: number) => string): 
   };
 }
 
-const textureEdges: Readonly<Record<string, Edge>> = {
+const textureEdges = {
   smooth: level,
   carved: teeth(1.5, (w, d) => `h${n(w * 0.55)}l${n(w * 0.15)} ${n(d)}l${n(w * 0.3)} ${n(-d)}`),
   combed: teeth(0.5, (w, d) => `l${n(w / 2)} ${n(d)}l${n(w / 2)} ${n(-d)}`),
@@ -120,7 +120,9 @@ const textureEdges: Readonly<Record<string, Edge>> = {
     (w, d) => `v${n(d)}h${n(w * 0.5)}q${n(w * 0.25)} ${n(-d * 2)} ${n(w * 0.5)} 0v${n(-d)}`,
   ),
   stamped: teeth(1.2, (w, d) => `h${n(w * 0.5)}v${n(d)}h${n(w * 0.5)}v${n(-d)}`),
-};
+} satisfies Readonly<Record<string, Edge>>;
+
+const edgesOfTextures: ReadonlyMap<string, Edge> = new Map(Object.entries(textureEdges));
 
 const ownTexture = teeth(
   1.1,
@@ -130,5 +132,5 @@ const ownTexture = teeth(
 
 /** The upper edge of the clay by its texture; a potter's own word has an uneven one. */
 export function textureEdge(texture: string): Edge {
-  return textureEdges[texture] ?? ownTexture;
+  return edgesOfTextures.get(texture) ?? ownTexture;
 }

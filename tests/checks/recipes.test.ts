@@ -58,6 +58,22 @@ describe("what is not known of a recipe", () => {
     expect(codesIn({ materials })).toEqual([]);
   });
 
+  it("a formula that cannot be read is told although no glaze holds it", () => {
+    const materials = [
+      material("drain-clay", { name: "Drain clay", formula: "SiO2.2Hq" }),
+      material("ash", { name: "Ash", analysis: { SiO2: 60, constructor: 5 } }),
+    ];
+    expect(tell({ materials })).toMatchInlineSnapshot(`
+      "error material-unreadable recipes/materials/drain-clay.md › formula
+      The formula of Drain clay cannot be read at character 7: “Hq” is no element with an atomic weight here
+      Elements begin with one capital letter: Si, Al, Ca, K. Mind capitals: CO is carbon and oxygen, Co is cobalt.
+
+      error material-unreadable recipes/materials/ash.md › analysis
+      The analysis of Ash cannot be used: “constructor” is no oxide
+      Write oxides by their formula, SiO2 or Al2O3, fluorine as F, and what is lost in the fire as loss."
+    `);
+  });
+
   const without = (id: string) => ({
     ...nothing,
     withoutChemistry: new Map([[id, "nobody knows what drain clay is made of"]]),

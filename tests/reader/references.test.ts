@@ -137,6 +137,22 @@ describe("a name that leads nowhere", () => {
     expect(found.archive?.glazes.get("a")?.record.ingredients).toHaveLength(3);
   });
 
+  it("of a teacher is told where it is only spelt otherwise, since the set's page would name nobody", async () => {
+    expect(
+      await tellOf({
+        "tiles/evening/set.md": record("name: Evening\nteacher: M01"),
+        "tiles/evening/WL-101.md": tile(layer),
+      }),
+    ).toMatchInlineSnapshot(`
+      "
+      tiles/evening/set.md:3:10 error: “teacher: M01” is the code of no maker in studio.yaml [unknown-maker]
+        3 | teacher: M01
+          |          ^
+        Write it as studio.yaml spells it: “teacher: m01”. The makers there are m01.
+      "
+    `);
+  });
+
   it("in a set is reported once, where the set says it", async () => {
     expect(
       await tellOf({
@@ -148,10 +164,10 @@ describe("a name that leads nowhere", () => {
       }),
     ).toMatchInlineSnapshot(`
       "
-      tiles/evening/set.md:3:10 error: There is no maker “Rowan” [unknown-maker]
+      tiles/evening/set.md:3:10 error: “teacher: Rowan” is the code of no maker in studio.yaml [unknown-maker]
         3 | teacher: Rowan
           |          ^
-        Add the code under “makers:” in studio.yaml, as in “m07: {}”.
+        The makers there are m01. Add the code under “makers:” in studio.yaml, as in “m07: {}”.
 
       tiles/evening/set.md:4:10 error: There is no tile “WL-900” [unknown-tile]
         4 | control: WL-900

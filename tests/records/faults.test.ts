@@ -359,12 +359,63 @@ describe("whatever stands in a field", () => {
   });
 
   it("of a map's names comes through too, and never as a field of every object", () => {
-    for (const text of naughty) {
+    for (const text of naughty.filter((word) => word !== "__proto__")) {
       const jars = Object.fromEntries([[text, "soot"]]);
       const reading = readAs(setSchema, { name: "Evening", jars });
-      expect(reading.ok).toBe(true);
+      expect(reading).toMatchObject({ ok: true, record: { jars } });
     }
     expect(({} as { soot?: string }).soot).toBeUndefined();
+  });
+
+  it("of a map's names is told where it is the one that no object can keep", () => {
+    expect(naughty).toContain("__proto__");
+    const jars = Object.fromEntries([["__proto__", "soot"]]);
+    expect(readAs(setSchema, { name: "Evening", jars })).toEqual({
+      ok: false,
+      faults: [
+        {
+          path: ["jars", "__proto__"],
+          atKey: true,
+          code: "unusable-name",
+          message: "“__proto__” cannot be the name of anything here",
+          hint: "Take another word.",
+        },
+      ],
+    });
+  });
+
+  it("of yes and no is no word that every object has", () => {
+    for (const word of Object.getOwnPropertyNames(Object.prototype)) {
+      expect(readAs(setSchema, { name: "Evening", listed: word })).toMatchObject({
+        ok: false,
+        faults: [{ code: "not-yes-or-no", message: `“${word}” is neither yes nor no` }],
+      });
+    }
+  });
+
+  it("of a figure is never too great to reckon with", () => {
+    const long = "9".repeat(400);
+    const ofGlaze = (parts: string) =>
+      readAs(glazeSchema, {
+        name: "A",
+        kind: "glaze",
+        ingredients: [{ material: "silica", parts }],
+        "weight-per-coat": long,
+      });
+    const tooGreat = (what: string) => ({
+      code: "not-a-number",
+      message: `Here stands a figure of more than a thousand million, which is no ${what}`,
+      hint: "Look for digits too many.",
+    });
+    expect(ofGlaze(long)).toMatchObject({
+      ok: false,
+      faults: [tooGreat("number of parts"), tooGreat("relative weight")],
+    });
+    expect(ofGlaze(`0.${"0".repeat(400)}1`)).toMatchObject({
+      ok: false,
+      faults: [{ code: "parts-not-positive" }, tooGreat("relative weight")],
+    });
+    expect(ofGlaze("1000000000")).toMatchObject({ ok: false, faults: [{}] });
   });
 
   it("is a record or faults with all their words, and never anything else", () => {

@@ -48,6 +48,10 @@ describe("an id", () => {
     ["con", "Windows cannot store a file named “con”"],
     ["LPT1.glaze", "Windows cannot store a file named “LPT1.glaze”"],
     ["tb.", "a name may not end in a full stop"],
+    ...["a".repeat(73), "釉".repeat(25)].map((id) => [
+      id,
+      "it is too long: a name may have 72 letters, and fewer where they are not those of English",
+    ]),
     ...[
       "",
       "-x",

@@ -9,6 +9,7 @@ import {
   type Tile,
 } from "../../records/archive.ts";
 import type { FiringRecord } from "../../records/firing.ts";
+import { byWord } from "../../terms/by-word.ts";
 import { type Cone, findHottest } from "../../terms/cones.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
 import { firingUrl } from "../addresses.ts";
@@ -104,7 +105,7 @@ export function listFirings(
 }
 
 function witnessByShelf({ witness = {} }: FiringRecord): CatalogueFiring["witness"] {
-  return Object.fromEntries(
+  return byWord(
     Object.entries(witness).map(([shelf, seen]) => [shelf, findWitnessCone(seen) ?? null]),
   );
 }

@@ -1,8 +1,8 @@
 /** Kilns: what was fired in each, and how near it came to what was aimed at. */
 
 import { conesBetween } from "../../firing/accounts.ts";
-import { compareIds, idKey, idSlug } from "../../terms/ids.ts";
-import { kilnUrl } from "../addresses.ts";
+import { compareIds, idKey } from "../../terms/ids.ts";
+import { bareSlug, kilnUrl, nameSlugs } from "../addresses.ts";
 import type { Link } from "../link.ts";
 import type {
   CatalogueKiln,
@@ -23,19 +23,20 @@ import { compareShelves } from "./shelves.ts";
 export function nameKilns(views: Iterable<FiringView>): ReadonlyMap<string, Link> {
   const kilns = new Map<string, Link>();
   const byFiring = new Map<string, Link>();
+  const slugFor = nameSlugs("kiln");
   for (const { firing } of [...views].sort(oldestFirst)) {
     const name = firing.record.kiln;
     if (name === undefined) continue;
-    const id = slugOf(name);
-    const kiln = kilns.get(id) ?? { id, name, url: kilnUrl(id) };
-    kilns.set(id, kiln);
+    const known = kilns.get(bareSlug(name));
+    const kiln = known ?? newKiln(slugFor(name), name);
+    kilns.set(bareSlug(name), kiln);
     byFiring.set(idKey(firing.id), kiln);
   }
   return byFiring;
 }
 
-function slugOf(name: string): string {
-  return idSlug(name.trim()).replace(/^[.-]+|[.-]+$/gu, "") || "kiln";
+function newKiln(id: string, name: string): Link {
+  return { id, name, url: kilnUrl(id) };
 }
 
 /** What is still to come has no day and stands last. */

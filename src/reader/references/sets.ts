@@ -3,7 +3,8 @@ import type { Filed } from "../../records/archive.ts";
 import type { Problem } from "../../records/problem.ts";
 import type { SetRecord } from "../../records/set.ts";
 import { idKey } from "../../terms/ids.ts";
-import { follow, type Known, type Sought } from "./look-up.ts";
+import { problemOfFile } from "../problem-of-file.ts";
+import { follow, type Known, lookUp, type Sought } from "./look-up.ts";
 import { soughtClay, soughtMaker, soughtTile } from "./sought.ts";
 import type { TileCodes } from "./tile-codes.ts";
 
@@ -31,11 +32,32 @@ export function findUnknownInSet(set: Filed<SetRecord>, names: SetNames): readon
     names.codes.reservedUnknown ||
     (control !== undefined && names.codes.reserved.has(idKey(control)));
   return [
-    ...find(teacher, ["teacher"], names.makers, soughtMaker),
+    ...findTeacher(set.file, teacher, names.makers),
     ...find(defaults.maker, ["defaults", "maker"], names.makers, soughtMaker),
     ...find(defaults.clay, ["defaults", "clay"], names.clays, soughtClay),
     ...(isReserved ? [] : find(control, ["control"], names.codes.ids, soughtTile)),
   ];
+}
+
+/** A set keeps its teacher's key as it was written, so one spelt otherwise would name nobody. */
+function findTeacher(
+  file: string,
+  teacher: string | undefined,
+  makers: Known | null,
+): readonly Problem[] {
+  if (teacher === undefined || makers === null) return [];
+  const keys = [...makers.values()];
+  if (keys.includes(teacher)) return [];
+  const spelt = lookUp(makers, teacher);
+  const fault = {
+    code: soughtMaker.code,
+    message: `“teacher: ${teacher}” is the code of no maker in studio.yaml`,
+    hint:
+      spelt === undefined
+        ? `${keys.length > 0 ? `The makers there are ${keys.join(", ")}. ` : ""}${soughtMaker.otherwise}`
+        : `Write it as studio.yaml spells it: “teacher: ${spelt}”. The makers there are ${keys.join(", ")}.`,
+  };
+  return [problemOfFile(file, fault, ["teacher"])];
 }
 
 /** The keys of every code that a set reserves. */

@@ -1,5 +1,6 @@
 /** Lists and maps of fields. */
 import * as z from "zod";
+import { byWord } from "../../terms/by-word.ts";
 import { editorHints } from "./scalar.ts";
 
 /** A field that must be there, with the words that explain it to a potter. */
@@ -29,7 +30,7 @@ export function list<Out, In>(schema: z.ZodType<Out, In>) {
 
 /** A map from keys of the author's own to values of one kind. */
 export function mapOf<Out, In>(schema: z.ZodType<Out, In>) {
-  return z.record(z.string(), schema);
+  return z.record(z.string(), schema).transform((map) => byWord(Object.entries<Out>(map)));
 }
 
 type CamelCase<S> = S extends `${infer Head}-${infer Tail}`

@@ -3,6 +3,9 @@ import * as z from "zod";
 import { list } from "./containers.ts";
 import { scalar } from "./scalar.ts";
 
+/** No figure of a studio comes near it, and sums of such figures stay figures. */
+const greatest = 1e9;
+
 /** A number, with a point or a comma for the decimals; `expected` names it and its unit. */
 export function number(
   expected: string,
@@ -11,7 +14,8 @@ export function number(
   return scalar<number>(
     (found) => {
       const value = Number(found.replace(",", "."));
-      const isNumber = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/u.test(found) && Number.isFinite(value);
+      const isNumber = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/u.test(found);
+      if (isNumber && Math.abs(value) > greatest) return tooGreat(expected);
       if (isNumber && isAllowed(value, allowed)) return { value };
       return {
         code: "not-a-number",
@@ -21,6 +25,15 @@ export function number(
     },
     { type: ["number", "string"] },
   );
+}
+
+/** The figure itself is not told: it may have hundreds of digits. */
+function tooGreat(expected: string) {
+  return {
+    code: "not-a-number",
+    message: `Here stands a figure of more than a thousand million, which is no ${expected}`,
+    hint: "Look for digits too many.",
+  };
 }
 
 function isAllowed(
@@ -42,12 +55,17 @@ function describeAllowed(allowed: { above?: number; from?: number; to?: number }
   return "a number";
 }
 
+/** Fewer parts than this nobody weighs, and shares of them would be lost in rounding. */
+const least = 1e-6;
+
 /** Parts by weight. */
 export const parts = () =>
   scalar<number>(
     (found) => {
       const value = Number(found.replace(",", "."));
-      if (/^(\d+([.,]\d*)?|[.,]\d+)$/u.test(found) && value > 0) return { value };
+      const isNumber = /^(\d+([.,]\d*)?|[.,]\d+)$/u.test(found);
+      if (isNumber && value > greatest) return tooGreat("number of parts");
+      if (isNumber && value >= least) return { value };
       return {
         code: "parts-not-positive",
         message: `“${found}” is no number of parts`,

@@ -25,18 +25,18 @@ function isDay(found: string): boolean {
   return !Number.isNaN(date.getTime()) && date.toISOString().startsWith(found);
 }
 
-const truths: Readonly<Record<string, boolean>> = {
-  yes: true,
-  true: true,
-  no: false,
-  false: false,
-};
+const truths: ReadonlyMap<string, boolean> = new Map([
+  ["yes", true],
+  ["true", true],
+  ["no", false],
+  ["false", false],
+]);
 
 /** Yes or no. */
 export const yesNo = () =>
   scalar<boolean>(
     (found) => {
-      const value = truths[found.toLowerCase()];
+      const value = truths.get(found.toLowerCase());
       if (value !== undefined) return { value };
       return {
         code: "not-yes-or-no",
