@@ -34,7 +34,8 @@ interface Share {
   readonly note?: Note;
 }
 
-const isLoss = (key: string) => key.toLowerCase() === "loss";
+/** Sheets print it as loss or as LOI, for loss on ignition. */
+export const isLoss = (key: string) => /^(?:loss|l\.?o\.?i\.?)$/iu.test(key);
 
 /**
  * Reads an analysis as it was stated. Iron given as FeO is restated as Fe2O3, cobalt as CoO and
@@ -51,8 +52,9 @@ export function readStatedAnalysis(stated: StatedAnalysis): StatedReading {
     if (share === undefined) return { ok: false, problem: noOxide(key) };
     shares.push(share);
   }
-  const loss = Object.entries(stated).find(([key]) => isLoss(key))?.[1];
-  return { ok: true, ...addUp(shares, loss) };
+  const [loss, second] = Object.entries(stated).filter(([key]) => isLoss(key));
+  if (second) return { ok: false, problem: secondLoss(second[0]) };
+  return { ok: true, ...addUp(shares, loss?.[1]) };
 }
 
 function addUp(shares: readonly Share[], statedLoss: number | undefined) {
@@ -155,12 +157,20 @@ function uncounted(key: string, amount: number, element: Element): Share {
   };
 }
 
+function secondLoss(key: string): StatedProblem {
+  return {
+    key,
+    message: `“${key}” is a second line for the loss`,
+    hint: "Keep one of them: loss and LOI are the same.",
+  };
+}
+
 function noOxide(key: string): StatedProblem {
   return {
     key,
     message: `“${key}” is no oxide`,
     hint: key.includes("0")
       ? "Write oxygen with the letter O, not with a zero."
-      : "Write oxides by their formula, SiO2 or Al2O3, fluorine as F, and what is lost in the fire as loss.",
+      : "Write oxides by their formula, SiO2 or Al2O3, fluorine as F, and what is lost in the fire as loss or LOI.",
   };
 }

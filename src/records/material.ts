@@ -9,7 +9,7 @@ const materialFields = f.fields({
     f.text(),
   ),
   analysis: f.optional(
-    "Weight per cent of oxides, such as SiO2: 68.5, and what is lost in firing as loss:.",
+    "Weight per cent of oxides, such as SiO2: 68.5, and what is lost in firing as loss: or LOI:.",
     f.mapOf(f.number("percentage by weight", { from: 0, to: 100 })),
   ),
   cautions: f.optional(

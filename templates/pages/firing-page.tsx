@@ -73,6 +73,7 @@ export function FiringPage(props: FiringPageProps): VNode {
       <KilnCare
         root={frame.root}
         heatedBy={firing.record.heatedBy ? [firing.record.heatedBy] : []}
+        kinds={[firing.record.kind]}
       />
     </Document>
   );

@@ -63,7 +63,11 @@ export function KilnPage(props: KilnPageProps): VNode {
         <h2>Its firings, the newest first</h2>
         <FiringLines root={frame.root} firings={firings} withKiln={false} />
       </section>
-      <KilnCare root={frame.root} heatedBy={kiln.heatedBy} />
+      <KilnCare
+        root={frame.root}
+        heatedBy={kiln.heatedBy}
+        kinds={firings.map(({ record }) => record.kind)}
+      />
     </Document>
   );
 }

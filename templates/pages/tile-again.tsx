@@ -23,8 +23,9 @@ export function AgainCard(props: TilePageProps): VNode {
       </ol>
       <Definitions of={cardLines(props)} />
       <p class="quiet">
-        Wear a dust mask where glaze is mixed or sanded, keep the foot clean, and put anything that
-        may run on a dish of its own. A tile is no proof for a pot: food needs a laboratory’s word.
+        Wear a fitted dust mask (FFP3 or P100) where glaze is mixed or sanded, keep the foot clean,
+        and put anything that may run on a dish of its own. A tile proves nothing about a pot: have
+        ware for food leach-tested.
       </p>
     </section>
   );

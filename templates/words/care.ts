@@ -30,7 +30,7 @@ export const careTopics: readonly CareTopic[] = [
     words: [
       "Clay, glaze and most raw materials hold silica. Breathed in as dust it scars the lungs, and the dust that does it is too fine to see. The harm does not heal.",
       "Wipe up wet, with a sponge or a mop; never sweep, never blow, and use no household vacuum cleaner. Scrape and fettle while the clay is damp, not when it is dry. Sand nothing dry. Keep dry materials in closed tubs, weigh them slowly, and add powder to water rather than water to powder. Wash aprons, and leave them in the studio.",
-      "Whoever weighs, mixes or sands wears a fitted mask made for fine dust. A mask of cloth or paper does nothing.",
+      "Whoever weighs, mixes or sands wears a mask that fits the face, with a filter of class FFP3 or P100 or what the safety sheet asks for. Such a filter stops dust. It stops no gas.",
     ],
     decides:
       "The safety sheet of each material, and local rules for silica at work and in classes. Children do not handle dry materials.",
@@ -39,7 +39,7 @@ export const careTopics: readonly CareTopic[] = [
     id: "spraying",
     title: "Spraying",
     words: [
-      "A spray gun turns glaze into a mist that stays in the air. Spray only into a booth that draws the air away from the face and out of the room or through a filter meant for it, with a fitted mask and eye protection on, and let the fan run on afterwards.",
+      "A spray gun turns glaze into a mist that stays in the air. Spray only into a booth that draws the air away from the face and out of the room or through a filter meant for it, with a fitted mask (FFP3 or P100) and eye protection on, and let the fan run on afterwards.",
     ],
     decides:
       "The booth’s and the gun’s manuals, the safety sheet of what is sprayed, and local rules.",
@@ -48,7 +48,7 @@ export const careTopics: readonly CareTopic[] = [
     id: "metals",
     title: "Metals and raw materials",
     words: [
-      "Barium, cadmium, chromium, cobalt, copper, lead, lithium, manganese, nickel and vanadium are some of the metals in glazes, stains and clays. Each harms in its own way, raw, as dust, as fume in the kiln, or in the mouth.",
+      "Antimony, arsenic, barium, beryllium, cadmium, chromium, cobalt, copper, lead, lithium, manganese, nickel, selenium, thallium, uranium and vanadium are in some glazes, stains and clays, old ones above all. Each harms in its own way, raw, as dust, as fume in the kiln, or in the mouth.",
       "Know what is in the bucket before a hand goes in. Wear gloves for oxides and washes, do not eat or drink at the glazing table, wash hands before leaving it, and keep materials in the containers that they came in, with their labels. What is left over does not go down the drain.",
       "Some materials burn skin and eyes: wood ash stirred in water is a lye.",
     ],
@@ -58,9 +58,9 @@ export const careTopics: readonly CareTopic[] = [
     id: "fumes",
     title: "Fumes",
     words: [
-      "Kilns give off fumes: carbon monoxide, sulphur and fluorine from clay, metal from glazes, and acrid smoke where wax, latex, paper or lustre burns off. Peel latex and tape before firing. Fire with the kiln’s extraction on and the room aired, and stay out of the room while it is heating.",
+      "Kilns give off fumes: carbon monoxide, sulphur and fluorine from clay, metals such as manganese, chromium and lead from glazes, and acrid smoke where wax, latex, paper or lustre burns off. Peel latex and tape before firing. Fire with the kiln’s extraction on and the room aired, and stay out of the room while it is heating.",
       "Lustres and their thinners give off solvent while they are brushed on and again as they burn: open air or extraction for both, and no flame near.",
-      "Salt, soda, raku, saggar and pit firings smoke and fume in the open: stand to windward, at a distance, with nobody’s window downwind.",
+      "Salt, soda, raku, saggar and pit firings smoke and fume in the open: outdoors, stand upwind and at a distance, with nobody’s window downwind. A raku piece comes out glowing and sets fire to what it is put into: clear the ground, wear what the heat asks for on face, hands and feet, keep water and a lid at hand, and stay out of the smoke, which holds carbon monoxide.",
     ],
     decides:
       "The kiln’s manual, the product’s safety sheet, and an alarm for carbon monoxide in the kiln room.",
@@ -69,7 +69,7 @@ export const careTopics: readonly CareTopic[] = [
     id: "kilns",
     title: "Hot kilns and damp work",
     words: [
-      "Work that looks dry can hold water, and water that boils inside clay bursts it. Dry it through, warm it slowly, and do not stand a piece in the kiln that feels cold against the cheek.",
+      "Work that looks dry can hold water, and water that boils inside clay bursts it. Dry it through, warm it slowly, and keep out of the kiln a piece that feels cold: it is still damp.",
       "A kiln burns skin through its lid, dazzles through its spyhole and holds current in its elements. Look in only through dark glasses made for it, open it only when it is cool enough for bare hands, and switch it off at the wall before touching anything inside. Nobody opens a kiln alone for the first time.",
       "Clay meant for a low fire melts at a high one. A piece of it in a stoneware load becomes a puddle on the shelf, and 06 is not 6: read the programme aloud to somebody.",
     ],
@@ -106,7 +106,7 @@ export const careTopics: readonly CareTopic[] = [
       "Wash glaze off the back and the foot before the tile goes to the kiln, and write the code where glaze will not cover it, in something that stays: scratched in, or in underglaze or oxide.",
     ],
     decides:
-      "Whoever unloads: a tile that cannot be read, or stands fast on the shelf, tells nothing.",
+      "Whoever unloads: a tile that cannot be read, or is stuck to the shelf, tells nothing.",
   },
   {
     id: "photographs",

@@ -99,7 +99,7 @@ describe("a stated analysis", () => {
     expect(notes).toEqual([]);
   });
 
-  test.each(["Al203", "LOI", "sio2", "alumina", "Si", "K2CO3", "KNaO", "", "Na20", "O2"])(
+  test.each(["Al203", "sio2", "alumina", "Si", "K2CO3", "KNaO", "", "Na20", "O2"])(
     "with a line “%s” is a problem, since that is no oxide",
     (key) => {
       expect(readStatedAnalysis({ SiO2: 50, [key]: 40 })).toMatchObject({
@@ -108,6 +108,25 @@ describe("a stated analysis", () => {
       });
     },
   );
+
+  test.each(["loss", "Loss", "LOI", "loi", "L.O.I."])("reads its loss under “%s”", (key) => {
+    expect(read({ SiO2: 60, Al2O3: 30, [key]: 10 })).toMatchObject({
+      analysis: { loss: 10 },
+      notes: [],
+    });
+  });
+
+  test("with two lines for the loss is a problem, since one of them would be dropped", () => {
+    const reading = readStatedAnalysis({ SiO2: 90, loss: 5, LOI: 6 });
+    expect(reading).toEqual({
+      ok: false,
+      problem: {
+        key: "LOI",
+        message: "“LOI” is a second line for the loss",
+        hint: "Keep one of them: loss and LOI are the same.",
+      },
+    });
+  });
 
   test("has a problem that says what to write", () => {
     const reading = readStatedAnalysis({ Al203: 40 });

@@ -123,6 +123,21 @@ describe("the pages of firings and kilns", () => {
     expect(page("firings/g-1.html")).not.toContain("carbon monoxide");
   });
 
+  it("look through a spyhole in the words of the care page", () => {
+    const care = "Look in only through dark glasses made for it";
+    for (const path of ["firings/g-1.html", "kilns/the-drum.html", "care.html"])
+      expect(words(page(path))).toContain(care);
+  });
+
+  it("warn of glowing ware and smoke at a raku firing, loudly, and at no other", () => {
+    const raku = words(page("firings/r-1.html"));
+    expect(page("firings/r-1.html")).toContain('class="caution loud"');
+    expect(raku).toContain("The ware is drawn glowing and sets fire to what it is put into.");
+    expect(raku).toContain("give off thick smoke with carbon monoxide in it");
+    expect(raku).toContain("Source: Western Carolina University, Ceramics safety");
+    expect(words(page("firings/g-1.html"))).not.toContain("Raku");
+  });
+
   it("show on a tile's page what its own shelf had, and the curve", () => {
     const html = page("tiles/ct-2.html");
     expect(words(html)).toContain(
