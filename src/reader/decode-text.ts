@@ -1,12 +1,7 @@
 /** From a file's bytes to text, or to what is wrong with them. */
+import { largestLog, largestRecord } from "../terms/limits.ts";
 import type { Contents } from "./archive-files.ts";
 import type { TextFault } from "./problem-of-file.ts";
-
-/** The largest record that is read, in bytes: a thousand pages of writing. */
-export const largestRecord = 1_000_000;
-
-/** The largest log that is read, in bytes: a week of one reading a second. */
-export const largestLog = 20_000_000;
 
 export type TextReading =
   | { readonly ok: true; readonly text: string }

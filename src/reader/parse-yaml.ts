@@ -1,14 +1,12 @@
 /** From YAML to a source, or to faults in a potter's words. */
 import { visit } from "yaml";
 import type { SourceMap } from "../records/read.ts";
+import { longestYaml } from "../terms/limits.ts";
 import { placeOfOffset } from "./decode-text.ts";
 import type { TextFault } from "./problem-of-file.ts";
 import { parseYamlDocument, startOf, type YamlDocument } from "./yaml-document.ts";
 import { describeSourceFault, type FaultAt, findSyntaxFault } from "./yaml-faults.ts";
 import { toSource } from "./yaml-source.ts";
-
-/** The most YAML that one record may hold, in UTF-16 units: some thousand fields. */
-export const longestYaml = 250_000;
 
 export interface YamlReading {
   /** Null where nothing can be read. */

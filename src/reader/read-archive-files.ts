@@ -4,8 +4,9 @@
  */
 import type { Archive } from "../records/archive.ts";
 import type { Place, Problem } from "../records/problem.ts";
+import { largestRecord } from "../terms/limits.ts";
 import type { ArchiveFiles } from "./archive-files.ts";
-import { decodeRecord, largestRecord } from "./decode-text.ts";
+import { decodeRecord } from "./decode-text.ts";
 import { findFiles } from "./find-files.ts";
 import { findIdProblems } from "./find-id-problems.ts";
 import type { FoundFiles } from "./finds.ts";

@@ -1,5 +1,7 @@
 /** Ids: a file's stem, compared without regard to case and Unicode form. */
 
+import { longestRange } from "./limits.ts";
+
 /** The form under which two spellings of one id meet. */
 export function idKey(id: string): string {
   // Some letters come apart when they are made small, so they are composed again.
@@ -50,9 +52,6 @@ function splitCode(code: string): { stem: string; digits: string } | undefined {
   const match = /^(.*?)(\d+)$/u.exec(code);
   return match ? { stem: match[1] ?? "", digits: match[2] ?? "" } : undefined;
 }
-
-/** The most codes that one range may name: more is a slip of the pen. */
-export const longestRange = 1000;
 
 /**
  * Spells out a range of codes: `TB-101..TB-103` → `TB-101`, `TB-102`, `TB-103`; a single code

@@ -1,13 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  compareIds,
-  findCodes,
-  findIdFault,
-  idKey,
-  idSlug,
-  longestRange,
-} from "../../src/terms/ids.ts";
+import { compareIds, findCodes, findIdFault, idKey, idSlug } from "../../src/terms/ids.ts";
+import { longestRange } from "../../src/terms/limits.ts";
 
 const usable = fc
   .string({ unit: "grapheme", minLength: 1, maxLength: 12 })
