@@ -1,4 +1,5 @@
 /** `tilebook build`: checks the archive and, where it has no error, writes its site. */
+
 import { createHash } from "node:crypto";
 import type { Findings } from "../catalogue/findings.ts";
 import { makeCatalogue } from "../catalogue/make.ts";
@@ -8,8 +9,10 @@ import { notesByFile } from "../checks/notes.ts";
 import { theoreticalMaterials } from "../chemistry/minerals/minerals.ts";
 import { type Published, publishSites, type SiteRequest } from "../publish/publish.ts";
 import { checkSiteFolder } from "../publish/site-folder.ts";
+import type { LocatedProblem } from "../reader/locate.ts";
 import { type Archive, findById } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
+import { sortProblems } from "../reporting/located-problem.ts";
 import { type Examined, examineArchive } from "./examine.ts";
 import { exitCodes, WrongUsage } from "./failure.ts";
 import { cacheFolderOf, type Folders, siteFolderOf } from "./folders.ts";
@@ -24,20 +27,36 @@ export interface BuildOptions extends Folders {
   readonly quiet: boolean;
 }
 
+/** What became of a build. */
+export interface Built {
+  readonly code: number;
+  /** The errors that kept the site from being built. */
+  readonly faults: readonly LocatedProblem[];
+  /** Where the site will be published; null where nobody says, or it could not be read. */
+  readonly address: string | null;
+}
+
+/** Builds the site of an archive, as `buildSite` does, and gives the exit code alone. */
+export async function build(options: BuildOptions): Promise<number> {
+  return (await buildSite(options)).code;
+}
+
 /**
  * Builds the site of an archive. An archive with errors writes nothing and leaves the last good
  * site as it was.
  */
-export async function build(options: BuildOptions): Promise<number> {
+export async function buildSite(options: BuildOptions): Promise<Built> {
   const progress = startProgress(options.quiet);
   const siteFolder = await checkSiteFolder(siteFolderOf(options), options.archive);
   const cacheDir = cacheFolderOf(options);
   const examined = await examineArchive(options.archive, cacheDir, progress, "headers");
   const { archive } = examined.read;
-  const refuse = (problems: readonly Problem[]) => {
+  const address = options.address ?? archive?.studio.address ?? null;
+  const refuse = (problems: readonly Problem[]): Built => {
     progress.finish();
+    const faults = sortProblems(problems.filter(isError).map(examined.read.locate));
     tellProblems({ ...examined, problems }, options.archive);
-    return exitCodes.faulty;
+    return { code: exitCodes.faulty, faults, address };
   };
   if (!archive || examined.problems.some(isError)) return refuse(examined.problems);
   progress.stage("prepare the pictures");
@@ -53,7 +72,7 @@ export async function build(options: BuildOptions): Promise<number> {
   });
   progress.finish();
   if (!options.quiet) tellSummary(sites, published, problems, progress);
-  return exitCodes.done;
+  return { code: exitCodes.done, faults: [], address };
 }
 
 function isError({ severity }: Problem): boolean {

@@ -5,12 +5,13 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { measureColour } from "../colour/measure.ts";
-import { Refused } from "../copystand/requests.ts";
-import { type StandServer, type StandWork, standServer } from "../copystand/server.ts";
+import { type StandWork, standServer } from "../copystand/server.ts";
 import { findPhotograph, listPhotographed, type Opened, viewStand } from "../copystand/stand.ts";
 import type { FramesOnTile, MeasuredWords, Scope, StandView } from "../copystand/types.ts";
 import { tellMeasured } from "../copystand/words.ts";
 import { writeDown } from "../copystand/write-down.ts";
+import { Refused } from "../local-server/door.ts";
+import type { LocalServer } from "../local-server/local-server.ts";
 import { type Desk, openDesk } from "../photos/desk.ts";
 import { makeCopyStandAssets } from "../publish/assets.ts";
 import { type Archive, findById } from "../records/archive.ts";
@@ -44,7 +45,7 @@ export async function crop(names: readonly string[], options: CropOptions): Prom
 }
 
 export interface CopyStandOpened {
-  readonly server: StandServer;
+  readonly server: LocalServer;
   readonly close: () => Promise<void>;
 }
 

@@ -18,12 +18,12 @@ export class WrongUsage extends Error {
 
 /** Says on standard error what went wrong, and gives the exit code for it. */
 export function tellFailure(error: unknown): number {
-  if (error instanceof RefusedFolder || error instanceof WrongUsage) {
-    console.error(error.message);
-    return exitCodes.usage;
-  }
   console.error(describeFailure(error));
-  return exitCodes.machine;
+  return isWrongUsage(error) ? exitCodes.usage : exitCodes.machine;
+}
+
+function isWrongUsage(error: unknown): error is Error {
+  return error instanceof RefusedFolder || error instanceof WrongUsage;
 }
 
 const advice: Readonly<Record<string, string>> = {
@@ -41,7 +41,9 @@ const advice: Readonly<Record<string, string>> = {
   EMFILE: "Too many files are open at once. Close other programs and run the command again.",
 };
 
-function describeFailure(error: unknown): string {
+/** What went wrong, in words. */
+export function describeFailure(error: unknown): string {
+  if (isWrongUsage(error)) return error.message;
   if (!(error instanceof Error)) return `Something failed: ${String(error)}`;
   const { code, path, dest } = error as NodeJS.ErrnoException & { dest?: string };
   const place = dest ?? path;

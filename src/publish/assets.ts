@@ -19,11 +19,22 @@ export async function writeAssets(target: Target): Promise<void> {
 }
 
 /** What the page at the copy stand asks for, by its address beneath `assets/`. */
-export async function makeCopyStandAssets(): Promise<ReadonlyMap<string, Uint8Array>> {
-  const entries = [
+export function makeCopyStandAssets(): Promise<ReadonlyMap<string, Uint8Array>> {
+  return makeOwnAssets([
     join(templates, "styles", "copystand.css"),
     join(browser, "crop", "copystand.ts"),
-  ];
+  ]);
+}
+
+/** What `serve` adds to pages, and what the page asks for that stands in for a site, by its name. */
+export function makeServeAssets(): Promise<ReadonlyMap<string, Uint8Array>> {
+  return makeOwnAssets(
+    ["trouble.css", "no-site.css"].map((name) => join(templates, "styles", name)),
+  );
+}
+
+/** Styles and scripts for pages that are no part of the site, with the fonts and the icon. */
+async function makeOwnAssets(entries: string[]): Promise<ReadonlyMap<string, Uint8Array>> {
   const fonts = join(templates, "assets", "fonts");
   const files = (await readdir(fonts)).filter((name) => name.endsWith(".woff2"));
   return new Map([

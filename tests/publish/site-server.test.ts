@@ -1,13 +1,22 @@
-import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { mkdir, mkdtemp, readFile, rm, symlink, writeFile } from "node:fs/promises";
 import { request } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { type SiteServer, siteServer } from "../../src/publish/site-server.ts";
+import { type SiteServer, siteServer } from "../../src/publish/site-server.tsx";
 
 let base: string;
 let server: SiteServer;
 let port: number;
+let failures: unknown[];
+
+const makeServer = () =>
+  siteServer(join(base, "site"), {
+    assets: new Map([["trouble.css", Buffer.from("aside{}")]]),
+    failed: (error) => failures.push(error),
+  });
+
+const allIsWell = { trouble: null, under: "/" };
 
 beforeEach(async () => {
   base = await mkdtemp(join(tmpdir(), "tilebook-server-"));
@@ -19,9 +28,13 @@ beforeEach(async () => {
   await writeFile(join(base, "site", "tiles", "blå-1.html"), page("tile"));
   await writeFile(join(base, "site", "data", "tiles.json"), "[]");
   await writeFile(join(base, "secret.html"), page("secret"));
-  server = siteServer(join(base, "site"));
-  port = 12_000 + (process.pid % 6_000);
-  await server.listen(port);
+  await mkdir(join(base, "site", ".git"));
+  await writeFile(join(base, "site", ".git", "secret.html"), page("secret"));
+  await writeFile(join(base, "site", "tiles", ".secret.html"), page("secret"));
+  await writeFile(join(base, "site", ".tilebook.json"), '{"holds": "secret"}');
+  failures = [];
+  server = makeServer();
+  port = await server.listen(0);
 });
 
 afterEach(async () => {
@@ -30,9 +43,9 @@ afterEach(async () => {
 });
 
 /** Asks for a path just as it is written; `fetch` would tidy it. */
-function ask(path: string): Promise<{ status: number; body: string }> {
+function ask(path: string, options: object = {}): Promise<{ status: number; body: string }> {
   return new Promise((resolve, reject) => {
-    request({ host: "localhost", port, path }, (response) => {
+    request({ host: "localhost", port, path, ...options }, (response) => {
       let body = "";
       response.on("data", (part) => {
         body += part;
@@ -49,7 +62,7 @@ describe("the site on this computer", () => {
     for (const path of ["/", "/index.html", "/tiles/bl%C3%A5-1.html"]) {
       const { status, body } = await ask(path);
       expect({ path, status }).toEqual({ path, status: 200 });
-      expect(body).toContain('<script src="/.tilebook/reload.js" defer></script></head>');
+      expect(body).toContain('<script src="/_tilebook/reload.js" defer></script></head>');
     }
     expect(await ask("/data/tiles.json")).toEqual({ status: 200, body: "[]" });
   });
@@ -69,6 +82,13 @@ describe("the site on this computer", () => {
     "/tiles/..%2f..%2fsecret.html",
     "/..%5csecret.html",
     "//../secret.html",
+    "//",
+    "/tiles//bl%C3%A5-1.html",
+    "/.tilebook.json",
+    "/.git/secret.html",
+    "/tiles/.secret.html",
+    "http://elsewhere.example/index.html",
+    "*",
     "/%00.html",
     "/%E0%A4%A.html",
   ])("shows nothing that lies outside it: %s", async (path) => {
@@ -79,18 +99,118 @@ describe("the site on this computer", () => {
 
   test("is loaded again by every open page when it was built anew", async () => {
     const heard = new Promise<string>((resolve) => {
-      request({ host: "localhost", port, path: "/.tilebook/events" }, (response) => {
+      request({ host: "localhost", port, path: "/_tilebook/events" }, (response) => {
         response.on("data", (part) => {
           if (String(part).includes("data:")) resolve(String(part));
         });
-        setTimeout(() => server.reload(), 20);
+        setTimeout(() => server.reload(allIsWell), 20);
       }).end();
     });
     expect(await heard).toBe("data: reload\n\n");
   });
 
   test("does not take a port that is taken", async () => {
-    const second = siteServer(join(base, "site"));
+    const second = makeServer();
     await expect(second.listen(port)).rejects.toThrow("EADDRINUSE");
+  });
+});
+
+describe("who is answered", () => {
+  test.each([
+    ["under another name", { headers: { host: "evil.example" } }, 403],
+    ["under another name with this port", { headers: { host: "evil.example:{port}" } }, 403],
+    ["by the name of another port", { headers: { host: "localhost:1" } }, 403],
+    ["by a page from elsewhere", { headers: { origin: "https://evil.example" } }, 403],
+    ["by a page opened from a folder", { headers: { origin: "null" } }, 403],
+    ["to take something", { method: "POST" }, 405],
+    ["to change something", { method: "PUT" }, 405],
+    ["what it allows", { method: "OPTIONS" }, 405],
+  ])("nobody who asks %s", async (_, options, status) => {
+    const { headers } = options as { headers?: Record<string, string> };
+    const host = headers?.host?.replace("{port}", String(port));
+    const asked = { ...options, ...(host && { headers: { host } }) };
+    for (const path of ["/", "/index.html", "/data/tiles.json", "/_tilebook/events"]) {
+      const answer = await ask(path, asked);
+      expect({ path, status: answer.status }).toEqual({ path, status });
+      expect(answer.body).not.toMatch(/<title>|\[\]/u);
+    }
+  });
+
+  test("no page from elsewhere may frame, read or run what is sent", async () => {
+    for (const path of ["/", "/data/tiles.json", "/none.html"]) {
+      const { headers } = await fetch(`http://localhost:${port}${path}`);
+      expect(Object.fromEntries(headers)).toMatchObject({
+        "cache-control": "no-store",
+        "cross-origin-resource-policy": "same-origin",
+        "x-content-type-options": "nosniff",
+        "x-frame-options": "DENY",
+      });
+    }
+  });
+});
+
+describe("what goes wrong", () => {
+  test("a page that cannot be read is told as that, and not as one that is not there", async () => {
+    await mkdir(join(base, "site", "loop"));
+    await symlink("loop.html", join(base, "site", "loop.html"));
+    await symlink("loop.json", join(base, "site", "loop.json"));
+    for (const path of ["/loop.html", "/loop.json"]) {
+      const { status, body } = await ask(path);
+      expect({ path, status }).toEqual({ path, status: 500 });
+      expect(body).toBe("That failed. The window in which the command runs tells why.");
+    }
+    expect(failures).toMatchObject([{ code: "ELOOP" }, { code: "ELOOP" }]);
+    expect((await ask("/")).status).toBe(200);
+  });
+
+  test("a name longer than a file can have leads nowhere", async () => {
+    for (const end of ["html", "json"])
+      expect((await ask(`/${"x".repeat(5000)}.${end}`)).status).toBe(404);
+  });
+
+  test("an address that goes on beneath the published site's is found at the root here", async () => {
+    server.reload({ trouble: null, under: "/tests/" });
+    expect((await ask("/tests/data/tiles.json")).body).toBe("[]");
+    expect((await ask("/tests/")).body).toContain("<title>wall</title>");
+  });
+
+  const faults = [
+    {
+      file: "tiles/TB-1.md",
+      line: 3,
+      message: "There is no glaze “<b>soot”",
+      hint: "Did you mean “soot”?",
+      lineText: "  - glaze: <b>soot",
+    },
+  ];
+
+  test("faults are shown on every page until they are mended, and never in its file", async () => {
+    server.reload({ trouble: { kind: "faults", faults }, under: "/" });
+    const { status, body } = await ask("/");
+    expect(status).toBe(200);
+    expect(body).toContain("<title>wall</title>");
+    expect(body).toContain("<strong>1 error in the records.</strong> This page is from before.");
+    expect(body).toContain("tiles/TB-1.md, line 3");
+    expect(body).toContain("There is no glaze “&lt;b>soot”");
+    expect(body).toContain("Did you mean “soot”?");
+    expect(body).toContain('href="/_tilebook/trouble.css"');
+    expect((await ask("/_tilebook/trouble.css")).body).toBe("aside{}");
+    expect(await readFile(join(base, "site", "index.html"), "utf8")).not.toContain("trouble");
+    server.reload(allIsWell);
+    expect((await ask("/")).body).not.toContain("trouble");
+  });
+
+  test("before there is a site, faults stand in its place; before they are known, that it is built", async () => {
+    await rm(join(base, "site"), { recursive: true });
+    const before = await ask("/");
+    expect(before.status).toBe(503);
+    expect(before.body).toContain("<h1>The site is being built.</h1>");
+    expect(before.body).toContain('<script src="/_tilebook/reload.js" defer></script>');
+    server.reload({ trouble: { kind: "faults", faults }, under: "/" });
+    const { body } = await ask("/");
+    expect(body).toContain("<h1>1 error in the records.</h1>");
+    expect(body).toContain("tiles/TB-1.md, line 3");
+    server.reload({ trouble: { kind: "failed", words: "The disk is full." }, under: "/" });
+    expect((await ask("/tiles/none.html")).body).toContain("The disk is full.");
   });
 });

@@ -1,0 +1,53 @@
+/** What a server on this computer sends, and what browsers are told of it. */
+import type { ServerResponse } from "node:http";
+
+/** No other page may show, read or frame what is sent, and no cache keeps it. */
+const headers = {
+  "cache-control": "no-store",
+  "cross-origin-opener-policy": "same-origin",
+  "cross-origin-resource-policy": "same-origin",
+  "referrer-policy": "no-referrer",
+  "x-content-type-options": "nosniff",
+  "x-frame-options": "DENY",
+};
+
+/** Sets what holds for every answer; a header that is set later goes before. */
+export function setHeaders(response: ServerResponse): void {
+  for (const [name, value] of Object.entries(headers)) response.setHeader(name, value);
+}
+
+/**
+ * Sends a whole answer.
+ *
+ * @param type its media type
+ */
+export function send(
+  response: ServerResponse,
+  type: string,
+  body: string | Uint8Array,
+  status = 200,
+): void {
+  response.writeHead(status, { "content-type": type });
+  response.end(body);
+}
+
+export function sendHtml(response: ServerResponse, page: string, status = 200): void {
+  send(response, "text/html; charset=utf-8", page, status);
+}
+
+export function sendJson(response: ServerResponse, value: unknown): void {
+  send(response, "application/json", JSON.stringify(value));
+}
+
+const types: Readonly<Record<string, string>> = {
+  css: "text/css; charset=utf-8",
+  js: "text/javascript; charset=utf-8",
+  svg: "image/svg+xml",
+  woff2: "font/woff2",
+};
+
+/** Sends a style, a script, a font or a drawing, by the end of its name. */
+export function sendAsset(response: ServerResponse, name: string, body: Uint8Array): void {
+  const type = types[name.slice(name.lastIndexOf(".") + 1)] ?? "application/octet-stream";
+  send(response, type, body);
+}

@@ -1,0 +1,99 @@
+/** Who is answered by a server on this computer: everything that comes in is doubted here. */
+import { timingSafeEqual } from "node:crypto";
+import type { IncomingMessage } from "node:http";
+
+/** Why a request is not answered, in HTTP's number and in words. */
+export class Refused extends Error {
+  override readonly name = "Refused";
+  constructor(
+    readonly status: number,
+    words: string,
+  ) {
+    super(words);
+  }
+}
+
+export interface Door {
+  readonly port: number;
+  /** What only a page that was served here knows. */
+  readonly token: string;
+  /** The methods that are answered. */
+  readonly methods: readonly string[];
+}
+
+/**
+ * Lets in only what was asked of this computer by its own name: a page from elsewhere whose name
+ * was made to lead here would send that name. A page of another origin is not answered at all, and
+ * what changes or reckons must come from a page that was served here, and know its token.
+ *
+ * @throws Refused
+ */
+export function checkRequest({ method = "", headers }: IncomingMessage, door: Door): void {
+  const hosts = ["localhost", "127.0.0.1", "[::1]"].map((name) => `${name}:${door.port}`);
+  const { host = "", origin } = headers;
+  if (!hosts.includes(host)) throw new Refused(403, "Only this computer itself is answered.");
+  if (!door.methods.includes(method)) throw new Refused(405, "Nothing of that kind is answered.");
+  if (origin !== undefined && origin !== `http://${host}`)
+    throw new Refused(403, "Only the page that was opened here is answered.");
+  if (method === "GET" || method === "HEAD") return;
+  if (!isToken(headers[tokenHeader], door.token))
+    throw new Refused(403, "This page was opened before the command began. Load it again.");
+  if (!/^application\/json\b/u.test(headers["content-type"] ?? ""))
+    throw new Refused(415, "Only JSON is read.");
+}
+
+/** The header in which a page says the token that it was given. */
+const tokenHeader = "x-tilebook-token";
+
+function isToken(given: string | string[] | undefined, token: string): boolean {
+  if (typeof given !== "string") return false;
+  const [one, other] = [Buffer.from(given), Buffer.from(token)];
+  return one.length === other.length && timingSafeEqual(one, other);
+}
+
+/**
+ * The path that is asked for, decoded, without its question. One that could lead out of a folder,
+ * or to what lies hidden in it, leads nowhere.
+ *
+ * @returns begins with `/`
+ * @throws Refused
+ */
+export function readPath({ url = "" }: IncomingMessage): string {
+  const path = decode(url.replace(/[?#].*$/su, ""));
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is refused
+  if (!path.startsWith("/") || /\/\/|\/\.|[\\\0-\x1f]/u.test(path)) throw nowhere();
+  return path;
+}
+
+function decode(path: string): string {
+  try {
+    return decodeURIComponent(path);
+  } catch {
+    throw nowhere();
+  }
+}
+
+/** What is said of an address that leads to nothing. */
+export function nowhere(): Refused {
+  return new Refused(404, "There is no such thing here.");
+}
+
+const longestBody = 10_000;
+
+/**
+ * Reads a request's JSON, and no more of it than a page would send.
+ *
+ * @throws Refused
+ */
+export async function readBody(request: IncomingMessage): Promise<unknown> {
+  let text = "";
+  for await (const part of request.setEncoding("utf8")) {
+    text += part;
+    if (text.length > longestBody) throw new Refused(413, "That is more than is read.");
+  }
+  try {
+    return JSON.parse(text);
+  } catch {
+    throw new Refused(400, "That is no JSON.");
+  }
+}

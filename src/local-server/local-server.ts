@@ -1,0 +1,77 @@
+/**
+ * A server that this computer alone can ask, for the pages of a command. What it does not answer,
+ * whoever asks, is decided here for all of them; see `door.ts`.
+ */
+import { randomBytes } from "node:crypto";
+import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
+import type { AddressInfo } from "node:net";
+import { send, setHeaders } from "./answers.ts";
+import { checkRequest, Refused, readBody, readPath } from "./door.ts";
+
+/** What a server answers, once a request was let in. */
+export interface LocalWork {
+  /**
+   * Answers a request that changes nothing.
+   *
+   * @param path decoded, without its question
+   * @throws Refused, and whatever fails
+   */
+  readonly get: (path: string, request: IncomingMessage, response: ServerResponse) => Promise<void>;
+  /** Answers what a page that knows the token posted; nothing is taken where it is left out. */
+  readonly post?: (path: string, body: unknown, response: ServerResponse) => Promise<void>;
+  /** Is told of what failed and should not have. */
+  readonly failed: (error: unknown) => void;
+}
+
+export interface LocalServer {
+  /** Resolves with the port when it listens; rejects where the port is taken. */
+  readonly listen: (port: number) => Promise<number>;
+  readonly close: () => void;
+}
+
+/** What a page must send with whatever it posts. */
+export function makeToken(): string {
+  return randomBytes(24).toString("base64url");
+}
+
+/**
+ * Makes a server.
+ *
+ * @param token from `makeToken`, handed to the pages that may post
+ */
+export function localServer(work: LocalWork, token: string = makeToken()): LocalServer {
+  const methods = work.post ? ["GET", "HEAD", "POST"] : ["GET", "HEAD"];
+  const server = createServer(async (request, response) => {
+    setHeaders(response);
+    try {
+      const { port } = server.address() as AddressInfo;
+      checkRequest(request, { port, token, methods });
+      const path = readPath(request);
+      if (request.method === "POST") await work.post?.(path, await readBody(request), response);
+      else await work.get(path, request, response);
+    } catch (error) {
+      tell(response, error, work);
+    }
+  });
+  return {
+    listen: (port) =>
+      new Promise((resolve, reject) => {
+        server.once("error", reject);
+        server.listen(port, "localhost", () => resolve((server.address() as AddressInfo).port));
+      }),
+    close() {
+      server.close();
+      server.closeAllConnections();
+    },
+  };
+}
+
+function tell(response: ServerResponse, error: unknown, { failed }: LocalWork): void {
+  const isRefused = error instanceof Refused;
+  if (!isRefused) failed(error);
+  if (response.headersSent) return void response.destroy();
+  const words = isRefused
+    ? error.message
+    : "That failed. The window in which the command runs tells why.";
+  send(response, "text/plain; charset=utf-8", words, isRefused ? error.status : 500);
+}
