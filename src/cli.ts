@@ -59,9 +59,14 @@ function addCheck(program: Command, finish: Finish): void {
     .option("--archive <folder>", "the archive", ".")
     .option("--cache <folder>", "where work is remembered between runs")
     .option("--format <form>", `${reportFormats.join(", ")}`, readFormat, "text" as const)
+    .option("--fix", "show what can be mended without a guess, ask, and do it", false)
+    .option("--yes", "with --fix: do it without asking", false)
     .action(async (options) => {
-      const { check } = await import("./commands/check.ts");
-      finish(await check(options));
+      const [{ check }, { terminalAsk }] = await Promise.all([
+        import("./commands/check.ts"),
+        import("./commands/ask.ts"),
+      ]);
+      finish(await check(options, terminalAsk()));
     });
 }
 

@@ -8,7 +8,7 @@ import { decodeText } from "../reader/decode-text.ts";
 import { type Edit, findEdits, type NewValue } from "../reader/edit-yaml.ts";
 import { findPosition } from "../reader/find-position.ts";
 import type { Form } from "../reader/parsed-text.ts";
-import { recordKinds } from "../records/kinds.ts";
+import { type RecordKind, recordKinds } from "../records/kinds.ts";
 import { readAs, type Source, type SourceMap } from "../records/read.ts";
 import { noCache } from "./parse-cache.ts";
 import { parseText, yamlOf } from "./parse-text.ts";
@@ -18,7 +18,7 @@ import { splitRecord } from "./split-record.ts";
 export interface RecordToWrite {
   /** Relative to the archive. */
   readonly file: string;
-  readonly kind: "set" | "studio" | "tile";
+  readonly kind: RecordKind["name"];
   /** What the file held when the archive was read. */
   readonly asRead: string;
 }

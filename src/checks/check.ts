@@ -6,8 +6,10 @@ import type { FiringHeat } from "../firing/of-record.ts";
 import type { Archive, Filed, Firing, Tile } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import type { MaterialRecord } from "../records/material.ts";
+import type { Mend } from "../records/mend.ts";
 import type { FieldPath, Problem, Severity } from "../records/problem.ts";
 import type { SetRecord } from "../records/set.ts";
+import type { TypedCommand } from "../terms/typed-command.ts";
 
 /** What practice notes rest on. */
 export const commonPractice = "common practice, no published source";
@@ -31,6 +33,8 @@ export interface Finding {
   readonly line?: number | undefined;
   readonly message: string;
   readonly hint: string;
+  /** What puts it right without a guess, where anything does: `check --fix` carries it out. */
+  readonly mend?: Mend;
 }
 
 /** What is wrong with a photograph, in words for whoever took it. */
@@ -63,6 +67,8 @@ export interface Extra {
   readonly withoutChemistry: ReadonlyMap<string, string>;
   /** By `idKey` of the firing: what it amounts to. */
   readonly heats: ReadonlyMap<string, FiringHeat>;
+  /** Gives a command of Tilebook as the reader can type it. */
+  readonly asTyped: TypedCommand;
 }
 
 /** A rule about each record of one kind. */
@@ -94,7 +100,7 @@ export type Rule = TileRule | GlazeRule | MaterialRule | FiringRule | SetRule | 
  * @param file the file of the record looked at
  */
 export function toProblem(check: Check, finding: Finding, file: string): Problem {
-  const { message, hint, path, line } = finding;
+  const { message, hint, path, line, mend } = finding;
   return {
     file: finding.file ?? file,
     path,
@@ -103,6 +109,7 @@ export function toProblem(check: Check, finding: Finding, file: string): Problem
     message,
     hint: check.source === undefined ? hint : `${hint} (${sentence(check.source)})`,
     ...(line === undefined ? {} : { at: { line, column: 1 } }),
+    ...(mend === undefined ? {} : { mend }),
   };
 }
 

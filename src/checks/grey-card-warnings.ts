@@ -1,13 +1,17 @@
 import type { MeasuredColour } from "../colour/measure.ts";
+import type { TypedCommand } from "../terms/typed-command.ts";
 import type { PictureWarning } from "./check.ts";
 
 /** What a maker can do about a grey card that could not put the light right; nothing to do is none. */
-export function greyCardWarnings(colour: MeasuredColour | undefined): readonly PictureWarning[] {
+export function greyCardWarnings(
+  colour: MeasuredColour | undefined,
+  asTyped: TypedCommand,
+): readonly PictureWarning[] {
   if (!colour?.greyCard || colour.greyCard.used) return [];
-  return [{ code: "grey-card-useless", ...words[colour.greyCard.because] }];
+  return [{ code: "grey-card-useless", ...words(asTyped("crop"))[colour.greyCard.because] }];
 }
 
-const words = {
+const words = (crop: string) => ({
   "burnt-out": {
     message: "The grey card is burnt out in this photograph, so its light cannot be put right",
     hint: "Take it again with less light or a shorter exposure: a grey card must come out grey, not white.",
@@ -15,11 +19,11 @@ const words = {
   coloured: {
     message:
       "What lies where the grey card should be is not grey, so the light cannot be put right",
-    hint: "Run “tilebook crop” and lay the frame on the card, or write “photo: {grey: no}” where there is none.",
+    hint: `Run “${crop}” and lay the frame on the card, or write “photo: {grey: no}” where there is none.`,
   },
   dark: {
     message:
       "What lies where the grey card should be is almost black, so the light cannot be put right",
-    hint: "Run “tilebook crop” and lay the frame on the card; if it lies there, give it the same light as the tile.",
+    hint: `Run “${crop}” and lay the frame on the card; if it lies there, give it the same light as the tile.`,
   },
-};
+});

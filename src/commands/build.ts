@@ -13,6 +13,7 @@ import type { LocatedProblem } from "../reader/locate.ts";
 import { type Archive, findById } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
 import { sortProblems } from "../reporting/located-problem.ts";
+import { asTypedFor } from "./as-typed.ts";
 import { type Examined, examineArchive } from "./examine.ts";
 import { exitCodes, WrongUsage } from "./failure.ts";
 import { cacheFolderOf, type Folders, siteFolderOf } from "./folders.ts";
@@ -71,7 +72,8 @@ export async function buildSite(options: BuildOptions): Promise<Built> {
     pictureFile: photographs.fileOf,
   });
   progress.finish();
-  if (!options.quiet) tellSummary(sites, published, problems, progress);
+  const check = asTypedFor(options.archive)("check");
+  if (!options.quiet) tellSummary(sites, published, { problems, check }, progress);
   return { code: exitCodes.done, faults: [], address };
 }
 
@@ -127,14 +129,14 @@ function tellProblems({ read, problems }: Examined, archive: string): void {
 function tellSummary(
   sites: readonly SiteRequest[],
   { written, carriedOver, searchMade }: Published,
-  problems: readonly Problem[],
+  { problems, check }: { readonly problems: readonly Problem[]; readonly check: string },
   progress: Progress,
 ): void {
   const [whole] = sites.map((site) => site.catalogue);
   const lines = [
     `${whole ? tellCounts(whole) : ""}: ${written} pages written, ${carriedOver} carried over, search index ${searchMade ? "made" : "carried over"}.`,
     ...(problems.length > 0
-      ? [`${problems.length} practice notes and warnings: tilebook check tells them.`]
+      ? [`${problems.length} practice notes and warnings: “${check}” tells them.`]
       : []),
     progress
       .times()

@@ -1,9 +1,13 @@
 /** `tilebook check`: every fault of the archive, for people, programs and forges. */
 import { findLongWaiting } from "../checks/long-waiting.ts";
+import type { ReadArchive } from "../reader/read-archive-files.ts";
+import type { Problem } from "../records/problem.ts";
 import type { ReportFormat } from "../reporting/report.ts";
+import type { Ask } from "./ask.ts";
 import { examineArchive } from "./examine.ts";
 import { exitCodes } from "./failure.ts";
 import { cacheFolderOf } from "./folders.ts";
+import { mendProblems } from "./mend.ts";
 import { startProgress } from "./progress.ts";
 import { printReport } from "./report.ts";
 
@@ -11,10 +15,36 @@ export interface CheckOptions {
   readonly archive: string;
   readonly cache?: string;
   readonly format: ReportFormat;
+  /** Mend what can be mended without a guess. */
+  readonly fix: boolean;
+  /** Mend it without asking. */
+  readonly yes: boolean;
 }
 
-/** Checks an archive and prints what was found; 1 where there is an error. */
-export async function check(options: CheckOptions): Promise<number> {
+/**
+ * Checks an archive, mends what is asked for, and prints what is wrong with it then.
+ *
+ * @param ask undefined where nobody sits at a terminal
+ * @returns 1 where there is an error
+ */
+export async function check(options: CheckOptions, ask: Ask | undefined): Promise<number> {
+  let found = await findAll(options);
+  if (options.fix) {
+    const { problems, read } = found;
+    const mended = await mendProblems(problems, read.texts, { ...options, ask });
+    if (mended > 0) found = await findAll(options);
+  }
+  const { read, problems } = found;
+  printReport(options.format, problems.map(read.locate), read.counts, options.archive);
+  return problems.some(({ severity }) => severity === "error") ? exitCodes.faulty : exitCodes.done;
+}
+
+interface Found {
+  readonly read: ReadArchive;
+  readonly problems: readonly Problem[];
+}
+
+async function findAll(options: CheckOptions): Promise<Found> {
   const progress = startProgress(options.format !== "text" || process.stderr.isTTY !== true);
   const { read, problems } = await examineArchive(
     options.archive,
@@ -24,9 +54,7 @@ export async function check(options: CheckOptions): Promise<number> {
   );
   progress.finish();
   const waiting = read.archive ? findLongWaiting(read.archive, today()) : [];
-  const located = [...problems, ...waiting].map((problem) => read.locate(problem));
-  printReport(options.format, located, read.counts, options.archive);
-  return located.some(({ severity }) => severity === "error") ? exitCodes.faulty : exitCodes.done;
+  return { read, problems: [...problems, ...waiting] };
 }
 
 function today(): string {

@@ -16,6 +16,7 @@ import { type Desk, openDesk } from "../photos/desk.ts";
 import { makeCopyStandAssets } from "../publish/assets.ts";
 import { type Archive, findById } from "../records/archive.ts";
 import { idKey } from "../terms/ids.ts";
+import { asTypedFor } from "./as-typed.ts";
 import { exitCodes, tellFailure, WrongUsage } from "./failure.ts";
 import { cacheFolderOf } from "./folders.ts";
 import { untilListening, untilStopped } from "./listening.ts";
@@ -60,7 +61,7 @@ export async function openCopyStand(
   const first = await open();
   if (!first) return undefined;
   const chosen = chooseTiles(first.archive, names);
-  tellLeftOut(first);
+  tellLeftOut(first, asTypedFor(dir)("check"));
   const desk = await openDesk(cacheDir);
   const server = standServer({
     ...workOn(dir, desk, { opened: first, open, ...chosen }),
@@ -151,11 +152,11 @@ function openNamed(
   return openWhole(dir, isNamed, cacheDir);
 }
 
-function tellLeftOut({ archive, counts }: Opened): void {
+function tellLeftOut({ archive, counts }: Opened, check: string): void {
   const leftOut = counts.tiles - archive.tiles.size;
   if (leftOut === 0) return;
   const tiles = leftOut === 1 ? "One tile is" : `${leftOut} tiles are`;
-  console.error(`${tiles} left out, for there are errors: “tilebook check” tells them.`);
+  console.error(`${tiles} left out, for there are errors: “${check}” tells them.`);
 }
 
 function chooseTiles(

@@ -8,6 +8,9 @@ import { heatOfFirings } from "../firing/of-archive.ts";
 import type { FiringHeat } from "../firing/of-record.ts";
 import type { ReadArchive } from "../reader/read-archive-files.ts";
 import type { Problem } from "../records/problem.ts";
+import { keepSureMends } from "../records/sure-mends.ts";
+import type { TypedCommand } from "../terms/typed-command.ts";
+import { asTypedFor } from "./as-typed.ts";
 import { inspectPictures, openPictures } from "./look-at-pictures.ts";
 import type { Progress } from "./progress.ts";
 
@@ -40,7 +43,14 @@ export async function examineArchive(
     cacheDir,
   });
   const { archive } = read;
-  if (!archive) return { read, problems: read.problems, chemistry: new Map(), heats: new Map() };
+  const asTyped = asTypedFor(dir);
+  if (!archive)
+    return {
+      read,
+      problems: tellMends(read.problems, asTyped),
+      chemistry: new Map(),
+      heats: new Map(),
+    };
   progress.stage("look at the pictures");
   const inspected = await inspectPictures(dir, read.pictures, cacheDir, progress);
   const pictures =
@@ -50,8 +60,18 @@ export async function examineArchive(
   progress.stage("check every record");
   const chemistry = chemistryOfGlazes(archive);
   const heats = heatOfFirings(archive);
-  const extra = { pictures, withoutChemistry: withoutChemistry(chemistry), heats };
-  return { read, problems: [...read.problems, ...runChecks(archive, extra)], chemistry, heats };
+  const extra = { pictures, withoutChemistry: withoutChemistry(chemistry), heats, asTyped };
+  const problems = [...read.problems, ...runChecks(archive, extra)];
+  return { read, problems: tellMends(problems, asTyped), chemistry, heats };
+}
+
+/** The problems with those mends that are sure, and the command that carries them out. */
+function tellMends(problems: readonly Problem[], asTyped: TypedCommand): readonly Problem[] {
+  return keepSureMends(problems).map((problem) =>
+    problem.mend
+      ? { ...problem, hint: `${problem.hint} “${asTyped("check --fix")}” does this.` }
+      : problem,
+  );
 }
 
 /** Why glazes that were mixed here have no chemistry; of a bought one nobody expects it. */

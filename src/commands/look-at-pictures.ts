@@ -5,6 +5,7 @@ import { greyCardWarnings } from "../checks/grey-card-warnings.ts";
 import { judgePictures } from "../photos/judge.ts";
 import { openSeen } from "../photos/seen.ts";
 import type { Archive } from "../records/archive.ts";
+import { asTypedFor } from "./as-typed.ts";
 import { colourReading } from "./photographs.ts";
 import type { Progress } from "./progress.ts";
 
@@ -55,7 +56,10 @@ export async function openPictures(
     const inspection = inspections.get(key);
     if ("fault" in judgement) opened.set(key, { fault: judgement.fault });
     else if (inspection && "facts" in inspection) {
-      const warnings = [...judgement.warnings, ...greyCardWarnings(judgement.reading)];
+      const warnings = [
+        ...judgement.warnings,
+        ...greyCardWarnings(judgement.reading, asTypedFor(dir)),
+      ];
       opened.set(key, { ...inspection, warnings });
     }
   }

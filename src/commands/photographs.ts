@@ -18,6 +18,8 @@ import type { Archive } from "../records/archive.ts";
 import type { Box } from "../records/fields.ts";
 import type { Problem } from "../records/problem.ts";
 import type { PhotoSettings } from "../records/tile.ts";
+import type { TypedCommand } from "../terms/typed-command.ts";
+import { asTypedFor } from "./as-typed.ts";
 import type { Progress } from "./progress.ts";
 
 const folder = "pictures/";
@@ -49,6 +51,7 @@ export async function preparePhotographs(
     cacheDir,
     onProgress: ({ done, total }) => progress.count(done, total),
   });
+  const asTyped = asTypedFor(dir);
   const made = results.flatMap((result) => ("picture" in result ? [result] : []));
   const places = new Map(
     made.flatMap(({ picture: { name, files: sizes } }) =>
@@ -57,17 +60,23 @@ export async function preparePhotographs(
   );
   return {
     prepared: new Map(made.map(({ key, picture }) => [key, toPrepared(picture)])),
-    problems: checkOpenedPictures(archive, new Map(results.map(toInspection))),
+    problems: checkOpenedPictures(
+      archive,
+      new Map(results.map((result) => toInspection(result, asTyped))),
+      asTyped,
+    ),
     fileOf: (url) => places.get(url) ?? join(dir, url),
   };
 }
 
 function toInspection(
   result: Prepared<MeasuredColour>,
+  asTyped: TypedCommand,
 ): readonly [file: string, inspection: PictureInspection] {
   if ("fault" in result) return [result.key, { fault: result.fault }];
   const { traces, warnings, reading } = result.picture;
-  return [result.key, { facts: { traces }, warnings: [...warnings, ...greyCardWarnings(reading)] }];
+  const all = [...warnings, ...greyCardWarnings(reading, asTyped)];
+  return [result.key, { facts: { traces }, warnings: all }];
 }
 
 /** What is measured on a photograph of a result, named by all that its value depends on. */

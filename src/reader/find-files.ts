@@ -53,14 +53,20 @@ function isStudio(name: string): boolean {
 }
 
 function noStudio(names: readonly string[]): Problem {
-  const near = names.find((name) => /^studio\.(yml|md|txt|yaml\.txt)$/iu.test(name));
-  return problemOfFile("studio.yaml", {
+  const [near, ...others] = names.filter((name) => /^studio\.(yml|md|txt|yaml\.txt)$/iu.test(name));
+  const problem = problemOfFile("studio.yaml", {
     code: "no-studio",
     message: "There is no studio.yaml, which says whose archive this is",
     hint: near
       ? `Rename “${near}” to “studio.yaml”.`
       : "Write studio.yaml with two lines: “format: 1” and “studio:” with the studio's name.",
   });
+  if (near === undefined || others.length > 0 || !/\.yml$|\.yaml\.txt$/iu.test(near))
+    return problem;
+  return {
+    ...problem,
+    mend: { does: "rename", renamings: [{ from: near, to: "studio.yaml" }] },
+  };
 }
 
 function findInRecipes(archive: ArchiveFiles, recipes: string, finds: Finds): void {

@@ -2,6 +2,7 @@
  * What is wrong with a record. A problem names a record and a field; only reporting joins it to
  * a line of a file.
  */
+import type { Mend } from "./mend.ts";
 
 /** A step into a record: a field's name or a list's index, as they stand in the YAML. */
 export type FieldPath = readonly (string | number)[];
@@ -26,6 +27,8 @@ export interface Problem extends Place {
   readonly hint: string;
   /** Where the fault has a line of its own that no field leads to (broken YAML, from 1). */
   readonly at?: { readonly line: number; readonly column: number };
+  /** What puts it right without a guess, where anything does. */
+  readonly mend?: Mend;
 }
 
 /** A fault of one field, before it is known which record it belongs to. */

@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { greyCardWarnings } from "../../src/checks/grey-card-warnings.ts";
 import { type MeasuredColour, measureColour } from "../../src/colour/measure.ts";
+import { nothing } from "./support.ts";
+
+const { asTyped } = nothing;
 
 /** A grey field whose left quarter is the card. */
 function measured(card: readonly [number, number, number]): MeasuredColour {
@@ -14,7 +17,7 @@ function measured(card: readonly [number, number, number]): MeasuredColour {
 describe("a maker is told what to do about a grey card", () => {
   it("that is burnt out, that is not grey, and that lies in the dark", () => {
     const told = ([255, 40, 3] as const).map((r) =>
-      greyCardWarnings(measured(r === 40 ? [200, 40, 30] : [r, r, r])),
+      greyCardWarnings(measured(r === 40 ? [200, 40, 30] : [r, r, r]), asTyped),
     );
     expect(told.flat().map(({ message }) => message.split(",")[0])).toEqual([
       "The grey card is burnt out in this photograph",
@@ -22,11 +25,14 @@ describe("a maker is told what to do about a grey card", () => {
       "What lies where the grey card should be is almost black",
     ]);
     for (const [warning] of told) expect(warning?.code).toBe("grey-card-useless");
+    expect(told[1]?.[0]?.hint).toBe(
+      "Run “npx tilebook crop” and lay the frame on the card, or write “photo: {grey: no}” where there is none.",
+    );
   });
 
   it("and not told anything where the card served, or there is none", () => {
-    expect(greyCardWarnings(measured([124, 120, 110]))).toEqual([]);
-    expect(greyCardWarnings({ ...measured([124, 120, 110]), greyCard: null })).toEqual([]);
-    expect(greyCardWarnings(undefined)).toEqual([]);
+    expect(greyCardWarnings(measured([124, 120, 110]), asTyped)).toEqual([]);
+    expect(greyCardWarnings({ ...measured([124, 120, 110]), greyCard: null }, asTyped)).toEqual([]);
+    expect(greyCardWarnings(undefined, asTyped)).toEqual([]);
   });
 });

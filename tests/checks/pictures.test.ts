@@ -27,8 +27,19 @@ describe("photographs", () => {
     expect(tell({}, inspected({ facts }))).toMatchInlineSnapshot(`
       "error picture-with-place tiles/TB-1.jpg
       This photograph carries the place where it was taken, and everyone who gets the archive could read it
-      Run “tilebook scrub tiles/TB-1.jpg”, which takes the place out and leaves the picture as it is. If the archive was shared already, the old picture is still in its history."
+      Run “npx tilebook scrub tiles/TB-1.jpg”, which takes the place out and leaves the picture as it is. If the archive was shared already, the old picture is still in its history."
     `);
+  });
+
+  it("several that carry it are told with one command, for all of them", () => {
+    const facts = { traces: ["place"] };
+    const pictures = new Map(["tiles/TB-1.jpg", "tiles/TB 2.jpg"].map((file) => [file, { facts }]));
+    const hints = runChecks(archive({}), { ...nothing, pictures }).map(({ hint }) => hint);
+    expect(hints).toEqual(
+      Array(2).fill(
+        "Run “npx tilebook scrub”, which takes the place out of every photograph of the archive and leaves the pictures as they are. If the archive was shared already, the old pictures are still in its history.",
+      ),
+    );
   });
 
   it("the camera's name alone is no error, for it is stripped", () => {
@@ -63,7 +74,7 @@ describe("photographs", () => {
     ];
     for (const inspection of opened) {
       const { pictures } = inspected(inspection);
-      expect(checkOpenedPictures(archive({}), pictures)).toEqual(
+      expect(checkOpenedPictures(archive({}), pictures, nothing.asTyped)).toEqual(
         runChecks(archive({}), inspected(inspection)),
       );
     }

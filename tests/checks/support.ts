@@ -23,6 +23,7 @@ import type { Result, TileRecord } from "../../src/records/tile.ts";
 import type { KindOfFiring, Removal, Resist } from "../../src/terms/choices.ts";
 import { type Cone, type ConeRange, parseCone, parseConeRange } from "../../src/terms/cones.ts";
 import { idKey } from "../../src/terms/ids.ts";
+import { typedCommand } from "../../src/terms/typed-command.ts";
 
 export function cone(text: string): Cone {
   const reading = parseCone(text, "any");
@@ -186,6 +187,7 @@ export const nothing: Extra = {
   pictures: new Map(),
   withoutChemistry: new Map(),
   heats: new Map(),
+  asTyped: typedCommand({ program: "npx tilebook", shell: "posix", archive: null }),
 };
 
 /** The codes of every problem of an archive. */

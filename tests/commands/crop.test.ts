@@ -21,7 +21,7 @@ test("tells where it is, and stops when it is told to, with nothing written", as
   );
   expect({ code, out }).toEqual({ code: 0, out: "" });
   expect(err.trim().split("\n")).toEqual([
-    "One tile is left out, for there are errors: “tilebook check” tells them.",
+    `One tile is left out, for there are errors: “npm run --silent tilebook -- check --archive ${archive}” tells them.`,
     `The copy stand is at http://localhost:${port}/ (stop with Ctrl-C).`,
     "Nothing is written unless you ask for it there.",
   ]);

@@ -47,7 +47,9 @@ describe("tilebook scrub", () => {
     const { code, errors } = await errorsOf(archive);
     expect(code).toBe(1);
     expect(errors.map(({ code: rule }) => rule)).toEqual(FORMATS.map(() => "picture-with-place"));
-    expect(errors[0]?.hint).toContain(`Run “tilebook scrub ${errors[0]?.file}”`);
+    expect(errors[0]?.hint).toContain(
+      `Run “npm run --silent tilebook -- scrub --archive ${archive}”`,
+    );
     await tilebook("scrub", "--archive", archive);
     expect(await errorsOf(archive)).toEqual({ code: 0, errors: [] });
   });

@@ -1,0 +1,59 @@
+/** `check --fix`: shows, asks, mends what is sure, and tells what is left. */
+import { existsSync } from "node:fs";
+import { rename } from "node:fs/promises";
+import { join } from "node:path";
+import { afterEach, describe, expect, test, vi } from "vitest";
+import { check } from "../../src/commands/check.ts";
+import { archiveWith } from "./archives.ts";
+import { tilebook } from "./tilebook.ts";
+
+async function archiveWithYml(): Promise<string> {
+  const archive = await archiveWith({});
+  await rename(join(archive, "studio.yaml"), join(archive, "studio.yml"));
+  return archive;
+}
+
+afterEach(() => vi.restoreAllMocks());
+
+describe("tilebook check --fix", () => {
+  test("with --yes shows what it does, does it, and reports the archive as it is then", async () => {
+    const archive = await archiveWithYml();
+    const { code, out, err } = await tilebook("check", "--archive", archive, "--fix", "--yes");
+    expect(err).toBe("This can be mended:\n  rename studio.yml → studio.yaml\n1 of 1 done.");
+    expect(out).not.toContain("no-studio");
+    expect(code).toBe(0);
+  });
+
+  test("only shows it where nobody can be asked", async () => {
+    const archive = await archiveWithYml();
+    const { code, out, err } = await tilebook("check", "--archive", archive, "--fix");
+    expect(err).toBe(
+      "This can be mended:\n  rename studio.yml → studio.yaml\nNothing was changed: add --yes to do it where nobody can be asked.",
+    );
+    expect(out).toContain(
+      `Rename “studio.yml” to “studio.yaml”. “npm run --silent tilebook -- check --fix --archive ${archive}” does this.`,
+    );
+    expect(code).toBe(1);
+    expect(existsSync(join(archive, "studio.yml"))).toBe(true);
+  });
+
+  test.each([
+    ["y", 0],
+    ["n", 1],
+    ["", 1],
+  ])("asks once, and takes “%s” for what it is", async (answer, code) => {
+    const archive = await archiveWithYml();
+    vi.spyOn(console, "log").mockImplementation(() => undefined);
+    vi.spyOn(console, "error").mockImplementation(() => undefined);
+    const ask = vi.fn(() => Promise.resolve(answer));
+    const options = { archive, format: "text", fix: true, yes: false } as const;
+    expect(await check(options, ask)).toBe(code);
+    expect(ask.mock.calls).toEqual([["Do it? (y/n)"]]);
+  });
+
+  test("says so where nothing can be mended without a guess", async () => {
+    const archive = await archiveWith({});
+    const { code, err } = await tilebook("check", "--archive", archive, "--fix");
+    expect({ code, err }).toEqual({ code: 0, err: "Nothing here can be mended without a guess." });
+  });
+});
