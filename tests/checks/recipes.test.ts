@@ -70,7 +70,7 @@ describe("what is not known of a recipe", () => {
 
       error material-unreadable recipes/materials/ash.md › analysis
       The analysis of Ash cannot be used: “constructor” is no oxide
-      Write oxides by their formula, SiO2 or Al2O3, fluorine as F, and what is lost in the fire as loss."
+      Write oxides by their formula, SiO2 or Al2O3, fluorine as F, and what is lost in the fire as loss or LOI."
     `);
   });
 
