@@ -1,4 +1,5 @@
 /** How heat beyond a range is put into words. */
+import { celsiusStepToFahrenheitStep } from "../firing/units.ts";
 import { formatConeRange } from "../terms/cones.ts";
 import type { Heat, HotFiring, Subject } from "./heat.ts";
 
@@ -9,6 +10,12 @@ export function coneSteps(distance: number): string {
   if (whole === 0 && half) return "half a cone";
   const count = `${whole}${half ? "½" : ""}`;
   return count === "1" ? "1 cone" : `${count} cones`;
+}
+
+/** `about 60 °C (110 °F)`: degrees between cones, to the nearest five, without sign. */
+export function degreesInWords(celsius: number): string {
+  const five = (degrees: number) => Math.max(5, Math.round(Math.abs(degrees) / 5) * 5);
+  return `about ${five(celsius)} °C (${five(celsiusStepToFahrenheitStep(celsius))} °F)`;
 }
 
 /** `glaze Soot is for cone 5–6`; a reclaimed clay says what it counts as. */
@@ -30,5 +37,5 @@ export function heatInWords(hot: HotFiring): string {
 /** The range, the firing and how far they lie apart, to stand after “its” or a full stop. */
 export function outsideInWords(heat: Heat): string {
   const side = heat.outside > 0 ? "hotter" : "cooler";
-  return `${rangeInWords(heat.subject)}, and ${heatInWords(heat)}: ${coneSteps(heat.outside)} ${side}`;
+  return `${rangeInWords(heat.subject)}, and ${heatInWords(heat)}: ${coneSteps(heat.outside)} ${side}, ${degreesInWords(heat.degrees)}`;
 }

@@ -1,4 +1,5 @@
 /** What heat the clay and the glazes of a tile met, against the cones they are for. */
+import { degreesHotter } from "../firing/degrees.ts";
 import {
   type Archive,
   type CoatStep,
@@ -9,7 +10,7 @@ import {
   type TileStep,
 } from "../records/archive.ts";
 import type { FieldPath } from "../records/problem.ts";
-import { type ConeRange, conesOutside } from "../terms/cones.ts";
+import { type Cone, type ConeRange, conesOutside } from "../terms/cones.ts";
 import { findClayRange } from "./clay-range.ts";
 import { type FiringCone, findFiringCone } from "./firing-cone.ts";
 import { glazePath, stepPath } from "./places.ts";
@@ -41,6 +42,8 @@ export interface Heat extends HotFiring {
   readonly subject: Subject;
   /** How many cones hotter than its range (positive) or cooler (negative). */
   readonly outside: number;
+  /** The same in °C, at 60 °C an hour. */
+  readonly degrees: number;
 }
 
 /** Where a heat is told in the tile's file: at the glaze, or for the clay at the firing. */
@@ -67,9 +70,16 @@ export function findHeats(archive: Archive, tile: Tile): readonly Heat[] {
     if (!hot) return [];
     const subjects = [findClay(archive, tile), ...glazesOn(archive, tile.steps.slice(0, index))];
     return subjects.flatMap((subject) =>
-      subject ? [{ ...hot, subject, outside: conesOutside(hot.cone, subject.range) }] : [],
+      subject ? [{ ...hot, subject, ...outsideOf(hot.cone, subject.range) }] : [],
     );
   });
+}
+
+/** How far a cone lies outside a range: in cones and in °C, 0 inside it. */
+export function outsideOf(cone: Cone, range: ConeRange): Pick<Heat, "outside" | "degrees"> {
+  const outside = conesOutside(cone, range);
+  const end = outside > 0 ? range.to : range.from;
+  return { outside, degrees: outside === 0 ? 0 : degreesHotter(cone, end) };
 }
 
 /** The tile's clay, where its cones are known. */

@@ -1,11 +1,13 @@
 /** What the accounts of a firing say of one another, for the rules that ask about them. */
 
+import { celsiusAtPlace } from "../firing/degrees.ts";
 import type { LikelyReading } from "../firing/readings.ts";
 import type { Story } from "../firing/story.ts";
 import type { Firing } from "../records/archive.ts";
 import type { FieldPath } from "../records/problem.ts";
 import { idKey } from "../terms/ids.ts";
 import type { Extra } from "./check.ts";
+import { dangerousDegrees } from "./danger.ts";
 
 export function storyOf(extra: Extra, firing: Firing): Story | undefined {
   return extra.heats.get(idKey(firing.id))?.story;
@@ -16,16 +18,15 @@ export function isToCome({ record: { on, witness }, log }: Firing): boolean {
   return on === undefined && witness === undefined && log === null;
 }
 
-/** How many cones hotter than its aim a programme may be before a firing to come is stopped. */
-const tooFar = 3;
-
-/** By how many cones the programme of a firing still to come is far too hot for its aim. */
+/**
+ * By how many °C the programme of a firing still to come is far too hot for its aim. Only the climb
+ * counts: how much a hold adds is not known well enough to stop anyone.
+ */
 export function findTooHot(extra: Extra, firing: Firing): number | undefined {
-  if (!isToCome(firing)) return undefined;
-  const programme = storyOf(extra, firing)?.comparisons.find(
-    ({ between }) => between === "aim-schedule",
-  );
-  return programme && programme.cones > tooFar ? programme.cones : undefined;
+  const { aim, schedule } = storyOf(extra, firing)?.accounts ?? {};
+  if (!isToCome(firing) || !aim || !schedule?.hold) return undefined;
+  const degrees = celsiusAtPlace(schedule.hold.unheld.low) - celsiusAtPlace(aim.high);
+  return degrees >= dangerousDegrees ? degrees : undefined;
 }
 
 /** The reading by which a cone was taken for its double, 06 for 6 or 6 for 06. */

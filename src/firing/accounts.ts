@@ -1,6 +1,6 @@
 /** Everything that is said of one firing, as stretches of the line of cones. */
 import { type Cone, parseCone } from "../terms/cones.ts";
-import { equivalentConeInWords, type Heat } from "./heat.ts";
+import { type Heat, heatInWords, isOpenByHold } from "./heat.ts";
 import { placeOfCone } from "./place.ts";
 import { readWitness, type Stretch, stretchInWords, type Witness } from "./witness.ts";
 
@@ -15,6 +15,22 @@ export interface StoryInput {
 
 export interface Account extends Stretch {
   readonly words: string;
+  /** Of a log or a programme: what its hold has to do with it. */
+  readonly hold?: HoldInAccount;
+}
+
+/** How far a hold decides what a log or a programme works out at. */
+export interface HoldInAccount {
+  /** Minutes at the peak, within 10 °C below it. */
+  readonly minutes: number;
+  /** Whether it leaves the cone open by more than the words can tell. */
+  readonly leavesOpen: boolean;
+  /** What the model alone says; null where that is cooler than every cone. */
+  readonly place: number | null;
+  /** The same, the chart's doubt around it. */
+  readonly modelled: Stretch;
+  /** What the climb works out at without any hold. */
+  readonly unheld: Stretch;
 }
 
 export interface ShelfAccount extends Account {
@@ -79,15 +95,21 @@ function accountOfCone(cone: Cone): Account {
 }
 
 /** Where part of the climb has no known time, the heat may have been more. */
-function accountOfHeat({ place, atLeast, equivalentCone }: Heat): Account {
-  const { next } = equivalentCone;
-  const coolest = next ? placeOfCone(next) : 0;
-  const known = atLeast ? Number.POSITIVE_INFINITY : (place ?? coolest);
-  const words = equivalentConeInWords(equivalentCone);
+function accountOfHeat(heat: Heat): Account {
+  const { place, equivalentCone, range, hold } = heat;
+  const coolest = equivalentCone.next ? placeOfCone(equivalentCone.next) : 0;
+  const { low, high } = place === null ? { low: range.low, high: coolest } : range;
   return {
-    low: place ?? Number.NEGATIVE_INFINITY,
-    high: known,
-    words: atLeast ? `${words} at the least` : words,
+    low,
+    high,
+    words: heatInWords(heat),
+    hold: {
+      minutes: hold,
+      place,
+      leavesOpen: isOpenByHold(heat),
+      modelled: range.modelled,
+      unheld: range.unheld,
+    },
   };
 }
 

@@ -1,6 +1,5 @@
 /** The accounts of a firing, two by two. */
 import { type Account, type Accounts, conesBetween, type ShelfAccount } from "./accounts.ts";
-import { heatWorkError } from "./heat.ts";
 
 /** Two accounts of one firing, and how far they lie apart. */
 export interface Comparison {
@@ -14,11 +13,16 @@ export interface Comparison {
   /** How many cones hotter the second is; of shelves, how far they lie apart. */
   readonly cones: number;
   readonly agrees: boolean;
+  /**
+   * True where a hold leaves it open: the range of what it may have done meets the other account,
+   * though the model alone does not. Then there is no verdict, and `agrees` is false.
+   */
+  readonly open: boolean;
   readonly words: string;
 }
 
-/** Accounts agree within a cone; where one is reckoned, the model's error comes on top. */
-const [withinRead, withinReckoned] = [1, 1 + heatWorkError.cones];
+/** Accounts agree within so many cones. Those of logs and programmes hold their own doubt. */
+const within = 1;
 
 /** Every comparison that the accounts allow. */
 export function compareAccounts(accounts: Accounts): readonly Comparison[] {
@@ -27,19 +31,24 @@ export function compareAccounts(accounts: Accounts): readonly Comparison[] {
   const aimed = `Aimed at ${aim?.words}`;
   return [
     compare("aim-witness", aim, far, `${aimed}; the witness cones show ${far?.words}`),
-    compare("aim-log", aim, log, `${aimed}; the log amounts to ${log?.words}`),
-    compare("aim-schedule", aim, schedule, `${aimed}; the programme amounts to ${schedule?.words}`),
+    compare("aim-log", aim, log, `${aimed}; the log works out at ${log?.words}`),
+    compare(
+      "aim-schedule",
+      aim,
+      schedule,
+      `${aimed}; the programme works out at ${schedule?.words}`,
+    ),
     compare(
       "log-witness",
       log,
       witness,
-      `The log amounts to ${log?.words}; the witness cones show ${witness?.words}`,
+      `The log works out at ${log?.words}; the witness cones show ${witness?.words}`,
     ),
     compare(
       "schedule-log",
       schedule,
       log,
-      `The programme amounts to ${schedule?.words}; the log to ${log?.words}`,
+      `The programme works out at ${schedule?.words}; the log at ${log?.words}`,
     ),
     compareShelves(shelves),
   ].flat();
@@ -53,8 +62,16 @@ function compare(
 ): readonly Comparison[] {
   if (!first || !second) return [];
   const cones = conesBetween(first, second);
-  const within = between === "aim-witness" ? withinRead : withinReckoned;
-  return [{ between, cones, agrees: Math.abs(cones) <= within, words }];
+  const meets = Math.abs(cones) <= within;
+  const open = meets && leavesOpen(first, second);
+  return [{ between, cones, agrees: meets && !open, open, words }];
+}
+
+/** Whether two accounts meet only by what a hold may have done, and not by the model. */
+function leavesOpen(...accounts: readonly [Account, Account]): boolean {
+  const [first, second] = accounts.map((account) => account.hold?.modelled ?? account);
+  if (!first || !second || !accounts.some(({ hold }) => hold?.leavesOpen)) return false;
+  return Math.abs(conesBetween(first, second)) > within;
 }
 
 /** The shelf that lies furthest from what was aimed at, with its name in its words. */
@@ -76,6 +93,6 @@ function compareShelves(shelves: readonly ShelfAccount[]): readonly Comparison[]
   const words =
     cones > 0
       ? `The hottest shelf (${hottest.shelf}) shows ${hottest.words}, the coolest (${coolest.shelf}) ${coolest.words}`
-      : "The shelves show the same";
-  return [{ between: "shelves", cones, agrees: cones <= withinRead, words }];
+      : "All shelves read alike";
+  return [{ between: "shelves", cones, agrees: cones <= within, open: false, words }];
 }

@@ -8,7 +8,7 @@
  * part, a sample every second costs no more than it must, and the error stays below 0.001 °C.
  */
 import type { Cone } from "../terms/cones.ts";
-import type { Curve } from "./curve.ts";
+import { type Curve, findPeak } from "./curve.ts";
 import {
   type ConeKinetics,
   coneKinetics,
@@ -44,6 +44,32 @@ export function placeOfEquivalentCone(found: EquivalentCone): number | null {
   if (!found.cone) return null;
   const place = placeOfCone(found.cone);
   return found.next ? place + found.fraction * (placeOfCone(found.next) - place) : place;
+}
+
+/** A place on the line of cones as an equivalent cone. */
+export function coneAtPlace(place: number): EquivalentCone {
+  const after = coneKinetics.findIndex((fit) => placeOfCone(fit.cone) > place);
+  const cone = coneKinetics.at(after < 0 ? -1 : after - 1)?.cone ?? null;
+  const next = coneKinetics[after]?.cone ?? null;
+  if (after === 0) return { cone: null, next, fraction: 0 };
+  if (!cone || !next) return { cone, next, fraction: 0 };
+  const from = placeOfCone(cone);
+  return { cone, next, fraction: (place - from) / (placeOfCone(next) - from) };
+}
+
+/**
+ * How many minutes at its peak would do as much as a curve does beyond another one, by the model
+ * and for the cone that the other one reached.
+ */
+export function minutesAtPeak(curve: Curve, without: Curve): number {
+  const peak = findPeak(curve);
+  const bare = softening(without);
+  const reached = Math.max(0, conesDown(degreesPast(bare)) - 1);
+  const cone = coneKinetics[reached];
+  if (!peak || !cone) return 0;
+  const perHour = Math.exp(-cone.lnThreshold - cone.kelvin / (peak.celsius + iceInKelvin));
+  const beyond = (softening(curve)[reached] ?? 0) - (bare[reached] ?? 0);
+  return perHour > 0 ? Math.max(0, (beyond / perHour) * 60) : 0;
 }
 
 /** How much of what it takes to bring it down each cone has had, coolest first: 1 is down. */
@@ -126,6 +152,10 @@ function coneReached(past: readonly number[]): EquivalentCone {
   const [reached = 0, missing = 0] = [ordered[count - 1], ordered[count]];
   const fraction = cone && next ? reached / (reached - missing) : 0;
   return { cone, next, fraction };
+}
+
+function conesDown(past: readonly number[]): number {
+  return keepInOrder(past).filter((degrees) => degrees >= 0).length;
 }
 
 /**

@@ -171,7 +171,7 @@ function layoutInWords(
     headerRow === undefined ? "No line of labels" : `Labels in line ${lines[headerRow] ?? 0}`;
   const times = timeColumns.map((column) => nameOf(column, labels)).join(" and ");
   return {
-    columns: `Columns are parted by ${separatorWords[separator]}. ${head}, readings from line ${lines[firstRow] ?? 0} on.`,
+    columns: `Columns are separated by ${separatorWords[separator]}. ${head}, readings from line ${lines[firstRow] ?? 0} on.`,
     time: `Time: ${times}, taken as ${timeWords}.`,
     temperature: `Temperature: ${nameOf(temperatureColumn, labels)}, taken as ${temperatureWords}.`,
   };

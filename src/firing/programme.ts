@@ -4,7 +4,7 @@ import { celsiusStepToFahrenheitStep, type TemperatureUnit, temperatureInWords }
 
 /**
  * Says a schedule in words, a sentence a segment, without full stops: `60° an hour to 1215 °C,
- * keep 15 minutes`.
+ * hold 15 minutes`.
  *
  * @param unit the unit to say it in, whichever it was written in
  */
@@ -47,9 +47,9 @@ export function minutesInWords(minutes: number): string {
 
 function segmentInWords({ to, rate, hold }: Segment, from: number, unit: TemperatureUnit): string {
   const temperature = temperatureInWords(to, unit);
-  if (to === from) return `Keep ${temperature}${hold ? ` for ${minutesInWords(hold)}` : ""}`;
-  const keep = hold ? `, keep ${minutesInWords(hold)}` : "";
-  return `${wayInWords(rate, to > from, unit)} to ${temperature}${keep}`;
+  if (to === from) return `Hold ${temperature}${hold ? ` for ${minutesInWords(hold)}` : ""}`;
+  const held = hold ? `, hold ${minutesInWords(hold)}` : "";
+  return `${wayInWords(rate, to > from, unit)} to ${temperature}${held}`;
 }
 
 function wayInWords(rate: number | undefined, heats: boolean, unit: TemperatureUnit): string {

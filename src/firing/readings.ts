@@ -1,6 +1,7 @@
 /** What may be behind a firing whose accounts do not agree. */
 import { type Account, type Accounts, conesBetween } from "./accounts.ts";
 import type { Comparison } from "./comparisons.ts";
+import { minutesInWords } from "./programme.ts";
 
 export interface LikelyReading {
   readonly code:
@@ -8,6 +9,7 @@ export interface LikelyReading {
     | "cones-misread"
     | "double-fired"
     | "double-written"
+    | "long-hold"
     | "programme-not-followed"
     | "thermocouple-drifted"
     | "uneven"
@@ -35,7 +37,7 @@ export function likelyReadings(
   comparisons: readonly Comparison[],
 ): readonly LikelyReading[] {
   const off = (between: Comparison["between"]) =>
-    comparisons.find((one) => one.between === between && !one.agrees)?.cones;
+    comparisons.find((one) => one.between === between && !one.agrees && !one.open)?.cones;
   const double = findDoubleTaken(accounts);
   if (double) return [double];
   const missed = meetsAim(accounts) ? undefined : off("aim-witness");
@@ -82,7 +84,7 @@ function doubleWritten(aim: Account, double: Account): LikelyReading {
 function wrongLog(aim: Account, double: Account): LikelyReading {
   return {
     code: "wrong-log",
-    words: `The log or programme belongs to another firing: it is one for ${double.words}, while the cones stand by ${aim.words}.`,
+    words: `The log or programme belongs to another firing: it is one for ${double.words}, while the witness cones show ${aim.words}.`,
   };
 }
 
@@ -124,12 +126,33 @@ const findNotFollowed: Reader = ({ accounts, off, missed }) => {
   };
 };
 
-const findWrongProgramme: Reader = ({ accounts: { aim, schedule }, off, missed }) => {
-  if (!aim) return undefined;
+/** A programme or log that would meet the aim but for how long it was held. */
+const findLongHold: Reader = ({ accounts, off }) => {
+  const told = findOverheld(accounts, off);
+  if (!told?.hold) return undefined;
+  const { hold, words } = told;
+  return {
+    code: "long-hold",
+    words: `The hold: without it the climb would be right. Held ${minutesInWords(hold.minutes)}, it works out at ${words}. Shorten the hold, or lower the peak, and let witness cones settle it.`,
+  };
+};
+
+function findOverheld({ aim, log, schedule }: Accounts, off: Evidence["off"]) {
+  const meets = (account: Account | undefined) =>
+    aim !== undefined &&
+    account?.hold?.leavesOpen &&
+    Math.abs(conesBetween(aim, account.hold.unheld)) <= 1;
+  if ((off("aim-schedule") ?? 0) > 0 && meets(schedule)) return schedule;
+  return (off("aim-log") ?? 0) > 0 && meets(log) ? log : undefined;
+}
+
+const findWrongProgramme: Reader = ({ accounts, off, missed }) => {
+  const { aim, schedule } = accounts;
+  if (!aim || findOverheld(accounts, off)) return undefined;
   if (schedule && off("aim-schedule") !== undefined)
     return {
       code: "wrong-programme",
-      words: `A wrong programme: it amounts to ${schedule.words}, not to ${aim.words}.`,
+      words: `A wrong programme: it works out at ${schedule.words}, not to ${aim.words}.`,
     };
   const cones = off("aim-log") ?? missed;
   if (schedule || cones === undefined || off("log-witness") !== undefined) return undefined;
@@ -159,6 +182,7 @@ const readers: readonly Reader[] = [
   findUneven,
   findDrift,
   findNotFollowed,
+  findLongHold,
   findWrongProgramme,
   findMisread,
 ];

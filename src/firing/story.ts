@@ -1,6 +1,7 @@
 /** Does the story of a firing hold? Aim, programme, log and witness cones side by side. */
 import { type Accounts, accountsOf, type StoryInput } from "./accounts.ts";
 import { type Comparison, compareAccounts } from "./comparisons.ts";
+import { minutesInWords } from "./programme.ts";
 import { type LikelyReading, likelyReadings } from "./readings.ts";
 
 export interface Story {
@@ -21,7 +22,9 @@ export interface Story {
 export function tellStory(input: StoryInput): Story {
   const accounts = accountsOf(input);
   const comparisons = compareAccounts(accounts);
-  const off = comparisons.filter((comparison) => !comparison.agrees);
+  const off = comparisons.filter(({ agrees, open }) => !agrees && !open);
+  const open = comparisons.filter((comparison) => comparison.open);
+  const seen = comparisons.some(({ between, agrees }) => between === "aim-witness" && agrees);
   const widest = findWidest(off);
   if (widest)
     return {
@@ -30,6 +33,15 @@ export function tellStory(input: StoryInput): Story {
       comparisons,
       widest,
       readings: likelyReadings(accounts, comparisons),
+      accounts,
+    };
+  if (open.length > 0)
+    return {
+      agreement: seen ? "agrees" : "unknown",
+      words: openWords(open, accounts),
+      comparisons,
+      widest: null,
+      readings: [],
       accounts,
     };
   return comparisons.length > 0
@@ -49,6 +61,12 @@ export function tellStory(input: StoryInput): Story {
         readings: [],
         accounts,
       };
+}
+
+/** What a hold leaves open, as a sentence. */
+function openWords(open: readonly Comparison[], { log, schedule }: Accounts): string {
+  const minutes = Math.max(log?.hold?.minutes ?? 0, schedule?.hold?.minutes ?? 0);
+  return `${open[0]?.words}. How much the hold of ${minutesInWords(minutes)} counts for is not known well enough to say whether they agree: the witness cones decide.`;
 }
 
 function findWidest(comparisons: readonly Comparison[]): Comparison | null {

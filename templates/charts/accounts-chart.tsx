@@ -58,21 +58,17 @@ function Ground({ line: { aim, band, cones } }: { readonly line: ConeLine }): VN
   );
 }
 
-/** How far off a reckoned cone may be, in cones: see the words below the curve. */
-const reckoned = 0.25;
-
 function Mark(props: { readonly account: FiringAccount; readonly line: ConeLine }): VNode {
   const { account, line } = props;
-  const { of, low, high } = account;
-  const slack = of === "log" || of === "programme" ? reckoned : 0;
-  const [from, to] = [line.clamp(low - slack), line.clamp(high + slack)];
-  const ends = [low, high].filter((place) => Number.isFinite(place));
+  const { of, low, high, modelled } = account;
+  const [from, to] = [line.clamp(low), line.clamp(high)];
+  const points = (modelled === null ? [low, high] : [modelled]).filter(Number.isFinite);
   return (
     <>
       <line class="reach" x1={perCent(from)} x2={perCent(to)} y1={middle} y2={middle} />
       {!Number.isFinite(low) && <Arrow x={from} way="left" />}
       {!Number.isFinite(high) && <Arrow x={to} way="right" />}
-      {[...new Set(ends)].map((place) => (
+      {[...new Set(points)].map((place) => (
         <Point of={of} x={line.clamp(place)} />
       ))}
     </>

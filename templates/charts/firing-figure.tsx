@@ -37,7 +37,7 @@ function captionOf({ coneScale }: CatalogueFiring, chart: FiringChart, unit: Tem
   const untimed = chart.programme?.untimed || chart.log?.untimed;
   return [
     chart.programme && chart.log
-      ? "The ground is the programme, the line what was recorded."
+      ? "Shaded: the programme. Line: what was recorded."
       : chart.log
         ? "What was recorded; no programme was written down."
         : "The programme; nothing was recorded.",

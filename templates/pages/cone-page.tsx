@@ -19,7 +19,7 @@ export interface ConePageProps {
 
 export function ConePage({ frame, cone, tiles, surface, map }: ConePageProps): VNode {
   const kind = surface ? `${surface} tile` : "tile";
-  const sentence = `${count(tiles.length, kind)} fired to cone ${cone.cone}, by the cone at the tile’s own shelf where one stood there.`;
+  const sentence = `${count(tiles.length, kind)} fired to cone ${cone.cone}, by the cone at the tile’s own shelf where a witness cone was set.`;
   return (
     <Document
       frame={frame}

@@ -87,7 +87,7 @@ function SideBySide({ firing: { story } }: { readonly firing: CatalogueFiring })
       <AccountsChart accounts={story.accounts} />
       <p class="quiet">
         The grey band is a cone either side of the aim. Squares are witness cones; the disc is the
-        log and the ring the programme, with what their reckoning may be off by.
+        log and the ring the programme, and the line through them is as wide as they may be off.
       </p>
     </section>
   );

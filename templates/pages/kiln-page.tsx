@@ -82,7 +82,8 @@ function OverTime({ kiln }: { readonly kiln: CatalogueKiln }): VNode | null {
       <figcaption>
         The grey band is a cone either side of the aim. Triangles that point up are witness cones of
         the top shelf, those that point down of the bottom, squares of any other; a line ties the
-        shelves of one firing. The ring left of them is what its log, or its programme, amounts to.
+        shelves of one firing. The ring left of them is what its log, or its programme, works out
+        at.
       </figcaption>
     </figure>
   );

@@ -26,7 +26,7 @@ export function HeatFacts({ firing: { heat }, unit }: FactsProps): VNode | null 
           ["Heat work", capital(heat.reached)],
           ["Hottest", formatHeat(heat.peak, unit)],
           ["The last hundred degrees", rateWords(heat.lastRate, unit)],
-          ["Kept at the top", heat.hold >= 1 ? formatMinutes(heat.hold) : ""],
+          ["Held at the top", heat.hold >= 1 ? formatMinutes(heat.hold) : ""],
           [
             `Above ${unit === "celsius" ? "1000 °C" : "1832 °F"}`,
             heat.timeAbove1000 >= 1 ? formatMinutes(heat.timeAbove1000) : "",

@@ -10,7 +10,7 @@ export function loadSentence(record: FiringRecord): string {
   const told = [
     kiln ? `${firingName(kind)} of ${kiln}` : firingName(kind),
     heatedBy,
-    atmosphere && (atmosphere === "neutral" ? "in a neutral fire" : `in ${atmosphere}`),
+    atmosphere && (atmosphere === "neutral" ? "in a neutral atmosphere" : `in ${atmosphere}`),
     cone && `aimed at cone ${cone}`,
     on ? `on ${formatDay(on)}` : "still to come",
   ];

@@ -5,7 +5,7 @@ import { capital, count, listed, spoken } from "./numbers.ts";
 import { wayWords, whereWords } from "./steps.ts";
 
 const airs = {
-  neutral: "in a neutral fire",
+  neutral: "in a neutral atmosphere",
   oxidation: "in oxidation",
   reduction: "in reduction",
 } as const;

@@ -23,7 +23,7 @@ export function kilnSentence({ heatedBy, firings }: CatalogueKiln): string {
 
 /** How even it fires, in one sentence; `null` where no two shelves were read together. */
 export function tiltSentence({ tilt, shelves }: CatalogueKiln): string | null {
-  if (!tilt) return shelves.length > 1 ? "Its shelves have always shown the same." : null;
+  if (!tilt) return shelves.length > 1 ? "All shelves have read alike." : null;
   const { hotter, cooler, times, firings, most } = tilt;
   return `In ${times} of ${count(firings, "firing")} the ${shelfWords(cooler)} stayed cooler than the ${shelfWords(hotter)}, by ${coneCount(most)}${times > 1 ? " at the most" : ""}.`;
 }

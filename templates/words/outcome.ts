@@ -7,7 +7,7 @@ import { shelfWords } from "./steps.ts";
 const kinds = {
   bisque: "bisque fired",
   glaze: "glaze fired",
-  onglaze: "fired again for the onglaze",
+  onglaze: "onglaze firing",
   once: "fired once, raw",
   raku: "raku fired",
 } as const;
@@ -28,7 +28,7 @@ export function firingTail(firing: TileFiring): string {
   const { atmosphere, kiln, heatedBy, shelf, on } = firing;
   const kilnWords = kiln && `in ${kiln}${heatedBy ? ` (${heatedBy})` : ""}`;
   const main = [
-    atmosphere && (atmosphere === "neutral" ? "in a neutral fire" : `in ${atmosphere}`),
+    atmosphere && (atmosphere === "neutral" ? "in a neutral atmosphere" : `in ${atmosphere}`),
     !kiln && heatedBy && `by ${heatedBy}`,
     kilnWords,
   ];

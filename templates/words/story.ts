@@ -10,14 +10,15 @@ import type {
 import { capital, listed } from "./numbers.ts";
 import { shelfWords } from "./steps.ts";
 
-/** The story's outcome as a heading: `It went as meant`, `An uneven firing`. */
+/** The story's outcome as a heading: `Fired as planned`, `An uneven firing`. */
 export function storyHeading(firing: Pick<CatalogueFiring, "record" | "story">): string {
   const { record, story } = firing;
   const [likeliest] = story.readings;
   if (likeliest) return differenceHeading(likeliest.code, story);
-  if (story.agreement === "unknown") return "Nothing to hold it against";
+  if (story.agreement === "unknown")
+    return story.leftOpen ? "The hold leaves it open" : "Nothing to compare it with";
   return seen(story).length > 0
-    ? "It went as meant"
+    ? "Fired as planned"
     : record.on
       ? "The programme fits the aim"
       : "Still to come";
@@ -26,7 +27,7 @@ export function storyHeading(firing: Pick<CatalogueFiring, "record" | "story">):
 function differenceHeading(code: FiringStory["readings"][number]["code"], story: FiringStory) {
   switch (code) {
     case "double-fired":
-      return `Fired to ${wordsOf(story, "log", "shelf", "programme")}, where ${wordsOf(story, "aim")} was meant`;
+      return `Fired to ${wordsOf(story, "log", "shelf", "programme")}, not to ${wordsOf(story, "aim")} as planned`;
     case "double-written":
       return "A cone written down for its double";
     case "wrong-log":
@@ -39,6 +40,8 @@ function differenceHeading(code: FiringStory["readings"][number]["code"], story:
         : "The programme and the cones tell two stories";
     case "programme-not-followed":
       return "The kiln did not follow its programme";
+    case "long-hold":
+      return "A hold that is long for its aim";
     case "wrong-programme":
       return "A programme for another cone";
     case "cones-misread":
@@ -65,11 +68,12 @@ export function storySentence({
 }: Pick<CatalogueFiring, "record" | "story">): string {
   const apart = tellingDifference(story);
   if (apart) return `${apart.words}.`;
+  if (story.leftOpen) return story.leftOpen;
   if (story.agreement === "unknown")
-    return "It takes two of aim, programme, log and witness cones to tell whether a firing did what it was meant to.";
+    return "It takes two of aim, programme, log and witness cones to tell whether a firing went as planned.";
   const told = namesOf(story.accounts);
   const when = record.on || seen(story).length > 0 ? "" : " The kiln has not been lit yet.";
-  return `${capital(listed(told))} tell of the same heat, within a cone.${when}`;
+  return `${capital(listed(told))} agree to within a cone.${when}`;
 }
 
 /** Of several differences, the one that the likeliest reading is about; else the widest. */
@@ -83,6 +87,7 @@ const subjects: Partial<Record<LikelyReading["code"], AccountsApart["between"]>>
   "programme-not-followed": "schedule-log",
   "thermocouple-drifted": "log-witness",
   uneven: "shelves",
+  "long-hold": "aim-schedule",
   "wrong-programme": "aim-schedule",
 };
 
@@ -108,12 +113,12 @@ export function witnessSummary({ accounts }: FiringStory): string {
   return shelves.map(({ shelf, words }) => `${shelf} ${words.replace(/\bcone /gu, "")}`).join(", ");
 }
 
-/** `Aimed at cone 6; the cones on its shelf showed cone 4½; the log amounts to cone 6.` */
+/** `Aimed at cone 6; the cones on its shelf showed cone 4½; the log works out at cone 6.` */
 export function besideTile({ aim, witness, reached }: TileFiring): string {
   const told = [
     aim && `aimed at cone ${aim}`,
     witness && `the cones on its shelf showed ${witness}`,
-    reached && `the ${reached.from} amounts to ${reached.words}`,
+    reached && `the ${reached.from} works out at ${reached.words}`,
   ].filter(Boolean);
   return told.length > 1 ? `${capital(told.join("; "))}.` : "";
 }

@@ -119,7 +119,7 @@ describe("the story of a firing", () => {
     );
     expect(told(hot)).toMatchInlineSnapshot(`
       "warning story-differs tiles/firings/g-1.md › witness
-      The accounts of this firing do not agree. The log amounts to cone 6; the witness cones show cone 8
+      The accounts of this firing do not agree. Aimed at cone 6; the witness cones show cone 8 (top)
       The likeliest first: A thermocouple that has drifted: it reads low, so the kiln got hotter than it says. Compare it with a fresh one, and trust the cones until then. Or: The witness cones were misread, or mixed up when they were set: look at the pack again, and at the numbers pressed into it."
     `);
   });
@@ -163,7 +163,7 @@ describe("06 and 6", () => {
     const toCome = load({ on: undefined, cone: "06", schedule: coneSix });
     expect(told(toCome)).toMatchInlineSnapshot(`
       "error programme-too-hot tiles/firings/g-1.md › schedule
-      Aimed at cone 06; the programme amounts to cone 6: 11 cones hotter
+      Aimed at cone 06; the programme works out at cone 6: its climb alone is about 210 °C (375 °F) too hot
       Clay and glaze for the cooler cone melt over the shelves: put the cone or the programme right before the kiln is lit."
     `);
   });

@@ -185,7 +185,7 @@ describe("what was taken for what", () => {
   it("is said in words", () => {
     const form = forms["semicolons, decimal commas, h:mm:ss"] ?? [];
     expect(parseLog(form.join("\n")).taken).toEqual([
-      "Columns are parted by semicolons. Labels in line 1, readings from line 2 on.",
+      "Columns are separated by semicolons. Labels in line 1, readings from line 2 on.",
       "Time: column 1 “Zeit”, taken as h:mm:ss.",
       "Temperature: column 2 “Istwert °C”, taken as °C, as its label says, decimal commas.",
       "220 readings over 18 hours 15 minutes, one every 5 minutes.",

@@ -67,8 +67,9 @@ describe("the heat of a schedule", () => {
     const conesOf = (count: number) =>
       findHeat(scheduleCurve({ segments: coneSix.segments.slice(0, count) }))?.equivalentCone;
     expect(conesOf(2)).toMatchObject({ cone: "6", next: "7" });
-    expect(conesOf(3)).toMatchObject({ cone: "7", next: "8" });
-    expect(conesOf(3)?.fraction).toBeLessThan(0.2);
+    // Slow cooling counts as far as it is slower than 200 °C an hour.
+    expect(conesOf(3)).toMatchObject({ cone: "6", next: "7" });
+    expect(conesOf(3)?.fraction).toBeGreaterThan((conesOf(2)?.fraction ?? 1) + 0.2);
   });
 
   it("knows the cooling rate where the schedule says it", () => {
@@ -131,7 +132,7 @@ describe("a programme in words", () => {
   it("is a sentence a segment", () => {
     expect(programmeInWords(coneSix, "celsius")).toEqual([
       "150° an hour to 1100 °C",
-      "60° an hour to 1215 °C, keep 15 minutes",
+      "60° an hour to 1215 °C, hold 15 minutes",
       "Cooling at 80° an hour to 980 °C",
     ]);
   });
@@ -141,7 +142,7 @@ describe("a programme in words", () => {
       programmeInWords(coneSix, "celsius"),
     );
     expect(programmeInWords(coneSix, "fahrenheit")[1]).toBe(
-      "108° an hour to 2219 °F, keep 15 minutes",
+      "108° an hour to 2219 °F, hold 15 minutes",
     );
   });
 
@@ -150,8 +151,8 @@ describe("a programme in words", () => {
       segments: [{ to: 1000, hold: 90 }, { to: 1000, hold: 60 }, { to: 600 }],
     };
     expect(programmeInWords(schedule, "celsius")).toEqual([
-      "As fast as the kiln goes to 1000 °C, keep 1 hour 30 minutes",
-      "Keep 1000 °C for 1 hour",
+      "As fast as the kiln goes to 1000 °C, hold 1 hour 30 minutes",
+      "Hold 1000 °C for 1 hour",
       "Left to cool by itself to 600 °C",
     ]);
     expect(openTimesInWords(schedule, "celsius")).toEqual([

@@ -23,6 +23,10 @@ describe("firings.json", () => {
   test("states the heat of a log, rounded so that equal archives give equal bytes", () => {
     expect(heatOf("b-log")).toEqual({
       equivalentCone: { cone: "5½", next: "6", fraction: expect.any(Number) },
+      equivalentConeRange: {
+        low: { cone: "5½", next: "6", fraction: expect.any(Number) },
+        high: { cone: "5½", next: "6", fraction: expect.any(Number) },
+      },
       peak: 1215,
       lastRate: 60,
       hold: 0,

@@ -4,6 +4,7 @@ import type { MeasuredColour } from "../../colour/measure.ts";
 import type { Comparison } from "../../firing/comparisons.ts";
 import type { Curve } from "../../firing/curve.ts";
 import type { Heat } from "../../firing/heat.ts";
+import type { EquivalentCone } from "../../firing/heat-work.ts";
 import type { LikelyReading } from "../../firing/readings.ts";
 import type { FiringRecord } from "../../records/firing.ts";
 import type {
@@ -37,14 +38,14 @@ export interface TileFiring {
   readonly shelf: string | null;
   /** What the witness cones on its own shelf showed, in words; null where none were read there. */
   readonly witness: string | null;
-  /** What the log amounts to or, without one, the programme; null where there is neither. */
+  /** What the log works out at or, without one, the programme; null where there is neither. */
   readonly reached: Reached | null;
   readonly agreement: Agreement;
   /** Of the same log or programme: no more than some sixty points. */
   readonly curve: Curve | null;
 }
 
-/** The heat work of a log or a programme in words: `just past cone 6`. */
+/** The heat work of a log or a programme in words: `just over cone 6`. */
 export interface Reached {
   readonly from: HeatFrom;
   readonly words: string;
@@ -78,8 +79,10 @@ export interface CatalogueFiring {
 
 export interface CatalogueHeat extends Heat {
   readonly from: HeatFrom;
-  /** The equivalent cone in words. */
+  /** The equivalent cone in words, or its range where a hold leaves it open. */
   readonly reached: string;
+  /** The ends of its range as cones; `high` is null where that end is open. */
+  readonly rangeInCones: { readonly low: EquivalentCone; readonly high: EquivalentCone | null };
 }
 
 export interface Programme {
@@ -112,6 +115,8 @@ export interface FiringStory {
   readonly accounts: readonly FiringAccount[];
   /** What may be behind a difference, the likeliest first. */
   readonly readings: readonly LikelyReading[];
+  /** What a hold leaves open, in words; null where nothing is, or where accounts differ. */
+  readonly leftOpen: string | null;
   /** Every two accounts that do not agree, the furthest apart first; empty where the story holds. */
   readonly differences: readonly AccountsApart[];
   /** Shelves whose witness cones contradict themselves, a sentence each. */
@@ -132,6 +137,8 @@ export interface FiringAccount {
   /** Places on the line of cones: 1 at 0, 01 at −1. Infinite where that end is open. */
   readonly low: number;
   readonly high: number;
+  /** Of a log or a programme: the place that the model alone gives, within its range. */
+  readonly modelled: number | null;
   readonly words: string;
 }
 

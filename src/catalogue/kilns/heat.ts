@@ -1,8 +1,10 @@
 /** What a kiln did, reduced to what pages and data files show of it. */
 
+import type { Account } from "../../firing/accounts.ts";
 import { conesAtRate } from "../../firing/chart.ts";
 import type { Curve } from "../../firing/curve.ts";
-import { equivalentConeInWords } from "../../firing/heat.ts";
+import { heatInWords } from "../../firing/heat.ts";
+import { coneAtPlace } from "../../firing/heat-work.ts";
 import { type FiringHeat, heatOf, scheduleOf } from "../../firing/of-record.ts";
 import { openTimesInWords, programmeInWords } from "../../firing/programme.ts";
 import type { Story } from "../../firing/story.ts";
@@ -83,7 +85,11 @@ function heatFor({ heat, heatFrom }: FiringHeat): CatalogueHeat | null {
     heat && {
       ...heat,
       from: heatFrom === "log" ? "log" : "programme",
-      reached: `${heat.atLeast ? "at least " : ""}${equivalentConeInWords(heat.equivalentCone)}`,
+      reached: heatInWords(heat),
+      rangeInCones: {
+        low: coneAtPlace(heat.range.low),
+        high: Number.isFinite(heat.range.high) ? coneAtPlace(heat.range.high) : null,
+      },
     }
   );
 }
@@ -129,12 +135,14 @@ function coneScaleFor(rate: number | null): CatalogueFiring["coneScale"] {
   return { ratePerHour, steps };
 }
 
-function storyFor({ agreement, accounts, readings, comparisons }: Story): FiringStory {
-  const apart = comparisons.filter(({ agrees }) => !agrees);
+function storyFor({ agreement, words, accounts, readings, comparisons }: Story): FiringStory {
+  const apart = comparisons.filter(({ agrees, open }) => !agrees && !open);
+  const open = comparisons.some((comparison) => comparison.open);
   return {
     agreement,
     accounts: accountsInOrder(accounts),
     readings,
+    leftOpen: open && apart.length === 0 ? words : null,
     differences: apart
       .toSorted((a, b) => Math.abs(b.cones) - Math.abs(a.cones))
       .map(({ between, words }) => ({ between, words })),
@@ -159,6 +167,6 @@ function accountsInOrder(accounts: Story["accounts"]): readonly FiringAccount[] 
   ];
 }
 
-function stretchOf({ low, high, words }: Omit<FiringAccount, "of" | "shelf">) {
-  return { low, high, words };
+function stretchOf({ low, high, words, hold }: Account) {
+  return { low, high, words, modelled: hold?.place ?? null };
 }

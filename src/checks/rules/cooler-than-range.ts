@@ -1,5 +1,5 @@
 import type { Archive, Tile } from "../../records/archive.ts";
-import { compareCones, conesOutside } from "../../terms/cones.ts";
+import { compareCones } from "../../terms/cones.ts";
 import { commonPractice, type Finding, type TileRule } from "../check.ts";
 import {
   findClay,
@@ -9,6 +9,7 @@ import {
   type Heat,
   type HotFiring,
   heatPath,
+  outsideOf,
   type Subject,
 } from "../heat.ts";
 import { outsideInWords } from "../heat-words.ts";
@@ -29,7 +30,7 @@ export const coolerThanRange: TileRule = {
         hint:
           heat.subject.kind === "glaze"
             ? "Expect it dry, rough or not melted; fire the next one to its range."
-            : "Expect the clay softer and thirstier than it can be, and glazes that craze on it.",
+            : "Expect the clay softer and more absorbent than when mature, and glazes that craze on it.",
       }),
     ),
 };
@@ -48,8 +49,9 @@ function findTooCool(archive: Archive, tile: Tile): readonly Heat[] {
 
 function tooCool(archive: Archive, tile: Tile, subject: Subject, since: number): Heat[] {
   const hottest = findHottestFiring(archive, tile, since);
-  const outside = hottest ? conesOutside(hottest.cone, subject.range) : 0;
-  return hottest && outside < 0 ? [{ ...hottest, subject, outside }] : [];
+  if (!hottest) return [];
+  const off = outsideOf(hottest.cone, subject.range);
+  return off.outside < 0 ? [{ ...hottest, subject, ...off }] : [];
 }
 
 /**

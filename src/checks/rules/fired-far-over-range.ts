@@ -9,7 +9,7 @@ export const firedFarOverRange: TileRule = {
   severity: "warning",
   source: commonPractice,
   explains:
-    "A tile that was fired three or more cones over the range of its clay or a glaze is told with a loud caution.",
+    "A tile that was fired 60 °C or more over the range of its clay or a glaze is told with a loud caution.",
   find: (archive, tile) =>
     findDangersPast(archive, tile).map(
       (heat): Finding => ({

@@ -9,7 +9,7 @@ export const mayMelt: TileRule = {
   name: "may-melt",
   severity: "error",
   explains:
-    "A tile without result or fate whose clay or glaze would be fired three or more cones over its range may melt onto the shelf.",
+    "A tile without result or fate whose clay or glaze would be fired 60 °C or more over its range may melt onto the shelf.",
   find: (archive, tile) =>
     findDangersToCome(archive, tile).map(
       (heat): Finding => ({

@@ -64,7 +64,7 @@ function findSeparator(text: string): Separator {
     lines.length === 0
       ? "The log is empty."
       : "The log has one column only: nothing parts time from temperature.",
-    "Export time and temperature as two columns, parted by commas, semicolons or tabs.",
+    "Export time and temperature as two columns, separated by commas, semicolons or tabs.",
   );
 }
 

@@ -3,6 +3,7 @@ import type {
   CatalogueClay,
   CatalogueFiring,
   CatalogueGlaze,
+  CatalogueHeat,
   CatalogueMaterial,
   CataloguePair,
   CatalogueSet,
@@ -88,15 +89,20 @@ export function toFiringRow(firing: CatalogueFiring): FiringRow {
 /** Temperatures, rates and minutes to a tenth, the part of a cone to a thousandth. */
 function toHeat({ heat, story }: CatalogueFiring): FiringRow["heat"] {
   if (!heat) return null;
-  const { cone, next, fraction } = heat.equivalentCone;
+  const { low, high } = heat.rangeInCones;
   return {
-    equivalentCone: { cone, next, fraction: rounded(fraction, 3) },
+    equivalentCone: toCone(heat.equivalentCone),
+    equivalentConeRange: { low: toCone(low), high: high && toCone(high) },
     peak: rounded(heat.peak, 1),
     lastRate: heat.lastRate === null ? null : rounded(heat.lastRate, 1),
     hold: rounded(heat.hold, 1),
     coolingRate: heat.coolingRate === null ? null : rounded(heat.coolingRate, 1),
     agreement: story.agreement === "unknown" ? null : story.agreement,
   };
+}
+
+function toCone({ cone, next, fraction }: CatalogueHeat["equivalentCone"]) {
+  return { cone, next, fraction: rounded(fraction, 3) };
 }
 
 export function toClayRow({ expansion, ...clay }: CatalogueClay): ClayRow {

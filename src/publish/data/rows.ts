@@ -125,16 +125,24 @@ export const glazeRow = z.strictObject({
   chemistry,
 });
 
+const equivalentCone = z.strictObject({
+  cone: maybe("The hottest cone that is down; null where not even the coolest is."),
+  next: maybe("The next hotter cone; null above the hottest."),
+  fraction: z.number().min(0).max(1).describe("How far towards the next, from 0 to 1."),
+});
+
 const heat = z
   .strictObject({
-    equivalentCone: z
+    equivalentCone: equivalentCone.describe(
+      "The heat work as a cone, by the model alone: from the log or, without one, from the schedule. How far it may be off is in equivalentConeRange.",
+    ),
+    equivalentConeRange: z
       .strictObject({
-        cone: maybe("The hottest cone that is down; null where not even the coolest is."),
-        next: maybe("The next hotter cone; null above the hottest."),
-        fraction: z.number().min(0).max(1).describe("How far towards the next, from 0 to 1."),
+        low: equivalentCone.describe("The least that it may have been."),
+        high: equivalentCone.nullable().describe("The most; null where that end is open."),
       })
       .describe(
-        "The heat work as a cone: reckoned from the log or, without one, from the schedule, and good for about a quarter of a cone.",
+        "All that the heat work may have been: the doubt of the cone chart and, after a hold, every published rule and common practice for what a hold does.",
       ),
     peak: z.number().describe("The highest temperature, in °C."),
     lastRate: amount("Degrees Celsius an hour over the last 100 °C; null where not known."),

@@ -56,15 +56,15 @@ describe("a firing", () => {
   const [bare, programmed, logged] = firings;
 
   test("has the heat of its log, else of its programme, else none", () => {
-    expect(logged?.heat).toMatchObject({ from: "log", peak: 1215, reached: "cone 6" });
+    expect(logged?.heat).toMatchObject({ from: "log", peak: 1215, reached: "just under cone 6" });
     expect(programmed?.heat).toMatchObject({ from: "programme", peak: 1210, hold: 15 });
     expect(bare).toMatchObject({ heat: null, programme: null, log: null });
   });
 
   test("tells its programme in the studio's unit first", () => {
     expect(programmed?.programme).toMatchObject({
-      sentences: ["150° an hour to 1100 °C", "60° an hour to 1210 °C, keep 15 minutes"],
-      inOtherUnit: ["270° an hour to 2012 °F", "108° an hour to 2210 °F, keep 15 minutes"],
+      sentences: ["150° an hour to 1100 °C", "60° an hour to 1210 °C, hold 15 minutes"],
+      inOtherUnit: ["270° an hour to 2012 °F", "108° an hour to 2210 °F, hold 15 minutes"],
     });
     const [inFahrenheit] = catalogueOf(
       { firings: [load("g-2", { cone: "6", schedule })] },
@@ -86,7 +86,7 @@ describe("a firing", () => {
     expect(told).toEqual([
       ["aim", "cone 6"],
       ["programme", "cone 6"],
-      ["log", "cone 6"],
+      ["log", "just under cone 6"],
       ["top", "cone 6"],
       ["bottom", "cone 5½"],
     ]);
@@ -111,7 +111,7 @@ test("a tile has a small curve of its firing, and what its own shelf showed", ()
     cone: "4",
     aim: "6",
     witness: "cone 4",
-    reached: { from: "log", words: "cone 6" },
+    reached: { from: "log", words: "just under cone 6" },
     agreement: "differs",
   });
   expect(firing?.curve?.length).toBeGreaterThan(2);

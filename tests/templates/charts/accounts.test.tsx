@@ -40,6 +40,7 @@ describe("the line of cones", () => {
       shelf: "top",
       low: Number.NEGATIVE_INFINITY,
       high: Number.POSITIVE_INFINITY,
+      modelled: null,
       words: "no cone",
     };
     expect(coneLine([nowhere])).toBeUndefined();
