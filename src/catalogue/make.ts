@@ -41,7 +41,7 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
   const inOrder = [...archive.tiles.values()].sort((a, b) => compareIds(a.id, b.id));
   const views = viewFirings(archive, findings.heats);
   const kilns = nameKilns(views.values());
-  const hazards = cautionsOfGlazes(archive, findings.chemistry);
+  const hazards = cautionsOfGlazes(archive);
   const surroundings = { archive, findings, names, views, hazards };
   const tiles = inOrder.map((tile) => catalogueTile(tile, surroundings));
   const codesOf = (key: string) => inOrder.filter((t) => t.maker === key).map((t) => t.id);

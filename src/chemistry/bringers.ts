@@ -1,6 +1,7 @@
 /** Which materials would bring what a reworked recipe still lacks. */
 import { fluxes, type Oxide, type OxideAmounts } from "../terms/oxides.ts";
 import { analyseFormula } from "./analysis.ts";
+import { ingredientFinder } from "./cautions/ingredients.ts";
 import { isShunned } from "./cautions/shunned.ts";
 import { theoreticalMaterials } from "./minerals/minerals.ts";
 import { type Candidate, findNearestRecipe, type Rework } from "./rework.ts";
@@ -71,12 +72,13 @@ const soluble: ReadonlySet<string> = new Set([
  * lead or cadmium, none with hexavalent chromium.
  */
 export function suggestibleMaterials(): readonly Candidate[] {
+  const findIngredient = ingredientFinder({ materials: new Map() });
   const usable = theoreticalMaterials.filter(
     ({ id, role }) => !unsuitableRoles.has(role) && !soluble.has(id) && !outdated.has(id),
   );
   return usable.flatMap(({ id, formula }) => {
     const reading = analyseFormula(formula);
-    if (!reading.ok || isShunned(id, reading.analysis)) return [];
+    if (!reading.ok || isShunned(findIngredient(id))) return [];
     return [{ material: id, analysis: reading.analysis }];
   });
 }

@@ -1,7 +1,6 @@
 /** What a raw material is made of: by its formula, its analysis, or as the mineral of its name. */
 import { idKey } from "../terms/ids.ts";
 import { type Analysis, analyseFormula } from "./analysis.ts";
-import { type FumeElement, findFumeElements } from "./fumes.ts";
 import { findTheoreticalMaterial } from "./minerals/minerals.ts";
 import type { Note } from "./notes.ts";
 import { notWorked, type Worked } from "./reasons.ts";
@@ -21,8 +20,6 @@ export interface AnalysedMaterial {
   readonly analysis: Analysis;
   /** The formula that its analysis follows from; null where it was stated as an analysis. */
   readonly formula: string | null;
-  /** What of it leaves the kiln as a harmful gas. */
-  readonly fumes: readonly FumeElement[];
   /** Where its analysis comes from. */
   readonly basis: "analysis" | "formula" | "theoretical";
   /** What was done with the figures, and what to mind. */
@@ -68,8 +65,7 @@ function byFormula({ id, name }: MaterialSource, formula: string): MaterialResul
   }
   const notes = reading.balanced ? [] : [unbalanced(formula)];
   const { analysis } = reading;
-  const fumes = findFumeElements(formula, analysis);
-  return { ok: true, material: { id, name, analysis, formula, fumes, basis: "formula", notes } };
+  return { ok: true, material: { id, name, analysis, formula, basis: "formula", notes } };
 }
 
 function unbalanced(formula: string): Note {
@@ -90,10 +86,9 @@ function byAnalysis({ id, name }: MaterialSource, stated: StatedAnalysis): Mater
     );
   }
   const { analysis, notes } = reading;
-  const fumes = findFumeElements(null, analysis);
   return {
     ok: true,
-    material: { id, name, analysis, formula: null, fumes, basis: "analysis", notes },
+    material: { id, name, analysis, formula: null, basis: "analysis", notes },
   };
 }
 
@@ -118,10 +113,9 @@ function findTheoretical(id: string): MaterialResult | undefined {
   if (!reading.ok) return undefined;
   const { analysis } = reading;
   const { id: plainId, name, formula } = mineral;
-  const fumes = findFumeElements(formula, analysis);
   return {
     ok: true,
-    material: { id: plainId, name, analysis, formula, fumes, basis: "theoretical", notes: [] },
+    material: { id: plainId, name, analysis, formula, basis: "theoretical", notes: [] },
   };
 }
 

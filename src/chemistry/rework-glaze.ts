@@ -3,13 +3,13 @@ import { type Archive, findById } from "../records/archive.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import type { OxideAmounts } from "../terms/oxides.ts";
 import { type BroughtBy, findBringers, suggestibleMaterials } from "./bringers.ts";
-import { type Caution, findCautions } from "./cautions/cautions.ts";
+import { inOrder } from "./cautions/caution.ts";
+import { type Caution, cautionsOfMaterial, cautionsOfMixture } from "./cautions/cautions.ts";
+import { type FindIngredient, ingredientFinder } from "./cautions/ingredients.ts";
 import { isShunned } from "./cautions/shunned.ts";
-import { findFiredChemistry } from "./fired-chemistry.ts";
 import { findMaterialOf, findRecipe } from "./from-records.ts";
 import { chemistryOfGlazes } from "./glazes.ts";
-import { type AnalysedMaterial, materialFinder } from "./materials.ts";
-import { mixAnalyses } from "./mix.ts";
+import type { AnalysedMaterial } from "./materials.ts";
 import { notWorked, type Worked } from "./reasons.ts";
 import { type Portion, type Recipe, recipeToBatch } from "./recipe.ts";
 import { type Candidate, findNearestRecipe, type Rework } from "./rework.ts";
@@ -76,11 +76,10 @@ function work(
   const others = suggestibleMaterials().filter(({ material }) => material !== idKey(order.without));
   const brought = findBringers(wanted, rework, candidates, others);
   const cautions = [
-    ...(rework ? cautionsOfRework(rework, recipe, materials) : []),
+    ...(rework ? cautionsOfRework(rework, recipe, ingredientFinder(archive)) : []),
     ...cautionsOfSuggested(brought),
   ];
-  const firstOfEach = new Map(cautions.map((caution) => [caution.message, caution]));
-  return { rework, brought, cautions: [...firstOfEach.values()] };
+  return { rework, brought, cautions: inOrder(cautions) };
 }
 
 function inAHundred(recipe: Recipe): readonly Portion[] {
@@ -101,11 +100,12 @@ function findUsableMaterials(
   const named = [...materialsIn(recipe), ...(withOthers ?? [])].map(idKey);
   const stock = withOthers ? [] : listStock(archive);
   const findMaterial = findMaterialOf(archive);
+  const findIngredient = ingredientFinder(archive);
   return [...new Set([...named, ...stock])].flatMap((id) => {
     const found = id === idKey(without) ? undefined : findMaterial(id);
     if (!found?.ok) return [];
     const { material } = found;
-    const mayComeIn = named.includes(id) || !isShunned(material.id, material.analysis);
+    const mayComeIn = named.includes(id) || !isShunned(findIngredient(id));
     return mayComeIn ? [material] : [];
   });
 }
@@ -125,28 +125,33 @@ function toCandidate({ id, analysis }: AnalysedMaterial): Candidate {
 
 /** Of what could be bought: what is in the bag, for nobody has mixed it yet. */
 function cautionsOfSuggested(brought: readonly BroughtBy[]): readonly Caution[] {
-  const find = materialFinder([]);
+  const findIngredient = ingredientFinder({ materials: new Map() });
   const ids = [...new Set(brought.map(({ material }) => material))];
-  const materials = ids.flatMap((id) => {
-    const found = find(id);
-    return found.ok ? [found.material] : [];
-  });
-  return findCautions(materials, null).filter(({ code }) => code === "raw-material");
+  return ids
+    .flatMap((id) => cautionsOfMaterial(findIngredient(id)))
+    .filter(({ code }) => code !== "kiln-fumes");
 }
 
+/** Of the recipe as it is fired, and in the bag of what comes in. */
 function cautionsOfRework(
   { portions }: Rework,
   recipe: Recipe,
-  materials: readonly AnalysedMaterial[],
+  findIngredient: FindIngredient,
 ): readonly Caution[] {
-  const used = portions.flatMap(({ material, parts }) => {
-    const found = materials.find(({ id }) => id === material);
-    return found ? [{ found, weighed: { analysis: found.analysis, weight: parts } }] : [];
-  });
   const before = new Set(materialsIn(recipe).map(idKey));
-  const comingIn = used.map(({ found }) => found).filter(({ id }) => !before.has(idKey(id)));
-  const fired = findFiredChemistry(mixAnalyses(used.map(({ weighed }) => weighed)));
-  return findCautions(comingIn, fired ?? null);
+  const batch = portions.map(({ material, parts }) => ({
+    ingredient: findIngredient(material),
+    weight: parts,
+  }));
+  const ingredients = batch.map(({ ingredient }) => ingredient);
+  const comingIn = ingredients.filter(({ id }) => !before.has(idKey(id)));
+  const fired = cautionsOfMixture({ ingredients, batch });
+  const handled = cautionsOfMixture({ ingredients: comingIn, batch: null });
+  return inOrder([
+    ...fired.filter(({ isLoud }) => isLoud),
+    ...handled,
+    ...fired.filter(({ code }) => code === "only-tests-tell"),
+  ]);
 }
 
 function materialsIn({ ingredients, additions }: Recipe): readonly string[] {

@@ -2,7 +2,6 @@
 import type { Caution } from "../chemistry/cautions/cautions.ts";
 import { cautionsOfGlazes } from "../chemistry/cautions/cautions-of-glazes.ts";
 import { findMaterialOf, findRecipe } from "../chemistry/from-records.ts";
-import { chemistryOfGlazes } from "../chemistry/glazes.ts";
 import { weighOutDry } from "../chemistry/weighing.ts";
 import type { Archive, Filed } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
@@ -80,7 +79,7 @@ function formatAmount(amount: number): string {
 /** The loud cautions of every glaze by its name, and what is to be minded with the materials. */
 function listCautions(archive: Archive, { order, glazes }: BlendSheet) {
   const all = withNewGlazes(archive, glazes);
-  const byGlaze = cautionsOfGlazes(all, chemistryOfGlazes(all));
+  const byGlaze = cautionsOfGlazes(all);
   const of = (id: string) => byGlaze.get(idKey(id)) ?? [];
   const loud = glazes.flatMap(({ id, record }) =>
     of(id)

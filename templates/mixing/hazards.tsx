@@ -42,21 +42,18 @@ function Hazard({ caution, of }: { readonly caution: Caution; readonly of: strin
         <b>Caution</b> {of !== undefined && `${of}: `}
         {message}.
       </p>
-      <p class="quiet">{hint}</p>
+      {hint !== "" && <p class="quiet">{hint}</p>}
       {sources.length > 0 && <p class="quiet source">{sourceWords(sources)}</p>}
     </div>
   );
 }
 
 function sourceWords(sources: Caution["sources"]): string {
-  const told = sources.map(({ source, tag }) =>
-    tag === "from memory" ? `${source} (from memory)` : source,
-  );
-  return `Source: ${[...new Set(told)].join("; ")}.`;
+  return `Source: ${[...new Set(sources.map(({ source }) => source))].join("; ")}.`;
 }
 
 /** What a list says beside a glaze's name, such as `⚠ holds lead`; nothing where nothing is loud. */
 export function loudWords(hazards: readonly Caution[]): string | null {
-  const words = hazards.flatMap(({ inShort }) => inShort ?? []);
+  const words = hazards.filter(({ isLoud }) => isLoud).map(({ inShort }) => inShort);
   return words.length > 0 ? `⚠\uFE0E ${listed(words)}` : null;
 }

@@ -51,9 +51,9 @@ describe("rework", () => {
 
       No oxide differs by as much as 0.001 mole. Every oxide is reached.
 
-      Caution: Dust of silica is carcinogenic to breathe in where it is crystalline, as in quartz, and in clays and feldspars that hold some (group 1). Weigh where the air is drawn off or wear a fitted dust mask, mix wet, wipe wet, and never sweep.
+      Caution: Dust of silica is carcinogenic to breathe in where it is crystalline, as in quartz, and in clays and feldspars that hold some (group 1). Weigh where the air is drawn off, or wear a fitted mask (FFP3 or P100). Mix wet, wipe wet, and never sweep.
 
-      Caution: A computed formula, or a limit that it keeps, is no evidence for food: only a leach test on the fired ware is. Ask a laboratory where the ware is to hold food or drink.
+      Caution: A computed formula, or a limit that it keeps, is no evidence for food: only a leach test on the fired ware is. Ask a laboratory where the ware is to hold food or drink. The usual tests are for lead and cadmium alone: name the other metals that the glaze holds.
 
       Equal formulas need not melt alike: grain, frits and what clays bring along all count. Fire a test tile before mixing a bucket."
     `);

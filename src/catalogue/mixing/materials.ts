@@ -1,5 +1,6 @@
 /** Raw materials: their pages, what they are made of, what to mind with them. */
-import { findCautions } from "../../chemistry/cautions/cautions.ts";
+import { cautionsOfMaterial } from "../../chemistry/cautions/cautions.ts";
+import { type FindIngredient, ingredientFinder } from "../../chemistry/cautions/ingredients.ts";
 import { findMaterialOf } from "../../chemistry/from-records.ts";
 import type { FindMaterial } from "../../chemistry/materials.ts";
 import { tellReasons } from "../../chemistry/reasons.ts";
@@ -31,6 +32,7 @@ export function listMaterials(
 ): readonly CatalogueMaterial[] {
   const holding = glazesByMaterial(glazes);
   const findMaterial = findMaterialOf(archive);
+  const findIngredient = ingredientFinder(archive);
   const own = [...archive.materials.values()].map((material) => ({
     id: material.id,
     name: material.record.name,
@@ -39,7 +41,7 @@ export function listMaterials(
     builtIn: false,
     notes: material.notes,
     glazes: holding.get(idKey(material.id)) ?? [],
-    ...describeMakeUp(material.id, findMaterial),
+    ...describeMakeUp(material.id, findMaterial, findIngredient),
   }));
   const carried = builtIn
     .filter(({ id }) => holding.has(idKey(id)) && !archive.materials.has(idKey(id)))
@@ -51,7 +53,7 @@ export function listMaterials(
       builtIn: true,
       notes: "",
       glazes: holding.get(idKey(id)) ?? [],
-      ...describeMakeUp(id, findMaterial),
+      ...describeMakeUp(id, findMaterial, findIngredient),
     }));
   return [...own, ...carried].sort((a, b) => compareIds(a.name, b.name));
 }
@@ -60,14 +62,13 @@ export function listMaterials(
 function describeMakeUp(
   id: string,
   findMaterial: FindMaterial,
+  findIngredient: FindIngredient,
 ): Pick<CatalogueMaterial, "analysis" | "hazards" | "whyNoAnalysis"> {
   const found = findMaterial(id);
-  if (!found.ok) return { analysis: null, hazards: [], whyNoAnalysis: tellReasons(found.reasons) };
-  const { material } = found;
   return {
-    analysis: material.analysis,
-    hazards: findCautions([material], null),
-    whyNoAnalysis: null,
+    analysis: found.ok ? found.material.analysis : null,
+    hazards: cautionsOfMaterial(findIngredient(id)),
+    whyNoAnalysis: found.ok ? null : tellReasons(found.reasons),
   };
 }
 

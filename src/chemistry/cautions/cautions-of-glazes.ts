@@ -1,54 +1,146 @@
 /** The cautions for every glaze of an archive, with or without chemistry. */
 import type { Archive } from "../../records/archive.ts";
-import { idKey } from "../../terms/ids.ts";
-import { findMaterialOf } from "../from-records.ts";
-import type { GlazeChemistryResult } from "../glazes.ts";
-import type { AnalysedMaterial, FindMaterial } from "../materials.ts";
-import { type Caution, findCautions } from "./cautions.ts";
+import type { GlazeRecord } from "../../records/glaze.ts";
+import { compareIds, idKey } from "../../terms/ids.ts";
+import { mixedGlazesOf } from "../from-records.ts";
+import { rawRecipeFinder } from "../raw-batch.ts";
+import { recipeToBatch } from "../recipe.ts";
+import type { WeighedIngredient } from "./amounts.ts";
+import { type Caution, inOrder } from "./caution.ts";
+import { cautionsOfMixture } from "./cautions.ts";
+import { elementsInWords } from "./element-names.ts";
+import { ingredientFinder } from "./ingredients.ts";
+import { cautionsOfLoads } from "./loud-cautions.ts";
+import { substances } from "./substances.ts";
+
+type Recipes = Pick<Archive, "glazes" | "materials">;
 
 /**
- * The cautions of every mixed or blended glaze, from the materials that are known; a bought glaze
- * has none here, its label speaks for it.
+ * The cautions of every glaze, from all that can be read of it and of everything it is mixed
+ * from, down to raw materials and to labels of jars.
  *
  * @returns by the keys of `archive.glazes`
  */
-export function cautionsOfGlazes(
-  archive: Pick<Archive, "glazes" | "materials">,
-  chemistry: ReadonlyMap<string, GlazeChemistryResult>,
-): ReadonlyMap<string, readonly Caution[]> {
-  const findMaterial = findMaterialOf(archive);
-  return new Map(
-    [...archive.glazes.keys()].map((key) => {
-      const ids = materialIdsIn(key, archive.glazes, new Set());
-      const result = chemistry.get(key);
-      const fired = result?.ok ? result.chemistry : null;
-      return [key, findCautions(knownMaterials(ids, findMaterial), fired)];
-    }),
-  );
+export function cautionsOfGlazes(archive: Recipes): ReadonlyMap<string, readonly Caution[]> {
+  const find = cautionFinder(archive);
+  return new Map([...archive.glazes.keys()].map((key) => [key, find(key)]));
 }
 
-/** Ids of all materials in a glaze and in the glazes it is blended from, each once. */
-function materialIdsIn(
+function cautionFinder(archive: Recipes): (key: string) => readonly Caution[] {
+  const findIngredient = ingredientFinder(archive);
+  const findRecipe = rawRecipeFinder(mixedGlazesOf(archive));
+  const weigh = (key: string): readonly WeighedIngredient[] | null => {
+    const recipe = findRecipe(key);
+    if (!recipe) return null;
+    return recipeToBatch(recipe).map(({ material, weight }) => ({
+      ingredient: findIngredient(material),
+      weight,
+    }));
+  };
+  return (key) => {
+    const within = glazesIn(key, archive.glazes);
+    const batch = weigh(key);
+    const ingredients = batch
+      ? batch.map(({ ingredient }) => ingredient)
+      : within.flatMap(({ record }) => ownMaterials(record).map(findIngredient));
+    return inOrder([
+      ...within.flatMap((glaze) => cautionsOfJar(glaze, glaze.key === key)),
+      ...(batch ? [] : loadsOfParts(key, archive.glazes, weigh)),
+      ...cautionsOfMixture({ ingredients, batch }),
+    ]);
+  };
+}
+
+interface KeyedGlaze {
+  readonly key: string;
+  readonly record: GlazeRecord;
+}
+
+/** A glaze and all that it is blended from, each once, itself first. */
+function glazesIn(key: string, glazes: Archive["glazes"]): readonly KeyedGlaze[] {
+  const found = new Map<string, KeyedGlaze>();
+  const visit = (at: string) => {
+    const record = glazes.get(at)?.record;
+    if (!record || found.has(at)) return;
+    found.set(at, { key: at, record });
+    const parts = (record.blend ?? []).map(({ glaze }) => idKey(glaze));
+    for (const part of parts.sort(compareIds)) visit(part);
+  };
+  visit(key);
+  return [...found.values()];
+}
+
+function ownMaterials({ ingredients = [], additions = [] }: GlazeRecord): readonly string[] {
+  return [...ingredients, ...additions].map(({ material }) => material);
+}
+
+/** What a part holds much of, told of it by name, where nobody knows how much of it is in. */
+function loadsOfParts(
   key: string,
   glazes: Archive["glazes"],
-  seen: Set<string>,
-): readonly string[] {
-  const record = glazes.get(key)?.record;
-  if (!record || seen.has(key)) return [];
-  seen.add(key);
-  const own = [...(record.ingredients ?? []), ...(record.additions ?? [])];
-  const blended = (record.blend ?? []).flatMap(({ glaze }) =>
-    materialIdsIn(idKey(glaze), glazes, seen),
+  weigh: (key: string) => readonly WeighedIngredient[] | null,
+): readonly Caution[] {
+  return partsThatCanBeWeighed(key, glazes, weigh, []).flatMap(({ name, batch }) =>
+    cautionsOfLoads(`${name}, which is mixed into it,`, batch),
   );
-  return [...new Set([...own.map(({ material }) => idKey(material)), ...blended])];
 }
 
-function knownMaterials(
-  ids: readonly string[],
-  findMaterial: FindMaterial,
-): readonly AnalysedMaterial[] {
-  return ids.flatMap((id) => {
-    const found = findMaterial(id);
-    return found.ok ? [found.material] : [];
+interface WeighedPart {
+  readonly name: string;
+  readonly batch: readonly WeighedIngredient[];
+}
+
+function partsThatCanBeWeighed(
+  key: string,
+  glazes: Archive["glazes"],
+  weigh: (key: string) => readonly WeighedIngredient[] | null,
+  within: readonly string[],
+): readonly WeighedPart[] {
+  if (within.includes(key)) return [];
+  const parts = (glazes.get(key)?.record.blend ?? []).map(({ glaze }) => idKey(glaze));
+  return parts.sort(compareIds).flatMap((part): readonly WeighedPart[] => {
+    const name = glazes.get(part)?.record.name ?? part;
+    const batch = weigh(part);
+    if (batch) return [{ name, batch }];
+    return partsThatCanBeWeighed(part, glazes, weigh, [...within, key]);
   });
+}
+
+/** What the label of a jar says, and what its name speaks of where nothing else is known. */
+function cautionsOfJar({ record }: KeyedGlaze, isItself: boolean): readonly Caution[] {
+  const whose = isItself ? "Its label" : `The label of ${record.name}, which is mixed into it,`;
+  return [
+    ...(record.label?.includes("not-for-food") ? [notForFood(whose)] : []),
+    ...(record.bought ? cautionsOfJarsName(record) : []),
+  ];
+}
+
+function notForFood(whose: string): Caution {
+  return {
+    code: "not-for-food",
+    about: "not for food",
+    isLoud: true,
+    inShort: "not for food",
+    message: `${whose} says: not for food`,
+    hint: "That holds for whatever it is put under, over or into: the ware is for looking at.",
+    sources: [{ source: "the label, by the studio’s record", tag: "checked" }],
+  };
+}
+
+function cautionsOfJarsName({ name, bought }: GlazeRecord): readonly Caution[] {
+  const called = [name, bought?.range, bought?.colour].filter(Boolean).join(" ");
+  const spoken = elementsInWords(called);
+  return substances
+    .filter(({ isPoison, element }) => isPoison && spoken.includes(element))
+    .map(
+      (substance): Caution => ({
+        code: "poison",
+        about: substance.name,
+        isLoud: true,
+        inShort: `may hold ${substance.name}`,
+        message: `There may be ${substance.name} in ${name}: it is named after it`,
+        hint: "Its label and safety sheet tell. Until then keep the ware from food and drink, and the jar from children.",
+        sources: substance.statements,
+      }),
+    );
 }

@@ -1,16 +1,18 @@
-import type { Analysis } from "../analysis.ts";
-import { materialHazards, oxideHazards } from "./hazards.ts";
+import { amountIn } from "./amounts.ts";
+import { isHexavalent } from "./forms.ts";
+import { isSalt } from "./handling-cautions.ts";
+import type { Ingredient } from "./ingredients.ts";
+import { mineralHazards } from "./minerals.ts";
+import { substances } from "./substances.ts";
 
 /**
- * Whether Tilebook never brings a material into a recipe of its own accord: whatever holds lead
- * or cadmium, hexavalent chromium, and salt.
+ * Whether Tilebook never brings a material into a recipe of its own accord: whatever holds, or by
+ * its name may hold, a poison, hexavalent chromium or asbestos, and salt.
  */
-export function isShunned(material: string, analysis: Analysis): boolean {
-  const holdsWhatIsLoud = oxideHazards.some(
-    ({ oxide, isAlwaysLoud }) => isAlwaysLoud && (analysis.oxides[oxide] ?? 0) > 0,
+export function isShunned(ingredient: Ingredient): boolean {
+  const holdsPoison = substances.some(
+    (substance) => substance.isPoison && amountIn(ingredient, substance) !== 0,
   );
-  const isNamed = materialHazards.some(
-    (hazard) => hazard.isShunned && hazard.material === material,
-  );
-  return holdsWhatIsLoud || isNamed;
+  const isLoudMineral = mineralHazards.some(({ isLoud, isIn }) => isLoud && isIn(ingredient));
+  return holdsPoison || isLoudMineral || isHexavalent(ingredient) || isSalt(ingredient);
 }
