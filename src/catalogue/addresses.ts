@@ -20,6 +20,8 @@ export const coneSurfaceUrl = (cone: Cone, surface: Surface) =>
   `cones/${coneSlug(cone)}-${surface}.html`;
 export const pairUrl = (over: string, under: string) =>
   `pairs/${joinable(over)}--over--${joinable(under)}.html`;
+/** The folder in which an unlisted set has its own site. */
+export const unlistedUrl = (link: string) => `s/${link}`;
 export const mapUrl = (cone: Cone) => `maps/${coneSlug(cone)}.html`;
 export const makerUrl = (slug: string) => `makers/${slug}.html`;
 

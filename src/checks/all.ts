@@ -11,10 +11,13 @@ import { coolerThanRange } from "./rules/cooler-than-range.ts";
 import { datesBackwards } from "./rules/dates-backwards.ts";
 import { firedFarOverRange } from "./rules/fired-far-over-range.ts";
 import { formerCodeTaken } from "./rules/former-code-taken.ts";
+import { glazeListedAnyway } from "./rules/glaze-listed-anyway.ts";
 import { glazeWithoutChemistry } from "./rules/glaze-without-chemistry.ts";
 import { greyCardUseless } from "./rules/grey-card-useless.ts";
 import { hotterThanRange } from "./rules/hotter-than-range.ts";
 import { lightOverDark } from "./rules/light-over-dark.ts";
+import { linkGuessable } from "./rules/link-guessable.ts";
+import { linkOfListedSet } from "./rules/link-of-listed-set.ts";
 import { logDoubtful } from "./rules/log-doubtful.ts";
 import { logUnusable } from "./rules/log-unusable.ts";
 import { materialUnknownInside } from "./rules/material-unknown-inside.ts";
@@ -38,6 +41,7 @@ import { runsOff } from "./rules/runs-off.ts";
 import { scheduleFault } from "./rules/schedule-fault.ts";
 import { setEndsEarly } from "./rules/set-ends-early.ts";
 import { storyDiffers } from "./rules/story-differs.ts";
+import { unlistedWithoutLink } from "./rules/unlisted-without-link.ts";
 import { unusablePicture } from "./rules/unusable-picture.ts";
 import { wetOnWet } from "./rules/wet-on-wet.ts";
 import { witnessContradicts } from "./rules/witness-contradicts.ts";
@@ -47,6 +51,10 @@ export const rules: readonly Rule[] = [
   mayMelt,
   programmeTooHot,
   pictureWithPlace,
+  unlistedWithoutLink,
+  linkOfListedSet,
+  linkGuessable,
+  glazeListedAnyway,
   datesBackwards,
   setEndsEarly,
   overNotBeneath,

@@ -1,6 +1,6 @@
 /** `tilebook build`: checks the archive and, where it has no error, writes its site. */
 
-import { createHash } from "node:crypto";
+import { unlistedUrl } from "../catalogue/addresses.ts";
 import type { Findings } from "../catalogue/findings.ts";
 import { makeCatalogue } from "../catalogue/make.ts";
 import { onlySet, unlistedSets, withoutUnlistedSets } from "../catalogue/select.ts";
@@ -107,18 +107,18 @@ function chooseSites(archive: Archive, findings: Findings, set: string | undefin
     return [{ catalogue: makeCatalogue(onlySet(archive, set), findings, unlisted), under: "" }];
   }
   const whole = makeCatalogue(withoutUnlistedSets(archive), findings);
-  const hidden = unlistedSets(archive).map((id) => ({
-    catalogue: makeCatalogue(onlySet(archive, id), findings, true),
-    under: `s/${linkToken(archive, id)}`,
-  }));
+  const hidden = unlistedSets(archive).flatMap(({ id, record: { link } }) =>
+    // The checks let no unlisted set pass without its link.
+    link === undefined
+      ? []
+      : [
+          {
+            catalogue: makeCatalogue(onlySet(archive, id), findings, true),
+            under: unlistedUrl(link),
+          },
+        ],
+  );
   return [{ catalogue: whole, under: "" }, ...hidden];
-}
-
-/** The last part of an unlisted set's link: its `link:`, or one made of the studio's and its own name. */
-function linkToken(archive: Archive, set: string): string {
-  const written = findById(archive.sets, set)?.record.link;
-  const seed = `${archive.studio.studio}\n${set.normalize("NFC").toLowerCase()}`;
-  return written ?? createHash("sha256").update(seed).digest("hex").slice(0, 20);
 }
 
 function tellProblems({ read, problems }: Examined, archive: string): void {
@@ -135,6 +135,7 @@ function tellSummary(
   const [whole] = sites.map((site) => site.catalogue);
   const lines = [
     `${whole ? tellCounts(whole) : ""}: ${written} pages written, ${carriedOver} carried over, search index ${searchMade ? "made" : "carried over"}.`,
+    ...sites.flatMap(tellLink),
     ...(problems.length > 0
       ? [`${problems.length} practice notes and warnings: “${check}” tells them.`]
       : []),
@@ -144,6 +145,14 @@ function tellSummary(
       .join(", "),
   ];
   console.error(lines.join("\n"));
+}
+
+/** Where an unlisted set is: nothing on the site leads there. */
+function tellLink({ catalogue: { sets, studio }, under }: SiteRequest): readonly string[] {
+  if (under === "") return [];
+  const root = studio.address?.replace(/\/*$/u, "/");
+  const where = root === undefined ? `${under}/index.html in the site` : `${root}${under}/`;
+  return [`${sets[0]?.name ?? "An unlisted set"} is reached by its link alone: ${where}`];
 }
 
 function tellCounts({ tiles, glazes, firings }: Catalogue): string {

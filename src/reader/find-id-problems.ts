@@ -126,7 +126,7 @@ function duplicateLink({ id, file }: RecordFile, link: string, earlier: RecordFi
   const fault = {
     code: "duplicate-link",
     message: `The sets “${earlier.id}” and “${id}” have the same link, “${link}”`,
-    hint: "Give each set a link of its own, or take the line out to have one made up.",
+    hint: "Take the line out of one of them: “tilebook check --fix” then writes a random one.",
   };
   return problemOfFile(file, fault, ["link"]);
 }

@@ -50,6 +50,10 @@ const glazeFields = f.fields({
     f.oneOrMany(f.choice(labelClaims)),
   ),
   stocked: f.optional("Whether the studio keeps it; yes if left out.", f.yesNo()),
+  listed: f.optional(
+    "yes to show it although only unlisted sets use it, no to hold it back while no listed tile has it; if left out it is shown unless only unlisted sets use it.",
+    f.yesNo(),
+  ),
   "weight-per-coat": f.optional(
     "How much one coat leaves behind, relative to other glazes, where known.",
     f.number("relative weight", { above: 0 }),

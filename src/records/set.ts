@@ -16,7 +16,10 @@ export const setSchema = f.fields({
     "no for a set that is reached only by its own link; yes if left out.",
     f.yesNo(),
   ),
-  link: f.optional("The last part of an unlisted set's link; made up if left out.", f.token()),
+  link: f.optional(
+    "The last part of an unlisted set's address, which it must have: letters and digits drawn at random, as “tilebook check --fix” writes them.",
+    f.token(),
+  ),
   defaults: f.optional(
     "What holds for every tile of the set that does not say otherwise.",
     defaults,

@@ -1,5 +1,5 @@
 /** Sites of a part of the archive, and for another address than the studio's. */
-import { readFile } from "node:fs/promises";
+import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { archiveWith } from "./archives.ts";
@@ -37,6 +37,24 @@ describe("the site of one set alone", () => {
       );
     }
   });
+});
+
+test("a build says where each unlisted set is, with the studio's address and without", async () => {
+  const archive = await archiveWith({});
+  const told = async (...words: readonly string[]) =>
+    (await tilebook("build", "--archive", archive, ...words)).err
+      .split("\n")
+      .filter((line) => line.includes("by its link alone"));
+  expect(await told()).toEqual([
+    "Quiet class is reached by its link alone: https://eelgate.example/tests/s/k7wq2mzt4hx3vb5nrd6yfp2cja/",
+  ]);
+  await writeFile(
+    join(archive, "studio.yaml"),
+    "format: 1\nstudio: Eelgate Pottery\nmakers: {m01: {}, m02: {}, m03: {}}\n",
+  );
+  expect(await told()).toEqual([
+    "Quiet class is reached by its link alone: s/k7wq2mzt4hx3vb5nrd6yfp2cja/index.html in the site",
+  ]);
 });
 
 const toPage = (code: string) => `tiles/${code}.html`;

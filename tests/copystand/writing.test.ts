@@ -29,7 +29,7 @@ describe("frames that are written down", () => {
   test("hold for the whole studio, each tile and set that says otherwise apart", async () => {
     const stand = await openStand({
       "tiles/hidden/set.md":
-        "---\nname: Quiet class\nlisted: no\nlink: quiet-class-link\ndefaults: {clay: buff, photo: {crop: [1, 2, 3, 4]}}\n---\n",
+        "---\nname: Quiet class\nlisted: no\nlink: k7wq2mzt4hx3vb5nrd6yfp2cja\ndefaults: {clay: buff, photo: {crop: [1, 2, 3, 4]}}\n---\n",
     });
     const told = await write(stand, "studio", { crop, grey });
     expect(told).toMatchObject({

@@ -432,15 +432,15 @@ describe("ids", () => {
   it("of unlisted sets in links are each its own", async () => {
     expect(
       await tellOf({
-        "tiles/a/set.md": record("name: A\nlisted: no\nlink: quiet-water"),
-        "tiles/b/set.md": record("name: B\nlisted: no\nlink: quiet-water"),
+        "tiles/a/set.md": record("name: A\nlisted: no\nlink: k7wq2mzt4hx3vb5nrd6yfp2cja"),
+        "tiles/b/set.md": record("name: B\nlisted: no\nlink: k7wq2mzt4hx3vb5nrd6yfp2cja"),
       }),
     ).toMatchInlineSnapshot(`
       "
-      tiles/b/set.md:4:7 error: The sets “a” and “b” have the same link, “quiet-water” [duplicate-link]
-        4 | link: quiet-water
+      tiles/b/set.md:4:7 error: The sets “a” and “b” have the same link, “k7wq2mzt4hx3vb5nrd6yfp2cja” [duplicate-link]
+        4 | link: k7wq2mzt4hx3vb5nrd6yfp2cja
           |       ^
-        Give each set a link of its own, or take the line out to have one made up.
+        Take the line out of one of them and run “npx tilebook check --fix”, which writes a random one.
       "
     `);
   });

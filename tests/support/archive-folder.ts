@@ -100,7 +100,7 @@ export async function soundFiles(): Promise<Files> {
     "tiles/evening/EV-2.jpg": await photograph("#4b4644"),
     "tiles/evening/EV-3.md": "---\nmaker: m03\nlayers: [{glaze: soot}]\n---\n",
     "tiles/hidden/set.md":
-      "---\nname: Quiet class\nlisted: no\nlink: quiet-class-link\ndefaults: {clay: buff}\n---\n",
+      "---\nname: Quiet class\nlisted: no\nlink: k7wq2mzt4hx3vb5nrd6yfp2cja\ndefaults: {clay: buff}\n---\n",
     "tiles/hidden/HID-1.md": [
       "---",
       "layers: [{glaze: soot, coats: 1}, {glaze: liner, coats: 3}]",

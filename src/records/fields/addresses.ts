@@ -1,5 +1,7 @@
 /** Fields that name things outside the record: codes, files, web addresses, a format. */
+
 import { findCodes } from "../../terms/ids.ts";
+import { findLinkFault } from "../../terms/links.ts";
 import { scalar } from "./scalar.ts";
 
 /** A code or a range of codes, spelt out: `TB-101..TB-103`. */
@@ -34,14 +36,15 @@ export const fileName = () =>
 /** The last part of an address that is hard to guess. */
 export const token = () =>
   scalar<string>(
-    (found) =>
-      /^[a-z0-9-]{8,64}$/u.test(found)
-        ? { value: found }
-        : {
-            code: "bad-token",
-            message: `“${found}” cannot stand in a link`,
-            hint: "Write 8 to 64 small letters, digits and “-”, hard to guess.",
-          },
+    (found) => {
+      const fault = findLinkFault(found);
+      if (fault === undefined) return { value: found };
+      return {
+        code: "bad-token",
+        message: `“${found}” hides nothing: ${fault}`,
+        hint: "Take the line out: “tilebook check --fix” then writes a random one.",
+      };
+    },
     { type: "string" },
   );
 
