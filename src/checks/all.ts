@@ -23,9 +23,11 @@ import { logUnusable } from "./rules/log-unusable.ts";
 import { materialUnknownInside } from "./rules/material-unknown-inside.ts";
 import { materialUnreadable } from "./rules/material-unreadable.ts";
 import { mayMelt } from "./rules/may-melt.ts";
+import { nameInWords } from "./rules/name-in-words.ts";
 import { noughtMistaken } from "./rules/nought-mistaken.ts";
 import { onglazeTooEarly } from "./rules/onglaze-too-early.ts";
 import { overNotBeneath } from "./rules/over-not-beneath.ts";
+import { partOfNameInWords } from "./rules/part-of-name-in-words.ts";
 import { pictureBlurred } from "./rules/picture-blurred.ts";
 import { pictureBurntOut } from "./rules/picture-burnt-out.ts";
 import { pictureDark } from "./rules/picture-dark.ts";
@@ -55,6 +57,7 @@ export const rules: readonly Rule[] = [
   linkOfListedSet,
   linkGuessable,
   glazeListedAnyway,
+  nameInWords,
   datesBackwards,
   setEndsEarly,
   overNotBeneath,
@@ -69,6 +72,7 @@ export const rules: readonly Rule[] = [
   scheduleFault,
   logUnusable,
 
+  partOfNameInWords,
   codeOfAnotherSet,
   controlMissing,
   materialUnknownInside,

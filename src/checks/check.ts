@@ -7,7 +7,7 @@ import type { Archive, Filed, Firing, Tile } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import type { MaterialRecord } from "../records/material.ts";
 import type { Mend } from "../records/mend.ts";
-import type { FieldPath, Problem, Severity } from "../records/problem.ts";
+import type { FieldPath, Problem, Severity, WordPlace } from "../records/problem.ts";
 import type { SetRecord } from "../records/set.ts";
 import type { TypedCommand } from "../terms/typed-command.ts";
 
@@ -31,6 +31,8 @@ export interface Finding {
   readonly path: FieldPath;
   /** The line, from 1, in a file that has no fields. */
   readonly line?: number | undefined;
+  /** The word that is wrong: see `Problem`. */
+  readonly word?: WordPlace;
   readonly message: string;
   readonly hint: string;
   /** What puts it right without a guess, where anything does: `check --fix` carries it out. */
@@ -100,7 +102,7 @@ export type Rule = TileRule | GlazeRule | MaterialRule | FiringRule | SetRule | 
  * @param file the file of the record looked at
  */
 export function toProblem(check: Check, finding: Finding, file: string): Problem {
-  const { message, hint, path, line, mend } = finding;
+  const { message, hint, path, line, mend, word } = finding;
   return {
     file: finding.file ?? file,
     path,
@@ -110,6 +112,7 @@ export function toProblem(check: Check, finding: Finding, file: string): Problem
     hint: check.source === undefined ? hint : `${hint} (${sentence(check.source)})`,
     ...(line === undefined ? {} : { at: { line, column: 1 } }),
     ...(mend === undefined ? {} : { mend }),
+    ...(word === undefined ? {} : { word }),
   };
 }
 

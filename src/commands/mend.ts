@@ -1,10 +1,10 @@
 /** `check --fix`: shows what can be mended without a guess, asks, and does it. */
-import { randomBytes } from "node:crypto";
 import { type CarriedOut, carryOutMend } from "../archive/carry-out-mend.ts";
 import type { Mend } from "../records/mend.ts";
 import type { Problem } from "../records/problem.ts";
 import { mendsOf } from "../records/sure-mends.ts";
 import type { Ask } from "./ask.ts";
+import { drawLink } from "./random-link.ts";
 
 export interface MendOptions {
   readonly archive: string;
@@ -56,13 +56,7 @@ async function mayMend(yes: boolean, ask: Ask | undefined): Promise<boolean> {
 /** What is shown is what is written: a random word is made before. */
 function withRandomWords(mend: Mend): Mend {
   if (mend.does !== "write" || typeof mend.value === "string") return mend;
-  return { ...mend, value: randomLink() };
-}
-
-/** 24 of 32 signs, so 120 bits, in the letters and digits that a link may have. */
-function randomLink(): string {
-  const letters = "abcdefghijkmnpqrstuvwxyz23456789";
-  return [...randomBytes(24)].map((byte) => letters[byte % letters.length]).join("");
+  return { ...mend, value: drawLink() };
 }
 
 function tellMend(mend: Mend): readonly string[] {

@@ -2,6 +2,8 @@
 import type { FieldPath, Place, Problem } from "../records/problem.ts";
 import type { Source } from "../records/read.ts";
 import { sharedTileFields } from "../records/tile.ts";
+import { wordPattern } from "../terms/words.ts";
+import { placeOfOffset } from "./decode-text.ts";
 import { beginning, findPosition, type Position } from "./find-position.ts";
 import type { FoundFiles } from "./finds.ts";
 import type { ParsedText, TextParser } from "./parsed-text.ts";
@@ -32,7 +34,8 @@ export function makeLocator(read: ReadFiles): (problem: Problem) => LocatedProbl
   return (problem) => {
     const place = placeOf(problem);
     const text = read.texts.get(place.file);
-    const position = problem.at ?? positionIn(read, place, text);
+    const position =
+      problem.at ?? findWord(read, problem, place, text) ?? positionIn(read, place, text);
     return {
       ...problem,
       ...place,
@@ -41,6 +44,28 @@ export function makeLocator(read: ReadFiles): (problem: Problem) => LocatedProbl
       takenBy: place.file === problem.file ? null : problem.file,
     };
   };
+}
+
+/** Undefined where the word is written otherwise than it reads, with an escape say. */
+function findWord(
+  read: ReadFiles,
+  { word }: Problem,
+  place: Place,
+  text: string | undefined,
+): Position | undefined {
+  if (!word || text === undefined) return undefined;
+  const from =
+    place.path.length === 0
+      ? text.lastIndexOf(read.parsed.get(place.file)?.notes ?? "")
+      : offsetOf(text, positionIn(read, place, text));
+  const words = [...text.slice(Math.max(0, from)).matchAll(wordPattern)];
+  const found = words.filter(([written]) => written === word.text)[word.nth];
+  return found && placeOfOffset(text, Math.max(0, from) + found.index);
+}
+
+function offsetOf(text: string, { line, column }: Position): number {
+  const before = text.split("\n").slice(0, line - 1);
+  return before.reduce((sum, { length }) => sum + length + 1, 0) + column - 1;
 }
 
 function folderOf(file: string): string {

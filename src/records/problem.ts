@@ -29,6 +29,15 @@ export interface Problem extends Place {
   readonly at?: { readonly line: number; readonly column: number };
   /** What puts it right without a guess, where anything does. */
   readonly mend?: Mend;
+  /** The word that is wrong, in the field's text or, where no field is named, in the notes. */
+  readonly word?: WordPlace;
+}
+
+/** A word of a text. */
+export interface WordPlace {
+  readonly text: string;
+  /** How many times the same word stands there before it. */
+  readonly nth: number;
 }
 
 /** A fault of one field, before it is known which record it belongs to. */

@@ -10,6 +10,10 @@ export const formatVersion = "1";
 const maker = f.fields({
   name: f.optional("The name to show; nobody is named without it.", f.text()),
   shown: f.optional("yes, initials or no; no if left out.", f.choice(namesShown)),
+  common: f.optional(
+    "Parts of the name that are everyday words as well, such as Rose: check does not warn of them in notes.",
+    f.oneOrMany(f.text()),
+  ),
 });
 
 export const studioSchema = f.fields({

@@ -264,7 +264,7 @@ describe("the faults of the other records", () => {
       "
       kind: “course” is not among the choices here [unknown-choice] Choose from: class, series, term.
       listed: “unlisted” is neither yes nor no [not-yes-or-no] Write yes or no.
-      link: “x” hides nothing: it has fewer than 22 letters and digits [bad-token] Take the line out and run “npx tilebook check --fix”, which writes a random one.
+      link: “x” hides nothing: it has fewer than 22 letters and digits [bad-token] Take the line out: “tilebook check --fix” then writes a random one.
       defaults.layers (its name): There is no field “layers” here [unknown-field] Choose from: formed, glazed, maker, clay, clay-batch, texture, shape, angle, photo.
       jars: “jars” should be a map, and a list was found [wrong-form] Write it as “name: value”, indented, or in curly brackets.
       codes.0: “TB-5..TB-1” is no code and no range of codes [bad-code-range] Write a range from the lower to the higher number of one series, as in TB-101..TB-109.

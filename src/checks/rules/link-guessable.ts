@@ -1,6 +1,7 @@
 import type { Archive, Filed } from "../../records/archive.ts";
 import type { SetRecord } from "../../records/set.ts";
 import type { SetRule } from "../check.ts";
+import { writeLink } from "../write-link.ts";
 
 export const linkGuessable: SetRule = {
   of: "set",
@@ -17,6 +18,7 @@ export const linkGuessable: SetRule = {
         path: ["link"],
         message: `The link holds “${known}”, which anyone who knows the set or the studio may think of`,
         hint: "Write a random link instead, and send the new address round.",
+        mend: writeLink(set.file),
       },
     ];
   },

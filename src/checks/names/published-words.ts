@@ -1,0 +1,101 @@
+/** Everything in an archive that somebody wrote in words of their own and that a site shows. */
+import type { Archive, Filed, Tile } from "../../records/archive.ts";
+import { findById } from "../../records/archive.ts";
+import type { FieldPath } from "../../records/problem.ts";
+import type { SetDefaults } from "../../records/set.ts";
+
+/** A text, and where it is: the notes below a record's fields have no path. */
+export interface PublishedWords {
+  readonly file: string;
+  readonly path: FieldPath;
+  readonly text: string;
+}
+
+type Words = readonly (readonly [path: FieldPath, text: string | null | undefined])[];
+
+/** All such texts, in the order of the archive. */
+export function publishedWords(archive: Archive): readonly PublishedWords[] {
+  const { studio } = archive;
+  return [
+    ...placed({ file: "studio.yaml", notes: "" }, [
+      [["studio"], studio.studio],
+      [["licence"], studio.licence],
+      [["handing-in"], studio.handingIn],
+    ]),
+    ...wordsOf(archive.sets, ({ name, defaults }) => [
+      [["name"], name],
+      ...sharedWords(defaults).map(([path, text]) => [["defaults", ...path], text] as const),
+    ]),
+    ...[...archive.tiles.values()].flatMap((tile) => placed(tile, wordsOfTile(tile, archive))),
+    ...wordsOf(archive.firings, ({ kiln, tiles = {}, witness = {} }) => [
+      [["kiln"], kiln],
+      ...Object.keys(witness).map((shelf) => [["witness"], shelf] as const),
+      ...Object.keys(tiles).map((shelf) => [["tiles"], shelf] as const),
+    ]),
+    ...wordsOf(archive.glazes, ({ name, bought }) => [
+      [["name"], name],
+      [["bought", "maker"], bought?.maker],
+      [["bought", "range"], bought?.range],
+      [["bought", "colour"], bought?.colour],
+    ]),
+    ...wordsOf(archive.clays, ({ name, colour }) => [
+      [["name"], name],
+      [["colour"], colour],
+    ]),
+    ...wordsOf(archive.materials, ({ name, cautions = [] }) => [
+      [["name"], name],
+      ...cautions.map((caution, i) => [["cautions", i], caution] as const),
+    ]),
+  ];
+}
+
+function wordsOf<T>(
+  records: ReadonlyMap<string, Filed<T>>,
+  fieldsOf: (record: T) => Words,
+): readonly PublishedWords[] {
+  return [...records.values()].flatMap((filed) => placed(filed, fieldsOf(filed.record)));
+}
+
+function placed(
+  { file, notes }: { readonly file: string; readonly notes: string },
+  fields: Words,
+): readonly PublishedWords[] {
+  return [...fields, [[], notes] as const].flatMap(([path, text]) =>
+    text ? [{ file, path, text }] : [],
+  );
+}
+
+/** What a set gives its tiles is told there, once. */
+function wordsOfTile({ record, steps, set }: Tile, { sets }: Archive): Words {
+  const given = new Set(
+    sharedWords(findById(sets, set)?.record.defaults).map(([path, text]) =>
+      JSON.stringify([path, text]),
+    ),
+  );
+  return [
+    ...sharedWords(record).filter((words) => !given.has(JSON.stringify(words))),
+    ...steps.flatMap((step): Words => {
+      if (step.at === null) return [];
+      const at = ["layers", step.at];
+      if (step.step === "fired") return [[[...at, "shelf"], step.shelf]];
+      const along = step.step === "coat" ? step.along : null;
+      return [
+        [[...at, "detail"], step.detail],
+        [[...at, "fade", "along"], along],
+      ];
+    }),
+    ...(record.result ?? []).map(
+      ({ nextTime }, i) => [["result", i, "next-time"], nextTime] as const,
+    ),
+  ];
+}
+
+function sharedWords(
+  fields: Pick<SetDefaults, "texture" | "clayBatch" | "photo"> | undefined,
+): Words {
+  return [
+    [["texture"], fields?.texture],
+    [["clay-batch"], fields?.clayBatch],
+    [["photo", "alt"], fields?.photo?.alt],
+  ];
+}
