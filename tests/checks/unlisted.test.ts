@@ -12,7 +12,7 @@ describe("an unlisted set", () => {
     expect(tell({ sets: [set("evening", { listed: false })] })).toMatchInlineSnapshot(`
       "error unlisted-without-link tiles/evening/set.md › listed
       This set is to be reached only by its link, and has none
-      Run “npx tilebook check --fix”, which writes a random “link:” into it. Up to now its address was worked out from names that anyone may know, so it changes this once."
+      Write a random “link:” into it. Its address changes this once: up to now it was worked out from names that anyone may know."
     `);
   });
 
@@ -24,15 +24,15 @@ describe("an unlisted set", () => {
     expect(tell({ sets })).toMatchInlineSnapshot(`
       "error link-guessable tiles/evening-0/set.md › link
       The link holds “evening”, which anyone who knows the set or the studio may think of
-      Take the line “link:” out and run “npx tilebook check --fix”, which writes a random one.
+      Write a random link instead, and send the new address round.
 
       error link-guessable tiles/evening-1/set.md › link
       The link holds “eelgate”, which anyone who knows the set or the studio may think of
-      Take the line “link:” out and run “npx tilebook check --fix”, which writes a random one.
+      Write a random link instead, and send the new address round.
 
       error link-guessable tiles/evening-2/set.md › link
       The link holds “cafe”, which anyone who knows the set or the studio may think of
-      Take the line “link:” out and run “npx tilebook check --fix”, which writes a random one."
+      Write a random link instead, and send the new address round."
     `);
   });
 

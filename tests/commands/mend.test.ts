@@ -1,5 +1,5 @@
 /** `check --fix`: shows, asks, mends what is sure, and tells what is left. */
-import { existsSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { rename } from "node:fs/promises";
 import { join } from "node:path";
 import { afterEach, describe, expect, test, vi } from "vitest";
@@ -49,6 +49,33 @@ describe("tilebook check --fix", () => {
     const options = { archive, format: "text", fix: true, yes: false } as const;
     expect(await check(options, ask)).toBe(code);
     expect(ask.mock.calls).toEqual([["Do it? (y/n)"]]);
+  });
+
+  test("writes a random link into each unlisted set that has none, or one of its own name", async () => {
+    const setWith = (line: string) =>
+      `---\nname: Quiet class\nlisted: no # hush\n${line}---\nNotes.\n`;
+    const archive = await archiveWith({
+      "tiles/hidden/set.md": setWith("defaults: {clay: buff}\n"),
+      "tiles/quiet/set.md": setWith("link: k7wq2mzt4hx3quiet5nrd6yfp2cja\n"),
+    });
+    const before = await tilebook("build", "--archive", archive, "--quiet");
+    expect(before.code).toBe(1);
+    const { code, err } = await tilebook("check", "--archive", archive, "--fix", "--yes");
+    expect({ code, err }).toEqual({
+      code: 0,
+      err: expect.stringMatching(
+        /^This can be mended:\n {2}write into tiles\/hidden\/set\.md: link: [a-z2-7]{26}\n {2}write into tiles\/quiet\/set\.md: link: [a-z2-7]{26}\n2 of 2 done\.$/u,
+      ),
+    });
+    const links = ["hidden", "quiet"].map((set) => {
+      const text = readFileSync(join(archive, `tiles/${set}/set.md`), "utf8");
+      const link = /^link: ([a-z2-7]{26})\n/mu.exec(text)?.[1];
+      expect(text.replace(`link: ${link}\n`, "")).toBe(
+        setWith(set === "hidden" ? "defaults: {clay: buff}\n" : ""),
+      );
+      return link;
+    });
+    expect(links[0]).not.toBe(links[1]);
   });
 
   test("says so where nothing can be mended without a guess", async () => {

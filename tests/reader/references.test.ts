@@ -440,7 +440,7 @@ describe("ids", () => {
       tiles/b/set.md:4:7 error: The sets “a” and “b” have the same link, “k7wq2mzt4hx3vb5nrd6yfp2cja” [duplicate-link]
         4 | link: k7wq2mzt4hx3vb5nrd6yfp2cja
           |       ^
-        Take the line out of one of them and run “npx tilebook check --fix”, which writes a random one.
+        Take the line out of one of them: “tilebook check --fix” then writes a random one.
       "
     `);
   });
