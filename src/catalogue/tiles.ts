@@ -11,6 +11,7 @@ import { clayUrl, glazeUrl, pairUrl, setUrl, tileUrl } from "./addresses.ts";
 import { describeTile } from "./describe.ts";
 import type { Findings } from "./findings.ts";
 import { type FiringViews, findDecidingFiring, firingsOf } from "./kilns/firings.ts";
+import { mindingOf } from "./minding.ts";
 import type {
   CatalogueTile,
   Link,
@@ -55,6 +56,11 @@ export function catalogueTile(tile: Tile, surroundings: Surroundings): Catalogue
     ...outcome(tile.record),
     pictures: picturesOf(tile, archive, findings),
     colour: colourOf(tile, findings),
+    minding: mindingOf(
+      Object.values(glazes),
+      hazards,
+      findDecidingFiring(firings)?.atmosphere ?? null,
+    ),
     cautions: [...loudOf(glazes, hazards), ...(findings.notes.get(tile.file) ?? [])],
   };
 }

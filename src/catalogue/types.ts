@@ -34,6 +34,7 @@ import type {
   TileFiring,
 } from "./kilns/firing-types.ts";
 import type { Link } from "./link.ts";
+import type { Minding } from "./minding.ts";
 import type {
   CatalogueBlend,
   CatalogueMap,
@@ -45,7 +46,7 @@ import type {
 export type * from "./colours/colour-types.ts";
 export type * from "./kilns/firing-types.ts";
 export type * from "./mixing/mixing-types.ts";
-export type { Link, MeasuredColour };
+export type { Link, MeasuredColour, Minding };
 
 /** A maker's name or initials, and the page of those who let their name be shown. */
 export interface MakerName {
@@ -127,6 +128,9 @@ export interface CatalogueTile {
   /** The photograph of the result first, if there is one. */
   readonly pictures: readonly Picture[];
   readonly colour: MeasuredColour | null;
+  /** What to mind with each of its glazes, in short. */
+  readonly minding: readonly Minding[];
+  /** Loud cautions of its glazes in full, and practice notes. */
   readonly cautions: readonly Note[];
 }
 

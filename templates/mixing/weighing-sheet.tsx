@@ -38,7 +38,9 @@ export function WeighingSheet({ root, glaze }: WeighingProps): VNode | null {
           </p>
           <ByTheBucket />
         </div>
-        <Hazards root={root} hazards={hazards} />
+        <div id="mind">
+          <Hazards root={root} hazards={hazards} />
+        </div>
       </div>
     </section>
   );

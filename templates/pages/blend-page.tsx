@@ -1,8 +1,10 @@
 /** A series of blends: its tiles in a line or a triangle, each with its computed formula. */
 import type { VNode } from "preact";
+import { mindingOfGlazes } from "../../src/catalogue/minding.ts";
 import type { CatalogueBlend, CatalogueGlaze } from "../../src/catalogue/types.ts";
 import { type Oxide, oxides } from "../../src/terms/oxides.ts";
 import { loudWords } from "../mixing/hazards.tsx";
+import { MindingLines } from "../mixing/minding.tsx";
 import { Triangle } from "../mixing/triangle.tsx";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
@@ -47,9 +49,21 @@ export function BlendPage({ frame, blend, glazes, tiles }: BlendPageProps): VNod
           No tiles show it yet. Tiles that have one of these glazes alone would stand here in order.
         </p>
       )}
+      <MindingLines
+        root={frame.root}
+        minding={mindingOfGlazes(endsOf(blend, glazes))}
+        title="Mind, when mixing and firing; what is blended of them inherits it"
+      />
       <Formulas root={frame.root} blend={blend} glazes={glazes} />
     </Document>
   );
+}
+
+function endsOf(
+  { ends }: CatalogueBlend,
+  glazes: readonly CatalogueGlaze[],
+): readonly CatalogueGlaze[] {
+  return ends.flatMap(({ id }) => glazes.find((glaze) => glaze.id === id) ?? []);
 }
 
 /** `A line blend by dry weight, in 6 steps from Eider to Saltern cobalt.` */

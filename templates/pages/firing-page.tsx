@@ -1,8 +1,9 @@
 /** A firing: how it went, its curve, what the cones said, and what stood on each shelf. */
 import type { VNode } from "preact";
-import type { CatalogueFiring } from "../../src/catalogue/types.ts";
+import type { CatalogueFiring, Minding } from "../../src/catalogue/types.ts";
 import { AccountsChart } from "../charts/accounts-chart.tsx";
 import { FiringFigure } from "../charts/firing-figure.tsx";
+import { MindingLines } from "../mixing/minding.tsx";
 import { type ControlWithTwins, Twins } from "../parts/control-twins.tsx";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
@@ -29,6 +30,8 @@ export interface FiringPageProps {
     /** Codes of those that were fired again since, which their photographs show. */
     readonly since: readonly string[];
   }[];
+  /** What the glazes of the load give off in the kiln. */
+  readonly fumes: readonly Minding[];
   /** The control tiles that had a twin in this load, each with that twin and its neighbours. */
   readonly controls: readonly ControlWithTwins[];
 }
@@ -70,6 +73,11 @@ export function FiringPage(props: FiringPageProps): VNode {
       </div>
       <Controls {...props} />
       <Shelves {...props} />
+      <MindingLines
+        root={frame.root}
+        minding={props.fumes}
+        title="What the glazes of this load give off in the kiln, as far as it is known"
+      />
       <KilnCare
         root={frame.root}
         heatedBy={firing.record.heatedBy ? [firing.record.heatedBy] : []}

@@ -3,7 +3,7 @@ import type { VNode } from "preact";
 import type { CatalogueGlaze, ColourTrust, GlazePair, Link } from "../../src/catalogue/types.ts";
 import { formatConeRange } from "../../src/terms/cones.ts";
 import { ExpansionAndFit } from "../mixing/expansion.tsx";
-import { LoudHazards } from "../mixing/hazards.tsx";
+import { Hazards, LoudHazards } from "../mixing/hazards.tsx";
 import { WeighingSheet } from "../mixing/weighing-sheet.tsx";
 import { Chemistry } from "../parts/chemistry.tsx";
 import { Definitions } from "../parts/definitions.tsx";
@@ -65,6 +65,12 @@ export function GlazePage(props: GlazePageProps): VNode {
           <SeeAlso {...props} />
         </div>
       </div>
+      {glaze.batch === null && glaze.hazards.length > 0 && (
+        <section id="mind">
+          <h2>What to mind</h2>
+          <Hazards root={frame.root} hazards={glaze.hazards} />
+        </section>
+      )}
       <WeighingSheet root={frame.root} glaze={glaze} />
       <ExpansionAndFit root={frame.root} glaze={glaze} />
     </Document>

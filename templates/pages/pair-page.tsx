@@ -1,7 +1,9 @@
 /** One glaze over another, and the reverse beside it. */
 import type { VNode } from "preact";
+import { mindingOfGlazes } from "../../src/catalogue/minding.ts";
 import type { CatalogueGlaze, CataloguePair, Link } from "../../src/catalogue/types.ts";
 import { LoudHazards } from "../mixing/hazards.tsx";
+import { MindingLines } from "../mixing/minding.tsx";
 import { OverlapSection } from "../mixing/overlap.tsx";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
@@ -64,6 +66,11 @@ export function PairPage({ frame, pair, tiles, reverse, glazes }: PairPageProps)
           </p>
         )}
       </section>
+      <MindingLines
+        root={frame.root}
+        minding={mindingOfGlazes([glazes.over, glazes.under])}
+        title="Mind, when mixing and firing"
+      />
       {pair.overlap && <OverlapSection overlap={pair.overlap} {...glazes} />}
       <p class="quiet measure">
         What a label says of one glaze it does not say of two. For food, a laboratory’s test of the

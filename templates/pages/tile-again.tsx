@@ -1,6 +1,7 @@
 /** How to do it again: a card that prints on one sheet. */
 import type { VNode } from "preact";
 import type { TileStep } from "../../src/records/archive.ts";
+import { MindingLines } from "../mixing/minding.tsx";
 import { type Definition, Definitions } from "../parts/definitions.tsx";
 import { count, spoken } from "../words/numbers.ts";
 import { firingSentence } from "../words/outcome.ts";
@@ -22,6 +23,11 @@ export function AgainCard(props: TilePageProps): VNode {
         ))}
       </ol>
       <Definitions of={cardLines(props)} />
+      <MindingLines
+        root={props.frame.root}
+        minding={tile.minding}
+        title="Mind, when mixing and firing"
+      />
       <p class="quiet">
         Wear a fitted dust mask (FFP3 or P100) where glaze is mixed or sanded, keep the foot clean,
         and put anything that may run on a dish of its own. A tile proves nothing about a pot: have

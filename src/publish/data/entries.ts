@@ -22,6 +22,7 @@ export function toGlazeRow(glaze: CatalogueGlaze): GlazeRow {
     over: glaze.over.map((pair) => pair.glaze.id),
     under: glaze.under.map((pair) => pair.glaze.id),
     alone: toAlone(glaze),
+    cautions: glaze.hazards.map(tellCaution),
     chemistry: chemistry && {
       weightPercent: roundedAmounts(chemistry.weightPercent),
       molePercent: roundedAmounts(chemistry.molePercent),
@@ -32,6 +33,10 @@ export function toGlazeRow(glaze: CatalogueGlaze): GlazeRow {
       expansion: chemistry.expansion.map(toExpansion),
     },
   };
+}
+
+function tellCaution({ message, hint }: CatalogueGlaze["hazards"][number]): string {
+  return `${message}. ${hint}`.trim();
 }
 
 /** By code unit, as everything in data files. */
@@ -130,10 +135,7 @@ export function toMaterialRow({ record, ...material }: CatalogueMaterial): Mater
     analysis: record.analysis ?? null,
     builtIn: material.builtIn,
     glazes: material.glazes.map((glaze) => glaze.id),
-    cautions: [
-      ...(record.cautions ?? []),
-      ...material.hazards.map(({ message, hint }) => `${message}. ${hint}`),
-    ],
+    cautions: [...(record.cautions ?? []), ...material.hazards.map(tellCaution)],
   };
 }
 

@@ -77,7 +77,7 @@ export const tileRow = z.strictObject({
   layers: z.array(layer).describe("The coat stack, bottom first."),
   colour,
   oneChange: z.array(oneChange).describe("Tiles that differ in one thing."),
-  cautions: words("Practice notes and cautions."),
+  cautions: words("Loud cautions and practice notes, then in short what to mind with each glaze."),
 });
 
 const amounts = (what: string) => z.record(z.string(), z.number()).describe(what);
@@ -123,6 +123,7 @@ export const glazeRow = z.strictObject({
   under: ids("glazes that lay over it"),
   alone: z.array(alone).describe("What was measured on tiles that have no other glaze."),
   chemistry,
+  cautions: words("What to mind with it, the loud ones first; they go wherever it goes."),
 });
 
 const equivalentCone = z.strictObject({

@@ -25,7 +25,12 @@ export function toTileRow(tile: CatalogueTile): TileRow {
     layers: tile.steps.map(toLayerRow),
     colour: colour && toColourRow(colour),
     oneChange: [],
-    cautions: tile.cautions.map((note) => note.message),
+    cautions: [
+      ...tile.cautions.map((note) => note.message),
+      ...tile.minding.flatMap(({ glaze, quiet }) =>
+        quiet.length > 0 ? [`${glaze.name}: ${quiet.join("; ")}`] : [],
+      ),
+    ],
   };
 }
 

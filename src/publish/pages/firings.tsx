@@ -6,7 +6,8 @@ import { ListPage } from "../../../templates/pages/list-page.tsx";
 import { loadSentence } from "../../../templates/words/firing.ts";
 import { count } from "../../../templates/words/numbers.ts";
 import { storyHeading } from "../../../templates/words/story.ts";
-import type { CatalogueCone, CatalogueFiring } from "../../catalogue/types.ts";
+import { fumesOf } from "../../catalogue/minding.ts";
+import type { CatalogueCone, CatalogueFiring, CatalogueGlaze } from "../../catalogue/types.ts";
 import { idKey } from "../../terms/ids.ts";
 import { renderNotes } from "../markdown.ts";
 import type { Page } from "../page.ts";
@@ -32,6 +33,7 @@ function firingPage(site: Site, firing: CatalogueFiring): Page {
           tiles: site.entries(tiles),
           since: tiles.filter((code) => wasFiredAgain(site, code, firing.id)),
         }))}
+        fumes={fumesOf(glazesInLoad(site, firing), firing.record.atmosphere ?? null)}
         controls={controlsBeside(site, firing.id)}
       />
     ),
@@ -42,6 +44,15 @@ function firingPage(site: Site, firing: CatalogueFiring): Page {
       picture: null,
     },
   };
+}
+
+/** The glazes of a load by name, each once; of a bisque load none, for they come later. */
+function glazesInLoad({ catalogue }: Site, firing: CatalogueFiring): readonly CatalogueGlaze[] {
+  if (firing.record.kind === "bisque") return [];
+  const codes = firing.shelves.flatMap(({ tiles }) => tiles);
+  const tiles = codes.flatMap((code) => catalogue.tileById.get(idKey(code)) ?? []);
+  const ids = new Set(tiles.flatMap(({ glazes }) => Object.keys(glazes)));
+  return catalogue.glazes.filter(({ id }) => ids.has(id));
 }
 
 /** Whether a tile with a photograph has been in a glaze firing after this one. */
