@@ -92,6 +92,7 @@ function asWritten({ record, notes }: Tile) {
     shape: record.shape ?? "flat",
     angle: record.angle ?? null,
     formerly: record.formerly ?? [],
+    leachTests: record.leachTests ?? [],
     notes,
   };
 }

@@ -10,6 +10,7 @@ import type { MeasuredColour } from "../colour/measure.ts";
 import type { PictureRole, TileStep } from "../records/archive.ts";
 import type { CoatCount } from "../records/coat-stack.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
+import type { LeachTest } from "../records/leach-test.ts";
 import type { MaterialRecord } from "../records/material.ts";
 import type { LaterLook, Result } from "../records/tile.ts";
 import type {
@@ -118,6 +119,8 @@ export interface CatalogueTile {
   readonly heatedBy: HeatSource | null;
   readonly results: readonly Result[];
   readonly later: readonly LaterLook[];
+  /** What a laboratory found; it lifts no caution. */
+  readonly leachTests: readonly LeachTest[];
   /** What the results say, taken together. */
   readonly surface: readonly Surface[];
   readonly effects: readonly Effect[];

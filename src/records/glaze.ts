@@ -9,6 +9,7 @@ import {
   tones,
 } from "../terms/choices.ts";
 import * as f from "./fields.ts";
+import { leachTests } from "./leach-test.ts";
 
 const ingredient = f.fields({
   material: f.required("The id of a material.", f.reference()),
@@ -49,6 +50,7 @@ const glazeFields = f.fields({
     "What the label on the jar says of it, as the label's word.",
     f.oneOrMany(f.choice(labelClaims)),
   ),
+  "leach-tests": leachTests,
   stocked: f.optional("Whether the studio keeps it; yes if left out.", f.yesNo()),
   listed: f.optional(
     "yes to show it although only unlisted sets use it, no to hold it back while no listed tile has it; if left out it is shown unless only unlisted sets use it.",

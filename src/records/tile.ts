@@ -2,6 +2,7 @@
 import type * as z from "zod";
 import { agains, effects, fates, faults, shapes, surfaces, textures } from "../terms/choices.ts";
 import * as f from "./fields.ts";
+import { leachTests } from "./leach-test.ts";
 import { step } from "./steps.ts";
 
 /** Where things lie in a photograph: what a studio's copy stand may settle once. */
@@ -81,6 +82,7 @@ export const tileSchema = f.fields({
     f.oneOrMany(result),
   ),
   later: f.optional("What was seen when it was looked at again.", f.list(laterLook)),
+  "leach-tests": leachTests,
   fate: f.optional("Why the tile did not come back whole.", f.choice(fates)),
   formerly: f.optional("Codes it was published under before.", f.list(f.reference())),
 });

@@ -147,6 +147,29 @@ export type Tone = (typeof tones)[number];
 export const labelClaims = ["food-contact", "non-toxic", "not-for-food"] as const;
 export type LabelClaim = (typeof labelClaims)[number];
 
+/** Elements that laboratories look for in what comes off a glaze. */
+export const leachElements = [
+  "antimony",
+  "arsenic",
+  "barium",
+  "cadmium",
+  "chromium",
+  "cobalt",
+  "copper",
+  "lead",
+  "lithium",
+  "manganese",
+  "nickel",
+  "selenium",
+  "vanadium",
+  "zinc",
+] as const;
+
+/** Published methods of testing what ceramic ware gives off; all are for lead and cadmium. */
+export const leachMethods = ["ASTM C738", "EN 1388-1", "ISO 6486-1", "ISO 8391-1"] as const;
+
+export const leachUnits = ["mg/article", "mg/dm²", "mg/L", "µg/L"] as const;
+
 export const kindsOfSet = ["class", "series", "term"] as const;
 export type KindOfSet = (typeof kindsOfSet)[number];
 

@@ -11,6 +11,7 @@ import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
 import { ColoursAlone } from "../parts/glaze-colours.tsx";
+import { LeachTests } from "../parts/leach-tests.tsx";
 import { Cautions, Quotation } from "../parts/notes.tsx";
 import { Recipe } from "../parts/recipe.tsx";
 import { Wall } from "../parts/wall.tsx";
@@ -58,6 +59,7 @@ export function GlazePage(props: GlazePageProps): VNode {
           <Facts {...props} />
           <Quotation html={notesHtml} />
           <Cautions notes={glaze.cautions} />
+          <LeachTests tests={glaze.record.leachTests ?? []} />
         </div>
         <div>
           {glaze.record.blend && <Recipe root={frame.root} glaze={glaze} />}

@@ -2,6 +2,7 @@
 import type { VNode } from "preact";
 import { CoatStack } from "../parts/coat-stack.tsx";
 import { Document } from "../parts/document.tsx";
+import { LeachTests } from "../parts/leach-tests.tsx";
 import { Cautions, Quotation } from "../parts/notes.tsx";
 import { Outcome } from "../parts/outcome.tsx";
 import { Plates } from "../parts/plates.tsx";
@@ -100,6 +101,7 @@ function Account(props: TilePageProps): VNode {
       <Outcome root={frame.root} tile={tile} />
       <Quotation html={notesHtml} by={tile.maker?.name} />
       <Cautions notes={tile.cautions} />
+      <LeachTests tests={tile.leachTests} />
       <AgainCard {...props} />
     </>
   );

@@ -8,6 +8,7 @@ import type {
   CataloguePair,
   CatalogueSet,
 } from "../../catalogue/types.ts";
+import { toLeachTests } from "./leach-tests.ts";
 import { rounded } from "./numbers.ts";
 import type { ClayRow, FiringRow, GlazeRow, MaterialRow, PairRow, SetRow } from "./rows.ts";
 
@@ -22,6 +23,7 @@ export function toGlazeRow(glaze: CatalogueGlaze): GlazeRow {
     over: glaze.over.map((pair) => pair.glaze.id),
     under: glaze.under.map((pair) => pair.glaze.id),
     alone: toAlone(glaze),
+    leachTests: toLeachTests(glaze.record.leachTests ?? []),
     cautions: glaze.hazards.map(tellCaution),
     chemistry: chemistry && {
       weightPercent: roundedAmounts(chemistry.weightPercent),

@@ -60,7 +60,7 @@ function sortById<Row extends { readonly id: string }>(table: readonly Row[]): r
 
 /** Lists are joined by `; `, layers told bottom first as glaze × coats. */
 function tilesToCsv(tiles: readonly rows.TileRow[]): string {
-  const flat = tiles.map(({ layers, colour, oneChange, cautions, ...tile }) => ({
+  const flat = tiles.map(({ layers, colour, leachTests: _, oneChange, cautions, ...tile }) => ({
     ...tile,
     maker: tile.maker && harmless(tile.maker),
     texture: harmless(tile.texture),

@@ -51,6 +51,26 @@ const colour = z
   .nullable()
   .describe("What was measured on the photograph.");
 
+const leachTest = z.strictObject({
+  on: z.string().describe("The day of the report."),
+  laboratory: z.string().describe("Who tested."),
+  method: z.string().describe("As the report names it."),
+  ware: z.string().describe("What was tested."),
+  fired: z.string().describe("How it was fired."),
+  found: z.array(
+    z.strictObject({
+      element: z.string(),
+      amount: amount("Null where less came off than could be measured."),
+      below: amount("What could be measured, where less came off; else null."),
+      unit: z.string(),
+    }),
+  ),
+  report: maybe("Its number, or where it can be read."),
+});
+const leachTests = z
+  .array(leachTest)
+  .describe("What laboratories found: of that ware from that firing alone. It lifts no caution.");
+
 const oneChange = z.strictObject({
   tile: z.string(),
   difference: z.string(),
@@ -76,6 +96,7 @@ export const tileRow = z.strictObject({
   again: maybe("yes, changed or no."),
   layers: z.array(layer).describe("The coat stack, bottom first."),
   colour,
+  leachTests,
   oneChange: z.array(oneChange).describe("Tiles that differ in one thing."),
   cautions: words("Loud cautions and practice notes, then in short what to mind with each glaze."),
 });
@@ -123,6 +144,7 @@ export const glazeRow = z.strictObject({
   under: ids("glazes that lay over it"),
   alone: z.array(alone).describe("What was measured on tiles that have no other glaze."),
   chemistry,
+  leachTests,
   cautions: words("What to mind with it, the loud ones first; they go wherever it goes."),
 });
 

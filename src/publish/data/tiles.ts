@@ -1,6 +1,7 @@
 /** `data/tiles.json`: the tiles, as numbers and words. */
 import type { CatalogueTile } from "../../catalogue/types.ts";
 import type { TileStep } from "../../records/archive.ts";
+import { toLeachTests } from "./leach-tests.ts";
 import { rounded } from "./numbers.ts";
 import type { TileRow } from "./rows.ts";
 
@@ -24,6 +25,7 @@ export function toTileRow(tile: CatalogueTile): TileRow {
     again,
     layers: tile.steps.map(toLayerRow),
     colour: colour && toColourRow(colour),
+    leachTests: toLeachTests(tile.leachTests),
     oneChange: [],
     cautions: [
       ...tile.cautions.map((note) => note.message),
