@@ -74,7 +74,7 @@ function Labels({ chart: { aim, labels } }: { readonly chart: FiringChart }): VN
   return (
     <svg aria-hidden="true" class="labels">
       {aim && (
-        <text x="4" y={aim.y - 7}>
+        <text x="4" y={(aim.y - 7).toFixed(1)}>
           {aim.words}
         </text>
       )}
@@ -126,7 +126,12 @@ function Cones({ chart }: { readonly chart: FiringChart }): VNode {
       <text class="title" x="0" y="-8">
         cone
       </text>
-      <line x1="0" x2="0" y1={chart.cones.at(-1)?.y ?? 0} y2={chart.cones[0]?.y ?? 0} />
+      <line
+        x1="0"
+        x2="0"
+        y1={(chart.cones.at(-1)?.y ?? 0).toFixed(1)}
+        y2={(chart.cones[0]?.y ?? 0).toFixed(1)}
+      />
       {chart.cones.map(({ y, words, named, aim }) => (
         <>
           <line x1="0" x2={named ? 8 : 4} y1={y.toFixed(1)} y2={y.toFixed(1)} />

@@ -64,7 +64,10 @@ function columnOf(firing: KilnFiring, reach: number): KilnColumn {
   const read = firing.shelves.flatMap(({ shelf, off }) => (off ? [{ shelf, off }] : []));
   const slots = read.length + (firing.heat ? 1 : 0);
   const x = (slot: number) => (slot - (slots - 1) / 2) * markStep;
-  const y = (off: Off) => -Math.max(-reach, Math.min(reach, placeOf(off))) * coneHeight;
+  const y = (off: Off) => {
+    const cones = Math.max(-reach, Math.min(reach, placeOf(off)));
+    return -Math.round(cones * coneHeight * 10) / 10;
+  };
   return {
     id: firing.firing.id,
     heat: firing.heat && { x: x(0), y: y(firing.heat.off) },

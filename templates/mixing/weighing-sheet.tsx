@@ -71,7 +71,7 @@ function SheetTable({ root, batch, showsParts }: TableProps): VNode {
       <tbody>
         {batch.map((part) => (
           <tr
-            data-parts={part.parts}
+            data-parts={Number(part.parts.toFixed(6))}
             {...(part.isAddition && { "data-addition": "" })}
             {...priceOf(part)}
           >
