@@ -1,5 +1,7 @@
 /** Makes the catalogue of an archive: linked, in its orders, and frozen. */
 import { cautionsOfGlazes } from "../chemistry/cautions/cautions-of-glazes.ts";
+import { groupAlike } from "../likeness/alike.ts";
+import { firingFactsOf } from "../likeness/firing-facts.ts";
 import type { Archive } from "../records/archive.ts";
 import { findById } from "../records/archive.ts";
 import { surfaces } from "../terms/choices.ts";
@@ -42,7 +44,8 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
   const views = viewFirings(archive, findings.heats);
   const kilns = nameKilns(views.values());
   const hazards = cautionsOfGlazes(archive);
-  const surroundings = { archive, findings, names, views, hazards };
+  const factsOf = firingFactsOf(archive, findings.heats);
+  const surroundings = { archive, findings, names, views, factsOf, hazards };
   const tiles = inOrder.map((tile) => catalogueTile(tile, surroundings));
   const codesOf = (key: string) => inOrder.filter((t) => t.maker === key).map((t) => t.id);
   const sets = listSets(archive, tiles, names);
@@ -53,7 +56,7 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
   const findLink = materialLinkFinder(archive, findings.builtInMaterials);
   const findMixing = mixingFinder(archive, findings, { hazards, clays, blends, findLink });
   const firings = listFirings(views, inOrder, kilns);
-  const trust = measureTrust(tiles, firings);
+  const trust = measureTrust(tiles);
   const glazes = listGlazes({ archive, findings, tiles, pairs, trust, findLink, findMixing });
   const cones = listCones(tiles);
   return freezeAll({
@@ -70,6 +73,7 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
     materials: listMaterials(archive, findings.builtInMaterials, glazes),
     cones,
     plate: layPlate(tiles),
+    replicates: listReplicates(tiles),
     trust,
     blends,
     maps: listMaps(cones, glazes, tileById),
@@ -95,6 +99,14 @@ function describeStudio({ studio }: Archive, unlisted: boolean): Catalogue["stud
     handingIn: studio.handingIn ?? null,
     unlisted,
   };
+}
+
+/** Tiles with a result, made and fired alike as far as anybody wrote it down. */
+function listReplicates(tiles: readonly CatalogueTile[]): Catalogue["replicates"] {
+  const recorded = tiles.filter(({ results }) => results.length > 0);
+  return groupAlike(recorded, ({ makeUp }) => makeUp, { unwritten: "together" })
+    .filter((group) => group.length > 1)
+    .map((group) => group.map(({ id }) => id));
 }
 
 function listClays(archive: Archive, tiles: readonly CatalogueTile[]): readonly CatalogueClay[] {

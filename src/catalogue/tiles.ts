@@ -1,6 +1,14 @@
 /** A tile as it is published. */
 import type { Caution } from "../chemistry/cautions/cautions.ts";
-import { type Archive, type Filed, findById, type Tile } from "../records/archive.ts";
+import type { FiringFacts } from "../likeness/firing-facts.ts";
+import { makeUpOf } from "../likeness/make-up.ts";
+import {
+  type Archive,
+  type Filed,
+  type FiredStep,
+  findById,
+  type Tile,
+} from "../records/archive.ts";
 import { coatsThatCount, countCoats, findLaps } from "../records/coat-stack.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import type { TileRecord } from "../records/tile.ts";
@@ -29,13 +37,14 @@ export interface Surroundings {
   /** The makers' names that may be shown, by key. */
   readonly names: ReadonlyMap<string, MakerName>;
   readonly views: FiringViews;
+  readonly factsOf: (step: FiredStep) => FiringFacts;
   /** The cautions of every glaze, by `idKey`. */
   readonly hazards: ReadonlyMap<string, readonly Caution[]>;
 }
 
 /** One tile, with links to everything it names. */
 export function catalogueTile(tile: Tile, surroundings: Surroundings): CatalogueTile {
-  const { archive, findings, names, views, hazards } = surroundings;
+  const { archive, findings, names, views, factsOf, hazards } = surroundings;
   const firings = firingsOf(tile, archive, views);
   const glazes = glazesOf(tile, archive.glazes);
   return {
@@ -47,6 +56,7 @@ export function catalogueTile(tile: Tile, surroundings: Surroundings): Catalogue
     clay: linkTo(findById(archive.clays, tile.clay), clayUrl),
     ...asWritten(tile),
     steps: tile.steps,
+    makeUp: makeUpOf(tile, factsOf),
     glazes,
     top: topGlaze(tile, glazes),
     pairs: pairsOf(tile, glazes),

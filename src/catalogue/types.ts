@@ -7,6 +7,7 @@
 import type { Analysis } from "../chemistry/analysis.ts";
 import type { GlazeChemistry } from "../chemistry/glazes.ts";
 import type { MeasuredColour } from "../colour/measure.ts";
+import type { MakeUp } from "../likeness/make-up.ts";
 import type { PictureRole, TileStep } from "../records/archive.ts";
 import type { CoatCount } from "../records/coat-stack.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
@@ -105,6 +106,8 @@ export interface CatalogueTile {
   readonly shape: Shape;
   readonly angle: number | null;
   readonly steps: readonly TileStep[];
+  /** All that was done to it, facet by facet: who is like whom is asked of this alone. */
+  readonly makeUp: MakeUp;
   /** The glazes of its steps by their ids: what a step's id leads to. */
   readonly glazes: Readonly<Record<string, Link>>;
   /** The firings in the order of its steps. */
@@ -275,6 +278,11 @@ export interface Catalogue {
   /** From cool to hot. */
   readonly maps: readonly CatalogueMap[];
   readonly plate: ColourPlate;
+  /**
+   * Codes of tiles with a result that were made and fired alike, two at least in a group. What
+   * nobody wrote down of any of them may differ.
+   */
+  readonly replicates: readonly (readonly string[])[];
   /** Null where no tile was made twice. */
   readonly trust: ColourTrust | null;
   /** Tiles by `idKey`. */

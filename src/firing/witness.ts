@@ -1,4 +1,5 @@
 /** What the witness cones of a shelf say. */
+import type { FiringRecord } from "../records/firing.ts";
 import type { Cone } from "../terms/cones.ts";
 import { findConeAt, placeInWords, placeOfCone } from "./place.ts";
 
@@ -50,6 +51,12 @@ export function findWitnessCone(witness: Witness): Cone | undefined {
   const reading = readWitness(witness);
   if (!reading.ok || !Number.isFinite(reading.low + reading.high)) return undefined;
   return findConeAt(Math.round(reading.low + reading.high) / 2);
+}
+
+/** The cone at a shelf: what its witness cone showed, else what was aimed at. */
+export function coneAtShelf(record: FiringRecord, shelf: string | null): Cone | undefined {
+  const witness = shelf === null ? undefined : record.witness?.[shelf];
+  return (witness && findWitnessCone(witness)) ?? record.cone;
 }
 
 type Pack = readonly (readonly [Cone, Bend])[];

@@ -104,7 +104,7 @@ function SideBySide({ firing: { story } }: { readonly firing: CatalogueFiring })
 function Controls({ frame, firing, controls }: FiringPageProps): VNode {
   return (
     <>
-      {controls.map(({ control, twins, trust }) => (
+      {controls.map(({ control, twins, unknown, trust }) => (
         <section class="control">
           <h2>
             The control tile beside it: {control.names || "no glaze"}, as{" "}
@@ -116,6 +116,7 @@ function Controls({ frame, firing, controls }: FiringPageProps): VNode {
             root={frame.root}
             control={control.id}
             twins={twins}
+            unknown={unknown}
             trust={trust}
             withKiln
             here={firing.id}

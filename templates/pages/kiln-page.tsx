@@ -36,7 +36,7 @@ export function KilnPage(props: KilnPageProps): VNode {
       </header>
       <OverTime kiln={kiln} />
       <ShelvesCompared kiln={kiln} />
-      {controls.map(({ control, twins, trust }) => (
+      {controls.map(({ control, twins, unknown, trust }) => (
         <section class="control">
           <h2>
             The control tile in this kiln: {control.names || "no glaze"}, as{" "}
@@ -54,6 +54,7 @@ export function KilnPage(props: KilnPageProps): VNode {
             root={frame.root}
             control={control.id}
             twins={twins}
+            unknown={unknown}
             trust={trust}
             withKiln={false}
           />

@@ -1,8 +1,10 @@
 /** A control tile's twins, load by load: what they look like tells the kiln from the glaze. */
 import type { VNode } from "preact";
 import type { ColourTrust, ControlTwin } from "../../src/catalogue/types.ts";
+import type { Aspect } from "../../src/likeness/make-up.ts";
 import { trustSentence } from "../words/colour.ts";
 import { twinSentence } from "../words/control.ts";
+import { unwrittenWords } from "../words/likeness.ts";
 import { capital, formatDay } from "../words/numbers.ts";
 import { lookWords } from "../words/outcome.ts";
 import { shelfWords } from "../words/steps.ts";
@@ -19,6 +21,8 @@ export interface TwinEntry {
 export interface ControlWithTwins {
   readonly control: TileEntry;
   readonly twins: readonly TwinEntry[];
+  /** What nobody wrote down of how they were made. */
+  readonly unknown: readonly Aspect[];
   /** How far colour differences can be trusted here. */
   readonly trust: ColourTrust | null;
 }
@@ -28,6 +32,7 @@ export function Twins(props: {
   readonly twins: readonly TwinEntry[];
   /** The control tile, which the others are held against. */
   readonly control: string;
+  readonly unknown: readonly Aspect[];
   readonly trust: ColourTrust | null;
   /** Left out where all of them stood in one. */
   readonly withKiln: boolean;
@@ -58,6 +63,11 @@ export function Twins(props: {
           </li>
         ))}
       </ol>
+      {props.unknown.length > 0 && (
+        <p class="quiet measure">
+          {capital(unwrittenWords(props.unknown))}. Twins may differ in it.
+        </p>
+      )}
       {twins.some(({ twin }) => twin.difference !== null) && (
         <p class="quiet measure">
           ΔE is how far the measured colour lies from that of {props.control}; 1 is about what a

@@ -1,6 +1,7 @@
 /** The colour of a glaze alone, in words. */
 import { roundDifference } from "../../src/catalogue/colours/round-difference.ts";
 import type { ColourFinding, GlazeOnClay, MeasuredAlone } from "../../src/catalogue/types.ts";
+import { unwrittenWords } from "./likeness.ts";
 import { capital, count, listed, spoken } from "./numbers.ts";
 import { wayWords, whereWords } from "./steps.ts";
 
@@ -51,6 +52,7 @@ export interface Varying {
   readonly ways: boolean;
   readonly texture: boolean;
   readonly fire: boolean;
+  readonly cooling: boolean;
 }
 
 export function whatVaries(onClays: readonly GlazeOnClay[]): Varying {
@@ -60,6 +62,7 @@ export function whatVaries(onClays: readonly GlazeOnClay[]): Varying {
     ways: several(({ ways }) => ways.join()),
     texture: several(({ texture }) => texture),
     fire: several(fireWords),
+    cooling: several(({ cooling }) => cooling),
   };
 }
 
@@ -76,35 +79,56 @@ export function tableCaption(
 
 /** `From 1 to 3 coats on Buff stoneware at cone 6 it goes from brown to blue; 21 apart.` */
 export function findingSentence(finding: ColourFinding, varying: Varying): string {
-  const { along, difference, verdict, pairs } = finding;
+  const { difference, pairs } = finding;
   const many = pairs > 1 ? `, the widest of ${pairs} such pairs` : "";
   const apart = `${roundDifference(difference)} apart${many}`;
   const where = whereCompared(finding, varying);
+  const open = capital(unwrittenWords(finding.unknown));
+  return [`${findingWords(finding, where, apart)}.`, open && `${open}.`].filter(Boolean).join(" ");
+}
+
+function findingWords(finding: ColourFinding, where: string, apart: string): string {
+  const { along, verdict } = finding;
   if (along === "nothing")
-    return `${where} it ${cameOut(finding)}; ${apart}. Something that does not stand here made the difference, such as how the kiln cooled.`;
-  if (verdict === "alike") return `${where}: no difference that means anything here (${apart}).`;
+    return `${where} it ${cameOut(finding)}; ${apart}. Something not in this table made the difference`;
+  if (verdict === "alike") return `${where}: no difference that means anything here (${apart})`;
   if (verdict === "scattered")
-    return `${where}: ${apart}, but tiles of one place in the table differ as much.`;
-  return `${where} it ${goesTo(finding)}; ${apart}.`;
+    return `${where}: ${apart}, but tiles of one place in the table differ as much`;
+  return `${where} it ${goesTo(finding)}; ${apart}`;
 }
 
 function whereCompared({ along, from, to }: ColourFinding, varying: Varying): string {
   const coats = from.coats === null ? "" : count(from.coats, "coat");
   const made = [varying.ways && listed(from.ways.map(wayWords)), texturedClay(from, varying)];
   const air = varying.fire ? fireWords(from) : "";
+  const cooled = varying.cooling && along !== "cooling" ? coolingWords[from.cooling] : "";
   const clay = `on ${from.clay?.name ?? "one clay"}`;
   const cone = `at cone ${from.cone}`;
   switch (along) {
     case "coats":
-      return told(`From ${from.coats} to ${count(to.coats ?? 0, "coat")}`, made, clay, cone, air);
+      return told(
+        `From ${from.coats} to ${count(to.coats ?? 0, "coat")}`,
+        made,
+        clay,
+        cone,
+        air,
+        cooled,
+      );
     case "cone":
-      return told(`From cone ${from.cone} to cone ${to.cone} with ${coats}`, made, clay, air);
+      return told(
+        `From cone ${from.cone} to cone ${to.cone} with ${coats}`,
+        made,
+        clay,
+        air,
+        cooled,
+      );
     case "clay":
       return told(
         `On ${to.clay?.name} instead of ${from.clay?.name}, with ${coats}`,
         made,
         cone,
         air,
+        cooled,
       );
     case "atmosphere":
       return told(
@@ -112,11 +136,16 @@ function whereCompared({ along, from, to }: ColourFinding, varying: Varying): st
         made,
         clay,
         cone,
+        cooled,
       );
+    case "cooling":
+      return told(`Cooled slowly instead of left to cool, with ${coats}`, made, clay, cone, air);
     case "nothing":
-      return told(`With ${coats}`, made, clay, cone, air);
+      return told(`With ${coats}`, made, clay, cone, air, cooled);
   }
 }
+
+const coolingWords = { natural: "left to cool", slowed: "cooled slowly", unknown: "" } as const;
 
 /** The asides between commas, the rest after them. */
 function told(first: string, asides: readonly (string | false)[], ...rest: string[]): string {

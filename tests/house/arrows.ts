@@ -12,6 +12,7 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   chemistry: ["terms", "records"],
   firing: ["terms", "records"],
   colour: ["terms", "records"],
+  likeness: ["terms", "records", "firing"],
   checks: ["terms", "records", "chemistry", "firing", "colour"],
   reader: ["terms", "records"],
   disk: [],
@@ -19,9 +20,12 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   archive: ["terms", "records", "reader", "disk"],
   reporting: ["terms", "records", "types of reader"],
   photos: ["colour"],
-  catalogue: ["terms", "records", "chemistry", "firing", "colour"],
-  templates: ["terms", "types of records", "catalogue"],
-  publish: ["terms", "records", "catalogue", "templates", "photos", "local-server"],
+  catalogue: ["terms", "records", "chemistry", "firing", "colour", "likeness"],
+  templates: ["terms", "types of records", "types of likeness", "catalogue"],
+  publish: [
+    ...["terms", "records", "likeness", "catalogue", "templates", "photos"],
+    "local-server",
+  ],
   copystand: [
     ...["terms", "records", "types of reader", "archive", "colour", "templates"],
     "local-server",

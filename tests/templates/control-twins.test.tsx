@@ -1,6 +1,7 @@
 import { renderToString } from "preact-render-to-string";
 import { expect, test } from "vitest";
 import type { ControlTwin } from "../../src/catalogue/types.ts";
+import type { Aspect } from "../../src/likeness/make-up.ts";
 import { Twins } from "../../templates/parts/control-twins.tsx";
 import type { TileEntry } from "../../templates/parts/entry.ts";
 
@@ -15,11 +16,18 @@ const entry: TileEntry = {
   view: { clay: null, texture: "smooth", lanes: [] },
 };
 
-function shown(difference: number | null): string {
+function shown(difference: number | null, unknown: readonly Aspect[] = []): string {
   const trust = { difference: 6.6, tiles: 12, kinds: 5 };
   const twins = [{ twin: { ...twin, difference }, entry }];
   return renderToString(
-    <Twins root="" twins={twins} control="CT-01" withKiln={false} trust={trust} />,
+    <Twins
+      root=""
+      twins={twins}
+      unknown={unknown}
+      control="CT-01"
+      withKiln={false}
+      trust={trust}
+    />,
   );
 }
 
@@ -29,4 +37,11 @@ test("how far a twin's colour differs is shown beside how far a difference can b
 
 test("where no twin was measured nothing is said of differences", () => {
   expect(shown(null)).not.toMatch(/ΔE|apart/u);
+});
+
+test("what nobody wrote down of a control tile is told, since its twins may differ in it", () => {
+  expect(shown(null, ["coats", "way"])).toContain(
+    "Not written down: how many coats and how it was put on. Twins may differ in it.",
+  );
+  expect(shown(null)).not.toContain("Not written down");
 });

@@ -1,13 +1,14 @@
 /**
  * What the measurements of a glaze alone say when one thing is changed: more coats, a hotter cone,
- * another clay, the other air; and where tiles that should be the same are not.
+ * another clay, the other air, a slower way down; and where tiles that should be the same are not.
  *
  * Only tiles are compared that lie evenly in so many coats, on a known clay, fired once to a known
- * cone, put on in the same way over the same texture. What is not in the record of a measurement
- * (how the kiln cooled, the jar, the light) may differ: where tiles that should be the same lie as
- * far apart as those compared, the finding says so.
+ * cone, and whose make-ups are the same but for that one thing. What nobody wrote down of either is
+ * told beside the finding; where tiles that should be the same lie as far apart as those compared,
+ * the finding says so.
  */
 import { differenceCiede2000 } from "../../colour/difference.ts";
+import { groupAlike, unknownAspects } from "../../likeness/alike.ts";
 import { compareCones } from "../../terms/cones.ts";
 import { compareIds } from "../../terms/ids.ts";
 import { groupBy } from "../group-by.ts";
@@ -25,7 +26,7 @@ export function findColours(
   measured: readonly MeasuredAlone[],
   trust: ColourTrust | null,
 ): readonly ColourFinding[] {
-  const cells = groupBy(measured.filter(isComparable), keyWithout("nothing")).map(toCell);
+  const cells = groupWithout("nothing", measured.filter(isComparable)).map(toCell);
   const found = [
     ...axes.flatMap((along) => findAlong(along, cells, trust)),
     ...cells.flatMap((cell) => findScatter(cell, trust)),
@@ -36,8 +37,8 @@ export function findColours(
   return alike.map((pairs) => ({ ...widest(pairs), pairs: pairs.length }));
 }
 
-function groundOf({ clay, atmosphere, fire }: MeasuredAlone) {
-  return [clay?.id, atmosphere, fire];
+function groundOf({ clay, atmosphere, fire, cooling }: MeasuredAlone) {
+  return [clay?.id, atmosphere, fire, cooling];
 }
 
 const weights = { apart: 2, unjudged: 2, scattered: 1, alike: 0 } as const;
@@ -63,17 +64,18 @@ interface Compared {
 
 type Axis = Exclude<ColourFinding["along"], "nothing">;
 
-const axes: readonly Axis[] = ["coats", "cone", "clay", "atmosphere"];
+const axes: readonly Axis[] = ["coats", "cone", "clay", "atmosphere", "cooling"];
 
 function isComparable(one: MeasuredAlone): boolean {
   return one.coats !== null && one.clay !== null && one.cone !== null && !one.firedAgain;
 }
 
-function keyWithout(axis: ColourFinding["along"]): (one: MeasuredAlone) => string {
-  return ({ clay, cone, coats, atmosphere, fire, ways, texture }) => {
-    const about = { clay: clay?.id, cone, coats, atmosphere };
-    return JSON.stringify([{ ...about, [axis]: null }, fire, ways, texture]);
-  };
+/** Groups what is made and fired alike but for one thing; what nobody wrote down is told beside it. */
+function groupWithout(along: ColourFinding["along"], measured: readonly MeasuredAlone[]) {
+  return groupAlike(measured, ({ makeUp }) => makeUp, {
+    leaveOut: ({ aspect }) => aspect === along,
+    unwritten: "together",
+  });
 }
 
 function toCell(alike: readonly [MeasuredAlone, ...MeasuredAlone[]]): Cell {
@@ -97,8 +99,10 @@ function findAlong(
   cells: readonly Cell[],
   trust: ColourTrust | null,
 ): readonly ColourFinding[] {
-  return groupBy(cells, ({ middle }) => keyWithout(along)(middle))
-    .map((row) => [...row].sort((a, b) => order[along](a.middle, b.middle)))
+  const cellOf = new Map(cells.map((cell) => [cell.middle, cell]));
+  return groupWithout(along, [...cellOf.keys()])
+    .map((row) => row.filter((one) => along !== "cooling" || one.cooling !== "unknown"))
+    .map((row) => row.sort(order[along]).flatMap((one) => cellOf.get(one) ?? []))
     .flatMap((row) => (along === "clay" || along === "atmosphere" ? everyTwo(row) : ends(row)))
     .map(([one, other]) => {
       const compared = compare(one.middle, other.middle);
@@ -109,6 +113,7 @@ function findAlong(
         pairs: 1,
         verdict: judge(compared.difference, scatter, trust),
         change: mainChange(one.middle.colour, other.middle.colour),
+        unknown: unknownOf(one.middle, other.middle),
       };
     });
 }
@@ -118,7 +123,13 @@ const order: Readonly<Record<Axis, (a: MeasuredAlone, b: MeasuredAlone) => numbe
   cone: (a, b) => (a.cone && b.cone ? compareCones(a.cone, b.cone) : 0),
   clay: (a, b) => compareIds(a.clay?.name ?? "", b.clay?.name ?? ""),
   atmosphere: (a, b) => compareIds(a.atmosphere ?? "", b.atmosphere ?? ""),
+  cooling: (a, b) => compareIds(a.cooling, b.cooling),
 };
+
+function unknownOf(one: MeasuredAlone, other: MeasuredAlone): ColourFinding["unknown"] {
+  const aspects = [one, other].flatMap(({ makeUp }) => unknownAspects(makeUp));
+  return [...new Set(aspects)];
+}
 
 function ends(row: readonly Cell[]): readonly (readonly [Cell, Cell])[] {
   const [first, last] = [row[0], row.at(-1)];
@@ -150,6 +161,7 @@ function findScatter({ furthest }: Cell, trust: ColourTrust | null): readonly Co
       pairs: 1,
       verdict: "apart",
       change: mainChange(from.colour, to.colour),
+      unknown: unknownOf(from, to),
     },
   ];
 }

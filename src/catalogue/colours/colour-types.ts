@@ -1,6 +1,8 @@
 /** The part of the catalogue that tells of colours: of a glaze alone, and of all tiles together. */
 import type { MeasuredColour } from "../../colour/measure.ts";
 import type { ColourName } from "../../colour/name.ts";
+import type { Cooling } from "../../firing/cooling.ts";
+import type { Aspect, MakeUp } from "../../likeness/make-up.ts";
 import type { Area, Atmosphere, Cover, Fault, HeatSource, Way } from "../../terms/choices.ts";
 import type { Cone } from "../../terms/cones.ts";
 import type { Link } from "../link.ts";
@@ -35,6 +37,8 @@ export interface MeasuredAlone {
   readonly faults: readonly Fault[];
   /** Whether the tile has been in more than one glaze firing. */
   readonly firedAgain: boolean;
+  readonly cooling: Cooling;
+  readonly makeUp: MakeUp;
 }
 
 /** A glaze alone on one clay in one kind of fire. */
@@ -58,7 +62,7 @@ export interface GlazeColours {
 
 /** Two measurements of a glaze alone that differ in one thing, or in nothing that is recorded here. */
 export interface ColourFinding {
-  readonly along: "atmosphere" | "clay" | "coats" | "cone" | "nothing";
+  readonly along: "atmosphere" | "clay" | "coats" | "cone" | "cooling" | "nothing";
   readonly from: MeasuredAlone;
   readonly to: MeasuredAlone;
   /** CIEDE2000. */
@@ -73,6 +77,8 @@ export interface ColourFinding {
   readonly verdict: "alike" | "apart" | "scattered" | "unjudged";
   /** What changes most from the one to the other. */
   readonly change: ColourChange;
+  /** What nobody wrote down of either, so that it may have made the difference. */
+  readonly unknown: readonly Aspect[];
 }
 
 export type ColourChange = "darker" | "greyer" | "hue" | "lighter" | "stronger";

@@ -1,4 +1,6 @@
 /** What a tile with one glaze tells of that glaze's own colour. */
+import type { Cooling } from "../../firing/cooling.ts";
+import { lastValue } from "../../likeness/make-up.ts";
 import type { CoatStep, TileStep } from "../../records/archive.ts";
 import { coatsThatCount } from "../../records/coat-stack.ts";
 import type { Way } from "../../terms/choices.ts";
@@ -31,6 +33,8 @@ export function measureAlone(tile: CatalogueTile): MeasuredAlone | undefined {
     texture: tile.texture,
     faults: tile.faults,
     firedAgain: glazeFirings(tile).length > 1,
+    cooling: (lastValue(tile.makeUp, "cooling") ?? "unknown") as Cooling,
+    makeUp: tile.makeUp,
   };
 }
 

@@ -1,18 +1,16 @@
 /** How far a colour difference can be trusted in this studio. */
 import { measureRepeatability } from "../../colour/trust.ts";
-import { findReplicates } from "../replicates.ts";
-import type { CatalogueFiring, CatalogueTile, ColourTrust } from "../types.ts";
+import { groupAlike } from "../../likeness/alike.ts";
+import type { CatalogueTile, ColourTrust } from "../types.ts";
 
 /**
  * The colour difference that means nothing here, from tiles made and fired alike, the twins of
  * control tiles among them: whatever else differed (hand, shelf, day, light, camera) is in it.
  * Null where no two measured tiles are alike.
  */
-export function measureTrust(
-  tiles: readonly CatalogueTile[],
-  firings: readonly CatalogueFiring[],
-): ColourTrust | null {
-  const groups = findReplicates(tiles, firings)
+export function measureTrust(tiles: readonly CatalogueTile[]): ColourTrust | null {
+  const recorded = tiles.filter(({ results }) => results.length > 0);
+  const groups = groupAlike(recorded, ({ makeUp }) => makeUp)
     .map((group) => group.flatMap(({ colour }) => (colour ? [colour.lab] : [])))
     .filter((labs) => labs.length > 1);
   const repeatability = measureRepeatability(groups);

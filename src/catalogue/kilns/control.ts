@@ -4,6 +4,8 @@
  */
 
 import { differenceCiede2000 } from "../../colour/difference.ts";
+import { groupAlike, unknownAspects } from "../../likeness/alike.ts";
+import { asGlazed } from "../../likeness/make-up.ts";
 import { conesHotter } from "../../terms/cones.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
 import type { Link } from "../link.ts";
@@ -16,8 +18,8 @@ import type {
 } from "../types.ts";
 
 /**
- * Every tile that some set names as its control, with its twins: tiles with the same layers on
- * the same clay, in the same texture and shape.
+ * Every tile that some set names as its control, with its twins: tiles made alike up to the firing
+ * after their last layer, which is what they are there to tell of.
  *
  * @param kilns the page of each firing's kiln, by the firing's key
  */
@@ -26,23 +28,25 @@ export function listControls(
   tiles: readonly CatalogueTile[],
   kilns: ReadonlyMap<string, Link>,
 ): readonly CatalogueControl[] {
+  const glazedAlike = groupAlike(tiles, ({ makeUp }) => asGlazed(makeUp), {
+    unwritten: "together",
+  });
+  const byMakeUp = new Map(
+    glazedAlike.flatMap((twins) => twins.map((tile) => [tile.id, twins] as const)),
+  );
+  const byId = new Map(tiles.map((tile) => [tile.id, tile]));
   const named = new Map<string, Link[]>();
   for (const { control, id, name, url } of sets) {
     if (control !== null) named.set(control, [...(named.get(control) ?? []), { id, name, url }]);
   }
   return [...named].flatMap(([id, naming]) => {
-    const control = tiles.find((tile) => tile.id === id);
+    const control = byId.get(id);
     if (!control) return [];
-    const key = twinKey(control);
-    const twins = tiles.filter((tile) => twinKey(tile) === key);
+    const twins = byMakeUp.get(id) ?? [control];
     const loads = twins.flatMap((tile) => loadsOf(tile, kilns)).sort(inOrderOfDays);
-    return [{ tile: id, sets: naming, twins: compareWith(control, loads) }];
+    const unknown = unknownAspects(asGlazed(control.makeUp));
+    return [{ tile: id, sets: naming, twins: compareWith(control, loads), unknown }];
   });
-}
-
-function twinKey({ steps, clay, texture, shape, angle }: CatalogueTile): string {
-  const layers = steps.flatMap((step) => (step.step === "fired" ? [] : [{ ...step, at: null }]));
-  return JSON.stringify([layers, clay?.id, texture, shape, angle]);
 }
 
 type Load = Omit<ControlTwin, "difference" | "unlike" | "hotter">;

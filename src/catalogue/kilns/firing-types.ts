@@ -6,6 +6,7 @@ import type { Curve } from "../../firing/curve.ts";
 import type { Heat } from "../../firing/heat.ts";
 import type { EquivalentCone } from "../../firing/heat-work.ts";
 import type { LikelyReading } from "../../firing/readings.ts";
+import type { Aspect } from "../../likeness/make-up.ts";
 import type { FiringRecord } from "../../records/firing.ts";
 import type {
   Again,
@@ -203,6 +204,8 @@ export interface CatalogueControl {
   readonly sets: readonly Link[];
   /** The tile itself and its twins, a load each, in the order of the loads' days. */
   readonly twins: readonly ControlTwin[];
+  /** What nobody wrote down of how they were made, so that twins may differ in it. */
+  readonly unknown: readonly Aspect[];
 }
 
 /** How a control tile or its twin came out of one load. */

@@ -1,6 +1,6 @@
 /** What the kiln did to a tile, and what stood in a kiln. */
 
-import { findWitnessCone, readWitness } from "../../firing/witness.ts";
+import { coneAtShelf, findWitnessCone, readWitness } from "../../firing/witness.ts";
 import {
   type Archive,
   type FiredStep,
@@ -10,7 +10,7 @@ import {
 } from "../../records/archive.ts";
 import type { FiringRecord } from "../../records/firing.ts";
 import { byWord } from "../../terms/by-word.ts";
-import { type Cone, findHottest } from "../../terms/cones.ts";
+import { findHottest } from "../../terms/cones.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
 import { firingUrl } from "../addresses.ts";
 import type { Link } from "../link.ts";
@@ -59,12 +59,6 @@ function heatBeside(
     agreement: story?.agreement ?? "unknown",
     curve: smallCurve,
   };
-}
-
-/** The cone at a shelf: what its witness cone showed, else what was aimed at. */
-export function coneAtShelf(record: FiringRecord, shelf: string | null): Cone | undefined {
-  const witness = shelf === null ? undefined : record.witness?.[shelf];
-  return (witness && findWitnessCone(witness)) ?? record.cone;
 }
 
 function witnessWordsAt(record: FiringRecord, shelf: string | null): string | undefined {

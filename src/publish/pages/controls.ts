@@ -35,7 +35,14 @@ function ready(
   const [tile] = site.entries([control.tile]);
   const { trust } = site.catalogue;
   return tile
-    ? [{ control: tile, twins: twins.flatMap((twin) => entryOf(site, twin)), trust }]
+    ? [
+        {
+          control: tile,
+          twins: twins.flatMap((twin) => entryOf(site, twin)),
+          unknown: control.unknown,
+          trust,
+        },
+      ]
     : [];
 }
 

@@ -1,7 +1,9 @@
 /** Tiles that a reader of one may want to see next. */
 import type { TilePageProps } from "../../../templates/pages/tile-props.ts";
+import { unwrittenWords } from "../../../templates/words/likeness.ts";
 import { count } from "../../../templates/words/numbers.ts";
 import type { CatalogueTile } from "../../catalogue/types.ts";
+import { unknownAspects } from "../../likeness/alike.ts";
 import { idKey } from "../../terms/ids.ts";
 import type { Site } from "./site.ts";
 
@@ -25,13 +27,13 @@ function others(codes: readonly string[], tile: CatalogueTile): readonly string[
 }
 
 /**
- * How often the same coat stack was fired to the same cone, and would be again; null where this
- * tile is the only one.
+ * How often this was made and fired, and is marked to be made again; null where this tile is the
+ * only one. What nobody wrote down is named, since it may have differed.
  */
-export function coatStackRecord(site: Site, tile: CatalogueTile): string | null {
-  const same = site.twins(tile).filter((twin) => twin.again !== null);
+export function replicatesSentence(site: Site, tile: CatalogueTile): string | null {
+  const same = site.replicates(tile).filter((twin) => twin.again !== null);
   if (same.length < 2) return null;
   const yes = same.filter((twin) => twin.again === "yes").length;
-  const cone = tile.cone ? ` at cone ${tile.cone}` : "";
-  return `${count(same.length, "tile")} with these coats on this clay${cone}; ${yes} would be made again as they are`;
+  const made = `${count(same.length, "tile")} made and fired alike; ${yes} marked “again: yes”`;
+  return [made, unwrittenWords(unknownAspects(tile.makeUp))].filter(Boolean).join("; ");
 }

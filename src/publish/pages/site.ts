@@ -27,8 +27,8 @@ export interface Site {
   readonly pairs: ReadonlyMap<string, CataloguePair>;
   /** By their ids. */
   readonly firings: ReadonlyMap<string, CatalogueFiring>;
-  /** Tiles with the same coats on the same clay at the same cone, this one among them. */
-  readonly twins: (tile: CatalogueTile) => readonly CatalogueTile[];
+  /** Tiles made and fired alike, this one among them; none where it is the only one. */
+  readonly replicates: (tile: CatalogueTile) => readonly CatalogueTile[];
 }
 
 export function makeSite(catalogue: Catalogue): Site {
@@ -50,7 +50,7 @@ export function makeSite(catalogue: Catalogue): Site {
     entries: (codes) => codes.flatMap((code) => byId.get(idKey(code)) ?? []),
     pairs: new Map(catalogue.pairs.map((pair) => [pair.url, pair])),
     firings: new Map(catalogue.firings.map((firing) => [firing.id, firing])),
-    twins: twinFinder(catalogue.tiles),
+    replicates: replicateFinder(catalogue),
   };
 }
 
@@ -75,20 +75,11 @@ function viewFinder(catalogue: Catalogue): Site["view"] {
     });
 }
 
-function twinFinder(tiles: readonly CatalogueTile[]): Site["twins"] {
-  const byStack = new Map<string, CatalogueTile[]>();
-  for (const tile of tiles) {
-    const key = stackKey(tile);
-    const twins = byStack.get(key);
-    if (twins) twins.push(tile);
-    else byStack.set(key, [tile]);
-  }
-  return (tile) => byStack.get(stackKey(tile)) ?? [];
-}
-
-function stackKey({ coatCounts, pairs, clay, cone }: CatalogueTile): string {
-  const counts = coatCounts.map(({ glaze, area, coats }) => [idKey(glaze), area, coats]);
-  return JSON.stringify([counts, pairs.map(({ pair }) => pair), clay?.id, cone]);
+function replicateFinder({ replicates, tileById }: Catalogue): Site["replicates"] {
+  const groups = new Map(
+    replicates.flatMap((codes) => codes.map((code) => [code, codes] as const)),
+  );
+  return ({ id }) => (groups.get(id) ?? []).flatMap((code) => tileById.get(idKey(code)) ?? []);
 }
 
 function frameOf({ studio }: Catalogue, path: string): Frame {

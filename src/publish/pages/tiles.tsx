@@ -5,7 +5,7 @@ import { tied } from "../../../templates/words/temperature.ts";
 import type { CatalogueTile, Link } from "../../catalogue/types.ts";
 import { renderNotes } from "../markdown.ts";
 import type { Page } from "../page.ts";
-import { coatStackRecord, relatedTiles } from "./related.ts";
+import { relatedTiles, replicatesSentence } from "./related.ts";
 import { wordsOfTile } from "./search-words.ts";
 import type { Site } from "./site.ts";
 
@@ -42,7 +42,7 @@ function tilePage(
         after={toLink(after)}
         related={relatedTiles(site, tile)}
         programmes={programmesOf(site, tile)}
-        record={coatStackRecord(site, tile)}
+        record={replicatesSentence(site, tile)}
       />
     ),
     search: {

@@ -14,13 +14,14 @@ export const clays = [
   clay("odd", { name: "Odd", colour: "anyone's guess" }),
 ];
 
-const schedule = [{ to: 1200, rate: 60 }] as never;
+const schedule = [{ to: 1200, rate: 60 }];
 const loads = ["06", "4", "6", "8", "10"].flatMap((to) =>
   (["oxidation", "reduction"] as const).map((atmosphere) =>
     firing(`${to}-${atmosphere}`, {
       cone: cone(to),
       atmosphere,
-      schedule,
+      heatedBy: "electric",
+      schedule: schedule as never,
       kiln: "Drum",
       on: "2026-10-01",
     }),
@@ -35,7 +36,8 @@ export const firings = [
   firing("6-slow", {
     cone: cone("6"),
     atmosphere: "oxidation",
-    schedule: [{ to: 1200, rate: 60, hold: 30 }] as never,
+    heatedBy: "electric",
+    schedule: [...schedule, { to: 900, rate: -50 }] as never,
     kiln: "Drum",
     on: "2026-10-05",
   }),

@@ -159,26 +159,36 @@ describe("what the measurements say", () => {
     expect(soot.colourFindings[0]?.difference).toBe(differenceCiede2000(grey(30), grey(60)));
   });
 
-  /** Two that stand in one place, and that the kiln cooled in two ways. */
-  const cooled = [
-    [alone("B", { coats: 3 }), grey(30)],
-    [alone("C", { coats: 3, loads: ["6-slow"], faults: ["crazing"] }), grey(60)],
+  const somehow = { coat: { by: null } };
+
+  /** Two that stand in one place, put on in a way that nobody wrote down. */
+  const scattered = [
+    [alone("B", { coats: 3, ...somehow }), grey(30)],
+    [alone("C", { coats: 3, faults: ["crazing"], ...somehow }), grey(60)],
   ] as const;
 
   test("where tiles of one place differ as much, a difference means nothing, and they are named", () => {
-    expect(findings([alone("A", { coats: 1 }), grey(40)], ...cooled)).toEqual([
+    expect(findings([alone("A", { coats: 1, ...somehow }), grey(40)], ...scattered)).toEqual([
       ["coats", "A to B", "scattered", 1],
       ["nothing", "B to C", "apart", 1],
     ]);
   });
 
   test("a difference wider than theirs still means something", () => {
-    expect(findings([alone("A", { coats: 1 }), grey(90)], ...cooled)[0]).toEqual([
+    expect(findings([alone("A", { coats: 1, ...somehow }), grey(90)], ...scattered)[0]).toEqual([
       "coats",
       "A to B",
       "apart",
       1,
     ]);
+  });
+
+  test("how a kiln cooled is a difference of its own, and never pooled with another way down", () => {
+    const slow = [alone("B", { coats: 3, loads: ["6-slow"] }), grey(60)] as const;
+    expect(findings([alone("A", { coats: 3 }), grey(30)], slow)).toEqual([
+      ["cooling", "A to B", "apart", 1],
+    ]);
+    expect(findings([alone("A", { coats: 1 }), grey(30)], slow)).toEqual([]);
   });
 
   test("of coats and cones the ends are compared, of clays and airs every two", () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { findReplicates } from "../../../src/catalogue/replicates.ts";
 import { differenceCiede2000 } from "../../../src/colour/difference.ts";
 import { studentT95 } from "../../../src/colour/trust.ts";
+import { groupAlike } from "../../../src/likeness/alike.ts";
 import type { CoatStep, TileStep } from "../../../src/records/archive.ts";
 import type { FiringRecord } from "../../../src/records/firing.ts";
 import { clay, coat, cone, fired, firing, glaze, result, tile } from "../../checks/support.ts";
@@ -10,14 +10,18 @@ import { measuredCatalogue } from "../measured.ts";
 const glazes = [glaze("soot"), glaze("chalk")];
 const clays = [clay("buff"), clay("white")];
 const schedule = [{ to: 1215, rate: 60 }] as unknown as FiringRecord["schedule"];
-const slow = [{ to: 1200, rate: 60 }] as unknown as FiringRecord["schedule"];
+const slow = [
+  { to: 1200, rate: 60 },
+  { to: 900, rate: -50 },
+] as unknown as FiringRecord["schedule"];
+const atmosphere = "oxidation";
 const firings = [
   firing("b-1", { kind: "bisque", cone: cone("06") }),
-  firing("g-1", { cone: cone("6"), kiln: "Drum", schedule }),
-  firing("g-2", { cone: cone("6"), kiln: "Drum", schedule }),
-  firing("g-slow", { cone: cone("6"), kiln: "Drum", schedule: slow }),
-  firing("g-other", { cone: cone("6"), kiln: "Wardrobe", schedule }),
-  firing("g-cool", { cone: cone("5"), kiln: "Drum", schedule }),
+  firing("g-1", { atmosphere, cone: cone("6"), kiln: "Drum", schedule }),
+  firing("g-2", { atmosphere, cone: cone("6"), kiln: "Drum", schedule }),
+  firing("g-slow", { atmosphere, cone: cone("6"), kiln: "Drum", schedule: slow }),
+  firing("g-other", { atmosphere, cone: cone("6"), kiln: "Wardrobe", schedule }),
+  firing("g-cool", { atmosphere, cone: cone("5"), kiln: "Drum", schedule }),
   firing("g-unwritten", { cone: cone("6"), kiln: "Drum" }),
   firing("g-unwritten-too", { cone: cone("6"), kiln: "Drum" }),
 ];
@@ -29,8 +33,13 @@ function tested(code: string, steps: Steps, about: Parameters<typeof tile>[2] = 
 }
 
 function replicatesOf(...tiles: readonly ReturnType<typeof tile>[]) {
-  const { tiles: found, firings: loads } = measuredCatalogue({ glazes, clays, firings, tiles }, {});
-  return findReplicates(found, loads).map((group) => group.map(({ id }) => id));
+  const { tiles: found } = measuredCatalogue({ glazes, clays, firings, tiles }, {});
+  return groupAlike(
+    found.filter(({ results }) => results.length > 0),
+    ({ makeUp }) => makeUp,
+  )
+    .map((group) => group.map(({ id }) => id))
+    .filter((group) => group.length > 1);
 }
 
 const steps = (load: string, coated: Partial<CoatStep> = {}): Steps => [
@@ -40,14 +49,15 @@ const steps = (load: string, coated: Partial<CoatStep> = {}): Steps => [
 ];
 
 describe("tiles are made and fired alike", () => {
-  test("where coats, clay and programme are the same, whatever the load, shelf, maker and set", () => {
+  test("where coats, clay, cone, air and cooling are the same, whatever the load, kiln, maker and set", () => {
     expect(
       replicatesOf(
         tested("A", steps("g-1")),
         tested("B", [...steps("g-2").slice(0, 2), { ...fired("g-2"), shelf: "top" }]),
+        tested("D", steps("g-other")),
         tile("C", steps("g-1"), { clay: "buff", result: [result()] }, { maker: "m01", set: null }),
       ),
-    ).toEqual([["A", "B", "C"]]);
+    ).toEqual([["A", "B", "C", "D"]]);
   });
 
   const unlike: Readonly<Record<string, ReturnType<typeof tile>>> = {
@@ -64,7 +74,6 @@ describe("tiles are made and fired alike", () => {
     "another shape": tested("B", steps("g-1"), { shape: "ring" }),
     "another cone": tested("B", steps("g-cool")),
     "another way down from the same cone": tested("B", steps("g-slow")),
-    "another kiln": tested("B", steps("g-other")),
     "no bisque": tested("B", steps("g-1").slice(1)),
     "no result": tile("B", steps("g-1"), { clay: "buff" }),
   };
@@ -79,7 +88,7 @@ describe("tiles are made and fired alike", () => {
       expect(replicatesOf(tested("A", unknown), tested("B", unknown))).toEqual([]);
   });
 
-  test("without a written programme in one load, and in no other", () => {
+  test("where nobody wrote down air and cooling, in one load and in no other", () => {
     expect(
       replicatesOf(
         tested("A", steps("g-unwritten")),

@@ -17,6 +17,9 @@ const blue: Lab = [45, 0, -35];
 const brown: Lab = [45, 12, 25];
 const dark: Lab = [30, 8, 18];
 
+/** Put on in a way that nobody wrote down. */
+const somehow = { coat: { by: null } };
+
 type Tested = readonly [code: string, about: Alone, lab: Lab];
 
 /** What is said of soot on these tiles, with two of another glaze that were made alike. */
@@ -62,19 +65,39 @@ describe("a finding is told", () => {
 
   test("with the tiles that should be the same and are not", () => {
     expect(
-      sayings(["A", { coats: 3 }, brown], ["B", { coats: 3, loads: ["6-slow"] }, dark]),
+      sayings(["A", { coats: 3, ...somehow }, brown], ["B", { coats: 3, ...somehow }, dark]),
     ).toEqual([
-      "With 3 coats on Buff at cone 6 it came out brown both times, and darker on B than on A; 13 apart. Something that does not stand here made the difference, such as how the kiln cooled.",
+      "With 3 coats on Buff at cone 6 it came out brown both times, and darker on B than on A; 13 apart. Something not in this table made the difference. Not written down: how it was put on.",
     ]);
     expect(
       sayings(
-        ["A", { coats: 1 }, blue],
-        ["B", { coats: 3 }, brown],
-        ["C", { coats: 3, loads: ["6-slow"], faults: ["crazing"] }, blue],
+        ["A", { coats: 1, ...somehow }, blue],
+        ["B", { coats: 3, ...somehow }, brown],
+        ["C", { coats: 3, faults: ["crazing"], ...somehow }, blue],
       )[0],
     ).toBe(
-      "From 1 to 3 coats on Buff at cone 6: 36 apart, but tiles of one place in the table differ as much.",
+      "From 1 to 3 coats on Buff at cone 6: 36 apart, but tiles of one place in the table differ as much. Not written down: how it was put on.",
     );
+  });
+
+  test("as the kiln's cooling where nothing else differs, and never as chance", () => {
+    expect(
+      sayings(["A", { coats: 3 }, brown], ["B", { coats: 3, loads: ["6-slow"] }, dark]),
+    ).toEqual([
+      "Cooled slowly instead of left to cool, with 3 coats on Buff at cone 6 it is brown, but darker; 13 apart.",
+    ]);
+  });
+
+  test("with what nobody wrote down, which may have made the difference", () => {
+    expect(
+      sayings(["A", { coats: 1, ...somehow }, brown], ["B", { coats: 3, ...somehow }, blue]),
+    ).toEqual([
+      "From 1 to 3 coats on Buff at cone 6 it goes from brown to blue; 36 apart. Not written down: how it was put on.",
+    ]);
+  });
+
+  test("of no two tiles of which one says how it was put on and the other does not", () => {
+    expect(sayings(["A", { coats: 1, ...somehow }, brown], ["B", { coats: 3 }, blue])).toEqual([]);
   });
 });
 
@@ -82,7 +105,7 @@ describe("under a swatch", () => {
   const under = (about: Alone) => {
     const { onClays } = sootOf([alone("A", about), brown]);
     const [first] = onClays.flatMap(({ measured }) => measured);
-    return first && aloneWords(first, { ways: true, texture: true, fire: true });
+    return first && aloneWords(first, { ways: true, texture: true, fire: true, cooling: true });
   };
 
   test("stands what else its colour depends on", () => {
