@@ -55,7 +55,6 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
   const blends = listBlends(archive, tiles);
   const findLink = materialLinkFinder(archive, findings.builtInMaterials);
   const findMixing = mixingFinder(archive, findings, { hazards, clays, blends, findLink });
-  const firings = listFirings(views, inOrder, kilns);
   const trust = measureTrust(tiles);
   const glazes = listGlazes({ archive, findings, tiles, pairs, trust, findLink, findMixing });
   const cones = listCones(tiles);
@@ -65,7 +64,7 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
     glazes,
     pairs,
     clays,
-    firings,
+    firings: listFirings(views, inOrder, kilns),
     kilns: listKilns(views.values(), kilns),
     controls: listControls(sets, tiles, kilns),
     sets,

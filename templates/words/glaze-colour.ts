@@ -97,51 +97,34 @@ function findingWords(finding: ColourFinding, where: string, apart: string): str
   return `${where} it ${goesTo(finding)}; ${apart}`;
 }
 
-function whereCompared({ along, from, to }: ColourFinding, varying: Varying): string {
-  const coats = from.coats === null ? "" : count(from.coats, "coat");
+function whereCompared(finding: ColourFinding, varying: Varying): string {
+  const { along, from } = finding;
   const made = [varying.ways && listed(from.ways.map(wayWords)), texturedClay(from, varying)];
-  const air = varying.fire ? fireWords(from) : "";
-  const cooled = varying.cooling && along !== "cooling" ? coolingWords[from.cooling] : "";
-  const clay = `on ${from.clay?.name ?? "one clay"}`;
-  const cone = `at cone ${from.cone}`;
+  const around: Readonly<Record<string, string>> = {
+    clay: `on ${from.clay?.name ?? "one clay"}`,
+    cone: `at cone ${from.cone}`,
+    atmosphere: varying.fire ? fireWords(from) : "",
+    cooling: varying.cooling ? coolingWords[from.cooling] : "",
+  };
+  const rest = Object.entries(around).flatMap(([what, words]) => (what === along ? [] : [words]));
+  return told(whatDiffers(finding), made, ...rest);
+}
+
+function whatDiffers({ along, from, to }: ColourFinding): string {
+  const coats = from.coats === null ? "" : count(from.coats, "coat");
   switch (along) {
     case "coats":
-      return told(
-        `From ${from.coats} to ${count(to.coats ?? 0, "coat")}`,
-        made,
-        clay,
-        cone,
-        air,
-        cooled,
-      );
+      return `From ${from.coats} to ${count(to.coats ?? 0, "coat")}`;
     case "cone":
-      return told(
-        `From cone ${from.cone} to cone ${to.cone} with ${coats}`,
-        made,
-        clay,
-        air,
-        cooled,
-      );
+      return `From cone ${from.cone} to cone ${to.cone} with ${coats}`;
     case "clay":
-      return told(
-        `On ${to.clay?.name} instead of ${from.clay?.name}, with ${coats}`,
-        made,
-        cone,
-        air,
-        cooled,
-      );
+      return `On ${to.clay?.name} instead of ${from.clay?.name}, with ${coats}`;
     case "atmosphere":
-      return told(
-        `${fireOf(to)} instead of ${fireOf(from).toLowerCase()}, with ${coats}`,
-        made,
-        clay,
-        cone,
-        cooled,
-      );
+      return `${fireOf(to)} instead of ${fireOf(from).toLowerCase()}, with ${coats}`;
     case "cooling":
-      return told(`Cooled slowly instead of left to cool, with ${coats}`, made, clay, cone, air);
+      return `Cooled slowly instead of left to cool, with ${coats}`;
     case "nothing":
-      return told(`With ${coats}`, made, clay, cone, air, cooled);
+      return `With ${coats}`;
   }
 }
 
