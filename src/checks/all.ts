@@ -48,7 +48,10 @@ import { unusablePicture } from "./rules/unusable-picture.ts";
 import { wetOnWet } from "./rules/wet-on-wet.ts";
 import { witnessContradicts } from "./rules/witness-contradicts.ts";
 
-/** Errors first, what can hurt someone before all; then warnings, practice notes last. */
+/**
+ * Errors first, what can hurt someone before all; then warnings, practice notes last: among them
+ * what can ruin a shelf first.
+ */
 export const rules: readonly Rule[] = [
   mayMelt,
   programmeTooHot,
@@ -88,14 +91,14 @@ export const rules: readonly Rule[] = [
   logDoubtful,
 
   firedFarOverRange,
-  hotterThanRange,
-  coolerThanRange,
-  reclaimTooHot,
-  lightOverDark,
-  onglazeTooEarly,
-  resistNotPeeled,
   runsOff,
+  reclaimTooHot,
+  hotterThanRange,
+  resistNotPeeled,
+  onglazeTooEarly,
   wetOnWet,
+  coolerThanRange,
+  lightOverDark,
 ];
 
 /** Every check, that of the day included: what the reference lists. */

@@ -13,7 +13,7 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   firing: ["terms", "records"],
   colour: ["terms", "records"],
   likeness: ["terms", "records", "firing"],
-  checks: ["terms", "records", "chemistry", "firing", "colour"],
+  checks: ["terms", "records", "chemistry", "firing", "colour", "likeness"],
   reader: ["terms", "records"],
   disk: [],
   "local-server": [],

@@ -1,4 +1,5 @@
 import type { Archive, Tile } from "../../records/archive.ts";
+import type { Fault } from "../../terms/choices.ts";
 import { compareCones } from "../../terms/cones.ts";
 import { commonPractice, type Finding, type TileRule } from "../check.ts";
 import {
@@ -14,6 +15,13 @@ import {
 } from "../heat.ts";
 import { outsideInWords } from "../heat-words.ts";
 import { coatsOn, isGlazeFiring } from "../steps.ts";
+import { isRefuted } from "../verdicts.ts";
+
+/** What too little heat does to a glaze and to a clay. */
+const warned = {
+  glaze: ["pinholing", "underfired"],
+  clay: ["crazing", "underfired"],
+} as const satisfies Record<Subject["kind"], readonly Fault[]>;
 
 export const coolerThanRange: TileRule = {
   of: "tile",
@@ -23,21 +31,23 @@ export const coolerThanRange: TileRule = {
   explains:
     "The hottest firing after a layer went on was cooler than the range of that glaze, or the hottest of all cooler than that of the clay.",
   find: (archive, tile) =>
-    findTooCool(archive, tile).map(
-      (heat): Finding => ({
-        path: heatPath(heat),
-        message: `The ${outsideInWords(heat)}`,
-        hint:
-          heat.subject.kind === "glaze"
-            ? "Expect it dry, rough or not melted; fire the next one to its range."
-            : "Expect the clay softer and more absorbent than when mature, and glazes that craze on it.",
-      }),
-    ),
+    findTooCool(archive, tile)
+      .filter(({ subject }) => !isRefuted(archive, tile, warned[subject.kind]))
+      .map(
+        (heat): Finding => ({
+          path: heatPath(heat),
+          message: `The ${outsideInWords(heat)}`,
+          hint:
+            heat.subject.kind === "glaze"
+              ? "Expect it dry, rough or not melted; fire the next one to its range."
+              : "Expect the clay softer and more absorbent than when mature, and glazes that craze on it.",
+        }),
+      ),
 };
 
 function findTooCool(archive: Archive, tile: Tile): readonly Heat[] {
   const clay = findClay(archive, tile);
-  const ofClay = clay?.countsAs === null ? tooCool(archive, tile, clay, 0) : [];
+  const ofClay = clay?.countsAs === null && !isRaku(tile) ? tooCool(archive, tile, clay, 0) : [];
   const ofGlazes = coatsOn(tile.steps).flatMap((coat) =>
     glazesOf(archive, coat).flatMap((glaze) =>
       tooCool(archive, tile, glaze, tile.steps.indexOf(coat)),
@@ -45,6 +55,11 @@ function findTooCool(archive: Archive, tile: Tile): readonly Heat[] {
   );
   const files = [...ofClay, ...ofGlazes].map((heat) => ({ ...heat, file: heat.subject.file }));
   return firstOfEach(files);
+}
+
+/** Raku takes a clay for its grog, and fires it well below its range on purpose. */
+function isRaku({ steps }: Tile): boolean {
+  return steps.some((step) => step.step === "fired" && step.kind === "raku");
 }
 
 function tooCool(archive: Archive, tile: Tile, subject: Subject, since: number): Heat[] {

@@ -1,7 +1,15 @@
+import type { Fault } from "../../terms/choices.ts";
 import { commonPractice, type Finding, type TileRule } from "../check.ts";
 import { isDangerous } from "../danger.ts";
-import { findHeats, heatPath } from "../heat.ts";
+import { findHeats, heatPath, type Subject } from "../heat.ts";
 import { outsideInWords } from "../heat-words.ts";
+import { isRefuted } from "../verdicts.ts";
+
+/** What too much heat does to a glaze and to a clay. */
+const warned = {
+  glaze: ["blistering", "colour-lost", "overfired", "pinholing", "running"],
+  clay: ["bloating", "dunting", "overfired", "warping"],
+} as const satisfies Record<Subject["kind"], readonly Fault[]>;
 
 export const hotterThanRange: TileRule = {
   of: "tile",
@@ -13,6 +21,7 @@ export const hotterThanRange: TileRule = {
   find: (archive, tile) =>
     findHeats(archive, tile)
       .filter((heat) => heat.outside > 0 && !isDangerous(heat) && heat.subject.countsAs === null)
+      .filter(({ subject }) => !isRefuted(archive, tile, warned[subject.kind]))
       .map(
         (heat): Finding => ({
           path: heatPath(heat),

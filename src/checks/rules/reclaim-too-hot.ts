@@ -2,6 +2,9 @@ import { commonPractice, type Finding, type TileRule } from "../check.ts";
 import { isDangerous } from "../danger.ts";
 import { findHeats, heatPath } from "../heat.ts";
 import { outsideInWords } from "../heat-words.ts";
+import { verdictOf } from "../verdicts.ts";
+
+const warned = ["bloating", "dunting", "overfired", "warping"] as const;
 
 export const reclaimTooHot: TileRule = {
   of: "tile",
@@ -13,6 +16,8 @@ export const reclaimTooHot: TileRule = {
   find: (archive, tile) =>
     findHeats(archive, tile)
       .filter((heat) => heat.outside > 0 && !isDangerous(heat) && heat.subject.countsAs !== null)
+      // What is in reclaimed clay differs from bucket to bucket: no other tile speaks for this one.
+      .filter(() => verdictOf(tile, warned) !== "well")
       .map(
         (heat): Finding => ({
           path: heatPath(heat),

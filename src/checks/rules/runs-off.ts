@@ -1,11 +1,12 @@
-import { type CoatStep, findById, type Tile } from "../../records/archive.ts";
+import { type Archive, type CoatStep, findById, type Tile } from "../../records/archive.ts";
 import { coatsThatCount } from "../../records/coat-stack.ts";
 import type { Area } from "../../terms/choices.ts";
 import { idKey } from "../../terms/ids.ts";
-import { commonPractice, type Finding, type TileRule } from "../check.ts";
+import { commonPractice, type TileRule } from "../check.ts";
 import { glazePath } from "../places.ts";
+import { isRefuted } from "../verdicts.ts";
 
-/** So many coats of a glaze that runs are many: common practice, no published source. */
+/** So many coats of glazes that run are many: common practice, no published source. */
 const manyCoats = 3;
 
 export const runsOff: TileRule = {
@@ -14,22 +15,22 @@ export const runsOff: TileRule = {
   severity: "warning",
   source: commonPractice,
   explains:
-    "Three or more coats of a glaze that runs are on something that stands upright, and may run down onto the shelf.",
+    "Three or more coats of glazes that run, all of them counted together, are on something that stands upright, and may run down onto the shelf.",
   find: (archive, tile) => {
-    if (!standsUpright(tile)) return [];
-    return [...layersByGlaze(tile)].flatMap(([key, layers]): Finding[] => {
-      const glaze = findById(archive.glazes, key)?.record;
-      const [first] = layers;
-      const coats = deepest(layers);
-      if (!first || glaze?.moves !== "runs" || coats < manyCoats) return [];
-      return [
-        {
-          path: glazePath(first, key),
-          message: `${glaze.name} runs, and ${coats} coats of it are on a piece that stands upright`,
-          hint: "Keep the foot bare, put fewer coats near it, and stand the piece on something that catches drips; a run of glaze breaks off sharp.",
-        },
-      ];
-    });
+    if (!standsUpright(tile) || isRefuted(archive, tile, ["running"])) return [];
+    const movers = coatsThatCount(tile.steps).filter((coat) => moversIn(archive, coat).length > 0);
+    const deepest = deepestOf(movers);
+    const [first] = deepest.layers;
+    const [glaze] = first ? moversIn(archive, first) : [];
+    if (!first || glaze === undefined || deepest.coats < manyCoats) return [];
+    const names = namesOf(archive, deepest.layers);
+    return [
+      {
+        path: glazePath(first, glaze),
+        message: `${andList(names)} ${names.length > 1 ? "run" : "runs"}, and ${deepest.coats} coats of ${names.length > 1 ? "them" : "it"} are on a piece that stands upright${seenOn(tile)}`,
+        hint: `Keep the foot bare, put fewer coats near it, and stand the piece on something that catches drips; a run of glaze breaks off sharp.${names.length > 1 ? " Do not put one glaze that runs over another there, whichever is on top." : ""}`,
+      },
+    ];
   },
 };
 
@@ -38,23 +39,47 @@ function standsUpright({ record: { shape, angle } }: Tile): boolean {
   return shape === "pot" || shape === "upright" || shape === "l-shape" || (angle ?? 0) >= 45;
 }
 
-function layersByGlaze(tile: Tile): ReadonlyMap<string, readonly CoatStep[]> {
-  const layers = new Map<string, CoatStep[]>();
-  for (const coat of coatsThatCount(tile.steps)) {
-    for (const key of new Set(coat.glazes.map(idKey)))
-      layers.set(key, [...(layers.get(key) ?? []), coat]);
-  }
-  return layers;
+/** What came of it, where the record says so. */
+function seenOn({ record: { result = [], fate } }: Tile): string {
+  const run = Math.max(0, ...result.map((seen) => seen.run ?? 0));
+  const ran = result.some(({ faults }) => faults?.includes("running"));
+  const told = [
+    ...(ran && run > 0 ? [`ran ${run} mm`] : []),
+    ...(fate === "stuck" ? ["stuck to the shelf"] : []),
+  ];
+  return told.length > 0 ? `; this one ${told.join(" and ")}` : "";
+}
+
+/** The glazes of a layer that run. */
+function moversIn({ glazes }: Archive, coat: CoatStep): readonly string[] {
+  return coat.glazes.filter((id) => findById(glazes, id)?.record.moves === "runs");
+}
+
+function namesOf(archive: Archive, layers: readonly CoatStep[]): readonly string[] {
+  const ids = new Map(
+    layers.flatMap((coat) => moversIn(archive, coat)).map((id) => [idKey(id), id] as const),
+  );
+  return [...ids.values()].map((id) => findById(archive.glazes, id)?.record.name ?? id);
+}
+
+function andList(names: readonly string[]): string {
+  return names.length > 1 ? `${names.slice(0, -1).join(", ")} and ${names.at(-1)}` : `${names[0]}`;
+}
+
+interface Depth {
+  readonly coats: number;
+  readonly layers: readonly CoatStep[];
 }
 
 /** The most coats that lie anywhere, those of layers over the whole tile included. */
-function deepest(layers: readonly CoatStep[]): number {
-  const areas = new Set(layers.flatMap((layer) => layer.where));
-  return Math.max(...[...areas].map((area) => coatsAt(area, layers)));
+function deepestOf(layers: readonly CoatStep[]): Depth {
+  const areas = [...new Set(layers.flatMap((layer) => layer.where))];
+  return areas
+    .map((area) => depthAt(area, layers))
+    .reduce((most, next) => (next.coats > most.coats ? next : most), { coats: 0, layers: [] });
 }
 
-function coatsAt(area: Area, layers: readonly CoatStep[]): number {
-  return layers
-    .filter(({ where }) => where.includes(area) || where.includes("all"))
-    .reduce((sum, { coats }) => sum + (coats ?? 0), 0);
+function depthAt(area: Area, layers: readonly CoatStep[]): Depth {
+  const there = layers.filter(({ where }) => where.includes(area) || where.includes("all"));
+  return { layers: there, coats: there.reduce((sum, { coats }) => sum + (coats ?? 0), 0) };
 }

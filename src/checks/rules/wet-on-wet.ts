@@ -1,5 +1,8 @@
 import { commonPractice, type Finding, type TileRule } from "../check.ts";
 import { stepPath } from "../places.ts";
+import { isRefuted } from "../verdicts.ts";
+
+const warned = ["blistering", "crawling", "flaking"] as const;
 
 export const wetOnWet: TileRule = {
   of: "tile",
@@ -7,9 +10,9 @@ export const wetOnWet: TileRule = {
   severity: "warning",
   source: commonPractice,
   explains: "A layer went on while the layer beneath was still wet.",
-  find: (_, tile) =>
+  find: (archive, tile) =>
     tile.steps.flatMap((step): Finding[] =>
-      step.step === "coat" && step.dried === "wet-on-wet"
+      step.step === "coat" && step.dried === "wet-on-wet" && !isRefuted(archive, tile, warned)
         ? [
             {
               path: stepPath(step, "dried"),
