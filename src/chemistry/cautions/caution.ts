@@ -8,6 +8,7 @@ export interface Caution {
     | "heavy-load"
     | "kiln-fumes"
     | "not-for-food"
+    | "not-known"
     | "only-tests-tell"
     | "own-caution"
     | "poison"

@@ -23,13 +23,18 @@ export function cautionsOfMixture({ ingredients, batch }: Mixture): readonly Cau
     ...(batch ? cautionsOfLoads("This glaze", batch) : []),
     ...cautionsOfHandling(sorted),
     ...ownCautions(sorted),
+    ...sorted.flatMap(notKnown),
     ...(ingredients.length > 0 ? [onlyTestsTell] : []),
   ]);
 }
 
 /** The cautions for a material by itself, but for what its own record says. */
 export function cautionsOfMaterial(ingredient: Ingredient): readonly Caution[] {
-  return inOrder([...cautionsOfPoisons([ingredient], null), ...cautionsOfHandling([ingredient])]);
+  return inOrder([
+    ...cautionsOfPoisons([ingredient], null),
+    ...cautionsOfHandling([ingredient]),
+    ...notKnown(ingredient),
+  ]);
 }
 
 /** So that a recipe says the same in whichever order it is written. */
@@ -54,6 +59,27 @@ function ownCautions(ingredients: readonly Ingredient[]): readonly Caution[] {
       };
     }),
   );
+}
+
+/** What could not be read is told, so that a short list is not taken for a whole one. */
+function notKnown({ name, contents }: Ingredient): readonly Caution[] {
+  const { unread, isWhole } = contents;
+  if (isWhole) return [];
+  const told =
+    unread.length > 0
+      ? `“${unread.join("”, “")}” of ${name} cannot be read, and may harm in ways that are not told here`
+      : `What ${name} is made of is not written down, so how it may harm is not told here`;
+  return [
+    {
+      code: "not-known",
+      about: `what is in ${name}`,
+      isLoud: false,
+      inShort: `not all is known of ${name}`,
+      message: told,
+      hint: "Read its label and its safety sheet.",
+      sources: [{ source: `the studio’s record of ${name}`, tag: "checked" }],
+    },
+  ];
 }
 
 const onlyTestsTell: Caution = {

@@ -22,6 +22,8 @@ export interface Contents {
   readonly formula: { readonly written: string; readonly atoms: ElementCounts } | null;
   /** What the lines of an analysis are of, as written, the loss left out. */
   readonly lines: readonly string[];
+  /** What was written and cannot be reckoned with: lines of an analysis, or a whole formula. */
+  readonly unread: readonly string[];
   /** Whether all that was written could be read; false too where nothing was written. */
   readonly isWhole: boolean;
 }
@@ -32,12 +34,16 @@ export const unknownContents: Contents = {
   oxides: {},
   formula: null,
   lines: [],
+  unread: [],
   isWhole: false,
 };
 
 export function contentsOfFormula(written: string): Contents {
   const parsed = parseFormula(written);
-  if (!parsed.ok) return { ...unknownContents, elements: withoutAmounts(elementsNamedIn(written)) };
+  if (!parsed.ok) {
+    const elements = withoutAmounts(elementsNamedIn(written));
+    return { ...unknownContents, elements, unread: [written] };
+  }
   const { elements: atoms, molarMass } = parsed.formula;
   const analysed = analyseFormula(written);
   return {
@@ -45,6 +51,7 @@ export function contentsOfFormula(written: string): Contents {
     oxides: analysed.ok ? analysed.analysis.oxides : {},
     formula: { written, atoms },
     lines: [],
+    unread: analysed.ok ? [] : [written],
     isWhole: analysed.ok,
   };
 }
@@ -56,8 +63,12 @@ export function contentsOfAnalysis(stated: StatedAnalysis): Contents {
   for (const [key, amount] of lines)
     for (const element of elementsNamedIn(key))
       elements.set(element, (elements.get(element) ?? 0) + amount);
-  const read = lines.map(([key, amount]) => readStatedAnalysis({ [key]: amount, loss: 0 }));
-  const analyses = read.flatMap((reading) => (reading.ok ? [reading.analysis] : []));
+  const read = lines.map(([key, amount]) => ({
+    key,
+    reading: readStatedAnalysis({ [key]: amount, loss: 0 }),
+  }));
+  const analyses = read.flatMap(({ reading }) => (reading.ok ? [reading.analysis] : []));
+  const unread = read.flatMap(({ key, reading }) => (reading.ok ? [] : [key]));
   return {
     elements,
     oxides: oxideAmounts((oxide) =>
@@ -65,7 +76,8 @@ export function contentsOfAnalysis(stated: StatedAnalysis): Contents {
     ),
     formula: null,
     lines: lines.map(([key]) => key),
-    isWhole: analyses.length === lines.length,
+    unread,
+    isWhole: unread.length === 0,
   };
 }
 

@@ -169,7 +169,7 @@ function cautionOfFumes(ingredients: readonly Ingredient[]): readonly Caution[] 
       code: "kiln-fumes",
       about: "kiln fumes",
       isLoud: false,
-      inShort: `in the kiln ${listed(found.map(({ gas }) => gas))}`,
+      inShort: `from the kiln: ${listed(found.map(({ gas }) => gas))}`,
       message: `In the kiln this recipe gives off ${told.join("; ")}`,
       hint: "Fire with the kiln’s extraction on and the room aired, as the kiln’s manual and local rules ask, and stay out of the fumes. A dust filter stops no gas.",
       sources: found.map(({ source }) => source),

@@ -59,7 +59,7 @@ export const substances: readonly Substance[] = [
   poison("cadmium", "Cd", "CdO", [highlyToxic, group1]),
   poison("lead", "Pb", "PbO", [
     highlyToxic,
-    cancer("is probably carcinogenic, inorganic (group 2A)", "87"),
+    cancer("is probably carcinogenic in its inorganic compounds (group 2A)", "87"),
   ]),
   poison("selenium", "Se", null, [
     checked(

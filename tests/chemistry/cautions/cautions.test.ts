@@ -184,6 +184,18 @@ describe("cautions for what is in the bag", () => {
     expect(about(loud(cautionsFor({ ...base, [id]: 3 }))).sort()).toEqual(expected);
   });
 
+  test("tell what could not be read, so that a short list is not taken for a whole one", () => {
+    const told = cautionsFor(
+      { sack: 5, gravel: 5 },
+      { sack: { analysis: { SiO2: 50, KNaO: 8, rest: 2 } } },
+    ).filter(({ code }) => code === "not-known");
+    expect(messages(told)).toEqual([
+      "What gravel is made of is not written down, so how it may harm is not told here",
+      "“KNaO”, “rest” of sack cannot be read, and may harm in ways that are not told here",
+    ]);
+    expect(cautionsFor(base).some(({ code }) => code === "not-known")).toBe(false);
+  });
+
   test("say that a name is all there is", () => {
     expect(loud(cautionsFor({ ...base, "cadmium-red-stain": 3 }))[0]).toMatchObject({
       inShort: "may hold cadmium",
@@ -269,9 +281,21 @@ describe("glazes without chemistry", () => {
         hint: "That holds for whatever it is put under, over or into: the ware is for looking at.",
         sources: [{ source: "the label, by the studio’s record", tag: "checked" }],
       },
+      {
+        code: "not-known",
+        about: "what is in jar",
+        isLoud: false,
+        inShort: "what is in jar is not known here",
+        message:
+          "jar was bought, and only its maker knows what is in it: how it may harm is not told here",
+        hint: "Read its label and its safety sheet before it is mixed, sprayed, sanded or fired.",
+        sources: [{ source: "the studio’s record", tag: "checked" }],
+      },
     ]);
     const named = cautionsOf({ jar: { name: "Cadmium dusk", bought: { maker: "Oxbow" } } })("jar");
-    expect(messages(named)).toEqual(["There may be cadmium in Cadmium dusk: it is named after it"]);
+    expect(messages(loud(named))).toEqual([
+      "There may be cadmium in Cadmium dusk: it is named after it",
+    ]);
   });
 
   test("tell amounts as far as they can be read", () => {
@@ -294,7 +318,10 @@ describe("glazes without chemistry", () => {
       "kiln fumes",
       "food",
     ]);
-    expect(about(broken)).toEqual(about(whole));
+    expect(about(broken).filter((it) => it !== "what is in stuff")).toEqual(about(whole));
+    expect(messages(broken)).toContain(
+      "“KNaO” of stuff cannot be read, and may harm in ways that are not told here",
+    );
   });
 });
 
