@@ -69,20 +69,22 @@ export function elementsNamedIn(line: string): readonly string[] {
 /** Symbols that are words where they stand in a phrase: “As received”. */
 const englishWords: ReadonlySet<string> = new Set(["as", "at", "be", "he", "i", "in", "no"]);
 
-/** The elements that words speak of, in the name of a material or of a glaze; each once. */
-export function elementsInWords(text: string): readonly string[] {
-  const said = text.toLowerCase();
-  return Object.entries(words).flatMap(([element, names]) =>
-    names.some((name) => speaksOf(said, name)) ? [element] : [],
+/** Whether a text has one of some words: not as a part of another, and not as what it is free of. */
+export function wordFinder(wanted: readonly string[]): (text: string) => boolean {
+  const pattern = new RegExp(
+    `(?<![\\p{L}])(?<!(?:no|non|without|free of)[ -])(?:${wanted.join("|")})(?![\\p{L}])(?![ -]?(?:free|less)\\b)`,
+    "iu",
   );
+  return (text) => pattern.test(text);
 }
 
-/** Whether a text has a word: not as a part of another, and not as what it is free of. */
-export function speaksOf(text: string, word: string): boolean {
-  return new RegExp(
-    `(?<![\\p{L}])(?<!(?:no|non|without|free of)[ -])${word}(?![\\p{L}])(?![ -]?(?:free|less)\\b)`,
-    "iu",
-  ).test(text);
+const speakers = Object.entries(words).map(
+  ([element, names]) => [element, wordFinder(names)] as const,
+);
+
+/** The elements that words speak of, in the name of a material or of a glaze; each once. */
+export function elementsInWords(text: string): readonly string[] {
+  return speakers.flatMap(([element, speaksOf]) => (speaksOf(text) ? [element] : []));
 }
 
 const formula = /^(?:[A-Z][a-z]?(?:\d+(?:\.\d+)?)?|[().·*]|\d)+$/u;

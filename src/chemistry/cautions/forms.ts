@@ -1,6 +1,6 @@
 /** In which compound an element is: the same metal harms in one and not in another. */
 import type { ElementCounts } from "../formula-groups.ts";
-import { speaksOf } from "./element-names.ts";
+import { wordFinder } from "./element-names.ts";
 import type { Ingredient } from "./ingredients.ts";
 
 /**
@@ -84,14 +84,13 @@ export function oxidationState(
   return -sum / own;
 }
 
+const isCalledChromate = wordFinder(["chromate", "dichromate", "bichromate"]);
+
 /** Chromates and dichromates: by formula, by CrO3 in an analysis, or by a name alone. */
 export function isHexavalent(ingredient: Ingredient): boolean {
   const { contents, id, name } = ingredient;
   if (contents.formula) return (oxidationState(ingredient, "Cr") ?? 0) > 5;
   if (contents.lines.some((line) => /^CrO3$/iu.test(line))) return true;
   const called = `${id} ${name}`;
-  return (
-    contents.elements.size === 0 &&
-    ["chromate", "dichromate", "bichromate"].some((word) => speaksOf(called, word))
-  );
+  return contents.elements.size === 0 && isCalledChromate(called);
 }

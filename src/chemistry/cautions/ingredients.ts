@@ -9,7 +9,7 @@ import {
   contentsOfFormula,
   unknownContents,
 } from "./contents.ts";
-import { elementsInWords, speaksOf } from "./element-names.ts";
+import { elementsInWords, wordFinder } from "./element-names.ts";
 
 export interface Ingredient {
   readonly id: string;
@@ -58,7 +58,7 @@ function makeIngredient(
     name,
     contents,
     spoken: isUnread ? elementsInWords(called) : [],
-    isGlass: glassWords.some((word) => speaksOf(called, word)),
+    isGlass: isCalledGlass(called),
     cautions: record?.cautions ?? [],
   };
 }
@@ -72,4 +72,4 @@ function readContents(
 }
 
 /** What was melted before it was ground is called so in the trade; no analysis can tell it. */
-const glassWords = ["frit", "frits", "fritt", "glass", "cullet", "obsidian"];
+const isCalledGlass = wordFinder(["frits?", "fritt", "glass", "cullet", "obsidian"]);

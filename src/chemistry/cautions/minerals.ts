@@ -1,5 +1,5 @@
 /** Minerals that harm by their shape, which no list of oxides tells. */
-import { speaksOf } from "./element-names.ts";
+import { wordFinder } from "./element-names.ts";
 import type { Ingredient } from "./ingredients.ts";
 import { cancer, checked, type Statement } from "./statement.ts";
 
@@ -13,7 +13,7 @@ export interface MineralHazard {
   readonly isIn: (ingredient: Ingredient) => boolean;
 }
 
-const asbestosWords = [
+const namesAsbestos = wordFinder([
   "asbestos",
   "actinolite",
   "amosite",
@@ -21,12 +21,12 @@ const asbestosWords = [
   "chrysotile",
   "crocidolite",
   "tremolite",
-];
-const talcWords = ["talc", "soapstone", "steatite", "french chalk"];
+]);
+const namesTalc = wordFinder(["talc", "soapstone", "steatite", "french chalk"]);
+const namesSerpentine = wordFinder(["serpentine", "serpentinite"]);
 
-function isCalled({ id, name }: Ingredient, words: readonly string[]): boolean {
-  const called = `${id.replaceAll("-", " ")} ${name}`;
-  return words.some((word) => speaksOf(called, word));
+function calledOf({ id, name }: Ingredient): string {
+  return `${id.replaceAll("-", " ")} ${name}`;
 }
 
 /** Three of magnesium to four of silicon, with its water: Mg3Si4O10(OH)2. */
@@ -34,7 +34,7 @@ function isTalc(ingredient: Ingredient): boolean {
   const { formula, oxides } = ingredient.contents;
   const { Mg = 0, Si = 0, H = 0, Al = 0, Ca = 0 } = formula?.atoms ?? {};
   if (Mg > 0 && H > 0 && Al === 0 && Ca === 0 && Math.abs(Mg / Si - 0.75) < 0.03) return true;
-  if (isCalled(ingredient, talcWords)) return true;
+  if (namesTalc(calledOf(ingredient))) return true;
   const { MgO = 0, SiO2 = 0 } = oxides;
   // 31.9 MgO and 63.4 SiO2 in the pure mineral; what is sold holds carbonate and chlorite too.
   return !ingredient.isGlass && MgO >= 24 && MgO <= 36 && SiO2 >= 45 && SiO2 / MgO < 2.6;
@@ -44,7 +44,7 @@ function isTalc(ingredient: Ingredient): boolean {
 function isSerpentine(ingredient: Ingredient): boolean {
   const { Mg = 0, Si = 0, H = 0 } = ingredient.contents.formula?.atoms ?? {};
   const byFormula = Si > 0 && H > 0 && Math.abs(Mg / Si - 1.5) < 0.05;
-  return byFormula || isCalled(ingredient, ["serpentine", "serpentinite"]);
+  return byFormula || namesSerpentine(calledOf(ingredient));
 }
 
 export const mineralHazards: readonly MineralHazard[] = [
@@ -55,7 +55,7 @@ export const mineralHazards: readonly MineralHazard[] = [
     statements: [
       cancer("is named after a kind of asbestos, which is carcinogenic (group 1)", "100C"),
     ],
-    isIn: (ingredient) => isCalled(ingredient, asbestosWords),
+    isIn: (ingredient) => namesAsbestos(calledOf(ingredient)),
   },
   {
     inShort: "talc dust",
