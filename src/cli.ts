@@ -45,6 +45,7 @@ function describeProgram(finish: Finish): Command {
   addBuild(program, isQuiet, finish);
   addServe(program, isQuiet, finish);
   addCrop(program, finish);
+  addMaterials(program, finish);
   addNewArchive(program, finish);
   addNew(program, finish);
   addRework(program, finish);
@@ -119,6 +120,25 @@ function addCrop(program: Command, finish: Finish): void {
     .action(async (names: string[], options) => {
       const { crop } = await import("./commands/crop.ts");
       finish(await crop(names, options));
+    });
+}
+
+function addMaterials(program: Command, finish: Finish): void {
+  program
+    .command("materials")
+    .description("list the raw materials that a recipe may name without a record")
+    .option(
+      "--archive <folder>",
+      "the archive, to see which of them it has records of; the one here, if left out",
+    )
+    .addOption(
+      new Option("--format <form>", "for people or programs")
+        .choices(["text", "json"])
+        .default("text"),
+    )
+    .action(async (options) => {
+      const { materials } = await import("./commands/materials.ts");
+      finish(await materials(options));
     });
 }
 

@@ -1,5 +1,6 @@
 /** What other rooms found out about an archive, handed to the catalogue as plain data. */
 import type { GlazeChemistryResult } from "../chemistry/glazes.ts";
+import type { CarriedMaterial } from "../chemistry/minerals/mineral.ts";
 import type { MeasuredColour } from "../colour/measure.ts";
 import type { FiringHeat } from "../firing/of-record.ts";
 import type { Note, PictureFile } from "./types.ts";
@@ -14,13 +15,6 @@ export interface PreparedPicture {
   readonly colour: MeasuredColour | null;
 }
 
-/** A raw material that the engine carries. */
-export interface BuiltInMaterial {
-  readonly id: string;
-  readonly name: string;
-  readonly formula: string;
-}
-
 export interface Findings {
   /** By the picture's file, relative to the archive. */
   readonly pictures: ReadonlyMap<string, PreparedPicture>;
@@ -30,5 +24,6 @@ export interface Findings {
   readonly heats: ReadonlyMap<string, FiringHeat>;
   /** Practice notes and cautions by the record's file. */
   readonly notes: ReadonlyMap<string, readonly Note[]>;
-  readonly builtInMaterials: readonly BuiltInMaterial[];
+  /** The raw materials that need no record. */
+  readonly builtInMaterials: readonly CarriedMaterial[];
 }

@@ -20,7 +20,7 @@ import { listKilns, nameKilns } from "./kilns/kilns.ts";
 import { listMakers, namesThatMayBeShown } from "./makers.ts";
 import { listBlends } from "./mixing/blends.ts";
 import { listMaps } from "./mixing/maps.ts";
-import { listMaterials, materialLinkFinder } from "./mixing/materials.ts";
+import { listCarried, listMaterials, materialLinkFinder } from "./mixing/materials.ts";
 import { mixingFinder } from "./mixing/mixing.ts";
 import { catalogueTile } from "./tiles.ts";
 import type {
@@ -70,6 +70,7 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
     sets,
     makers: listMakers(names, codesOf),
     materials: listMaterials(archive, findings.builtInMaterials, glazes),
+    carriedMaterials: listCarried(archive, findings.builtInMaterials),
     cones,
     plate: layPlate(tiles),
     replicates: listReplicates(tiles),

@@ -4,7 +4,6 @@
  * (`url`) are relative to the root of the site.
  */
 
-import type { Analysis } from "../chemistry/analysis.ts";
 import type { GlazeChemistry } from "../chemistry/glazes.ts";
 import type { MeasuredColour } from "../colour/measure.ts";
 import type { MakeUp } from "../likeness/make-up.ts";
@@ -12,7 +11,6 @@ import type { PictureRole, TileStep } from "../records/archive.ts";
 import type { CoatCount } from "../records/coat-stack.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import type { LeachTest } from "../records/leach-test.ts";
-import type { MaterialRecord } from "../records/material.ts";
 import type { LaterLook, Result } from "../records/tile.ts";
 import type {
   Again,
@@ -37,16 +35,12 @@ import type {
 } from "./kilns/firing-types.ts";
 import type { Link } from "./link.ts";
 import type { Minding } from "./minding.ts";
-import type {
-  CatalogueBlend,
-  CatalogueMap,
-  Caution,
-  GlazeMixing,
-  Overlap,
-} from "./mixing/mixing-types.ts";
+import type { CarriedLine, CatalogueMaterial } from "./mixing/material-types.ts";
+import type { CatalogueBlend, CatalogueMap, GlazeMixing, Overlap } from "./mixing/mixing-types.ts";
 
 export type * from "./colours/colour-types.ts";
 export type * from "./kilns/firing-types.ts";
+export type * from "./mixing/material-types.ts";
 export type * from "./mixing/mixing-types.ts";
 export type { Link, MeasuredColour, Minding };
 
@@ -210,20 +204,6 @@ export interface CatalogueMaker {
   readonly tiles: readonly string[];
 }
 
-export interface CatalogueMaterial extends Link {
-  readonly record: MaterialRecord;
-  /** True where the studio has no record of its own and the theoretical mineral is used. */
-  readonly builtIn: boolean;
-  readonly notes: string;
-  /** Glazes that hold it. */
-  readonly glazes: readonly Link[];
-  /** What it comes to in the fire; null where nobody wrote it down, and why. */
-  readonly analysis: Analysis | null;
-  readonly whyNoAnalysis: string | null;
-  /** What is to be minded with it in the bag and in the kiln. */
-  readonly hazards: readonly Caution[];
-}
-
 /** All that was fired at one cone. */
 export interface CatalogueCone {
   readonly cone: Cone;
@@ -271,6 +251,8 @@ export interface Catalogue {
   readonly sets: readonly CatalogueSet[];
   readonly makers: readonly CatalogueMaker[];
   readonly materials: readonly CatalogueMaterial[];
+  /** All that need no record, in their own order. */
+  readonly carriedMaterials: readonly CarriedLine[];
   /** From cool to hot. */
   readonly cones: readonly CatalogueCone[];
   /** Line blends and triaxial blends, in the order of their names. */

@@ -3,6 +3,7 @@ import type { Archive } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
 import { type Check, type Extra, type Finding, type Rule, toProblem } from "./check.ts";
 import { longWaiting } from "./long-waiting.ts";
+import { analysisDoubtful } from "./rules/analysis-doubtful.ts";
 import { blendInACircle } from "./rules/blend-in-a-circle.ts";
 import { codeOfAnotherSet } from "./rules/code-of-another-set.ts";
 import { codeReservedTwice } from "./rules/code-reserved-twice.ts";
@@ -43,6 +44,7 @@ import { runsOff } from "./rules/runs-off.ts";
 import { scheduleFault } from "./rules/schedule-fault.ts";
 import { setEndsEarly } from "./rules/set-ends-early.ts";
 import { storyDiffers } from "./rules/story-differs.ts";
+import { typicalAnalysis } from "./rules/typical-analysis.ts";
 import { unlistedWithoutLink } from "./rules/unlisted-without-link.ts";
 import { unusablePicture } from "./rules/unusable-picture.ts";
 import { wetOnWet } from "./rules/wet-on-wet.ts";
@@ -79,7 +81,9 @@ export const rules: readonly Rule[] = [
   codeOfAnotherSet,
   controlMissing,
   materialUnknownInside,
+  analysisDoubtful,
   glazeWithoutChemistry,
+  typicalAnalysis,
   pictureSmall,
   pictureBlurred,
   pictureDark,

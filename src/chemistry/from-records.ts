@@ -3,14 +3,24 @@ import type { Archive, Filed } from "../records/archive.ts";
 import type { ClayRecord } from "../records/clay.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import type { ClayExpansion } from "./fit.ts";
-import { type FindMaterial, materialFinder } from "./materials.ts";
+import {
+  type FindMaterial,
+  type FindMaterialId,
+  materialFinder,
+  materialIdFinder,
+} from "./materials.ts";
 import type { Making, MixedGlaze } from "./mixed-glazes.ts";
 import type { Recipe } from "./recipe.ts";
 
-/** The materials of an archive, then the theoretical minerals. */
+/** The materials of an archive, then those that Tilebook carries. */
 export function findMaterialOf(archive: Pick<Archive, "materials">): FindMaterial {
   const sources = [...archive.materials.values()].map(({ id, record }) => ({ id, ...record }));
   return materialFinder(sources);
+}
+
+/** Follows the words of an archive's recipes to materials. */
+export function findMaterialIdOf({ materials }: Pick<Archive, "materials">): FindMaterialId {
+  return materialIdFinder([...materials.values()].map(({ id }) => id));
 }
 
 /** The glazes of an archive, and how each comes about. */

@@ -1,7 +1,8 @@
-/** What a raw material is made of: by its formula, its analysis, or as the mineral of its name. */
+/** What a raw material is made of: by its formula, its analysis, or as Tilebook carries it. */
 import { idKey } from "../terms/ids.ts";
 import { type Analysis, analyseFormula } from "./analysis.ts";
-import { findTheoreticalMaterial } from "./minerals/minerals.ts";
+import type { CarriedMaterial } from "./minerals/mineral.ts";
+import { findCarriedMaterial } from "./minerals/minerals.ts";
 import type { Note } from "./notes.ts";
 import { notWorked, type Worked } from "./reasons.ts";
 import { readStatedAnalysis, type StatedAnalysis } from "./stated-analysis.ts";
@@ -20,8 +21,8 @@ export interface AnalysedMaterial {
   readonly analysis: Analysis;
   /** The formula that its analysis follows from; null where it was stated as an analysis. */
   readonly formula: string | null;
-  /** Where its analysis comes from. */
-  readonly basis: "analysis" | "formula" | "theoretical";
+  /** Where its analysis comes from; `theoretical` and `typical` ones are carried by Tilebook. */
+  readonly basis: "analysis" | "formula" | "theoretical" | "typical";
   /** What was done with the figures, and what to mind. */
   readonly notes: readonly Note[];
 }
@@ -31,17 +32,37 @@ export type MaterialResult = Worked<{ readonly material: AnalysedMaterial }>;
 /** Gives the analysis of the material of an id, as a recipe names it. */
 export type FindMaterial = (id: string) => MaterialResult;
 
+/** Gives the id of the material that a recipe means by a word; undefined where nobody knows. */
+export type FindMaterialId = (word: string) => string | undefined;
+
 /**
- * Looks materials up among those of an archive and then among the theoretical minerals. A record
- * of the archive wins; one that gives neither formula nor analysis but bears a theoretical
- * mineral's id (it may hold a price alone) is taken as that mineral, and a note says so.
+ * Follows what a recipe writes: to the archive's record of that id, then to what Tilebook carries
+ * under that id or trade name, of which a record of the archive wins in its turn.
+ *
+ * @param own the ids of the archive's records of materials
+ */
+export function materialIdFinder(own: Iterable<string>): FindMaterialId {
+  const records = new Map([...own].map((id) => [idKey(id), id]));
+  return (word) => {
+    const carried = findCarriedMaterial(word);
+    return records.get(idKey(word)) ?? (carried && (records.get(idKey(carried.id)) ?? carried.id));
+  };
+}
+
+/**
+ * Looks materials up among those of an archive and then among those that Tilebook carries, by id
+ * or trade name. A record of the archive wins; one that gives neither formula nor analysis but
+ * bears the id of a carried material (it may hold a price alone) is taken as that, and a note
+ * says so.
  */
 export function materialFinder(sources: readonly MaterialSource[]): FindMaterial {
   const results = new Map(sources.map((source) => [idKey(source.id), analyseMaterial(source)]));
-  return (id) => {
-    const found = results.get(idKey(id)) ?? findTheoretical(id);
-    if (!found) return noSuchMaterial(id);
-    results.set(idKey(id), found);
+  const findId = materialIdFinder(sources.map(({ id }) => id));
+  return (word) => {
+    const key = idKey(findId(word) ?? word);
+    const found = results.get(key) ?? findCarried(key);
+    if (!found) return noSuchMaterial(word);
+    results.set(key, found);
     return found;
   };
 }
@@ -97,26 +118,39 @@ function lowerFirst(message: string): string {
 }
 
 function byTheory({ id, name }: MaterialSource): MaterialResult | undefined {
-  const mineral = findTheoretical(id);
-  if (!mineral?.ok) return mineral;
+  const carried = findCarried(id);
+  if (!carried?.ok) return carried;
+  const { material } = carried;
+  const stand = material.basis === "typical" ? "typical analysis" : "theoretical mineral";
   const note: Note = {
-    code: "theoretical",
-    message: `${name} is reckoned as the theoretical mineral of its name, since its record gives neither formula nor analysis`,
+    code: material.basis === "typical" ? "typical" : "theoretical",
+    message: `${name} is reckoned as the ${stand} of its name, since its record gives neither formula nor analysis`,
   };
-  return { ok: true, material: { ...mineral.material, id, name, notes: [note] } };
+  return { ok: true, material: { ...material, id, name, notes: [note] } };
 }
 
-function findTheoretical(id: string): MaterialResult | undefined {
-  const mineral = findTheoreticalMaterial(id);
-  if (!mineral) return undefined;
-  const reading = analyseFormula(mineral.formula);
-  if (!reading.ok) return undefined;
-  const { analysis } = reading;
-  const { id: plainId, name, formula } = mineral;
-  return {
-    ok: true,
-    material: { id: plainId, name, analysis, formula, basis: "theoretical", notes: [] },
-  };
+function findCarried(word: string): MaterialResult | undefined {
+  const carried = findCarriedMaterial(word);
+  return carried && analyseCarried(carried);
+}
+
+/** A material that Tilebook carries. What is typical says so in a note. */
+function analyseCarried(carried: CarriedMaterial): MaterialResult | undefined {
+  const { id, name, basis, formula } = carried;
+  const analysis = readCarried(carried);
+  if (!analysis) return undefined;
+  const notes = basis === "typical" ? [typical(carried)] : [];
+  return { ok: true, material: { id, name, analysis, formula, basis, notes } };
+}
+
+function readCarried({ formula, analysis }: CarriedMaterial): Analysis | undefined {
+  const reading = formula === null ? readStatedAnalysis(analysis ?? {}) : analyseFormula(formula);
+  return reading.ok ? reading.analysis : undefined;
+}
+
+function typical({ name, formula }: CarriedMaterial): Note {
+  const figures = formula === null ? "a typical analysis" : "the formula of its type";
+  return { code: "typical", message: `${name} is reckoned by ${figures}, not by that of your bag` };
 }
 
 function notAnalysed({ id, name }: MaterialSource): MaterialResult {
@@ -131,6 +165,6 @@ function noSuchMaterial(id: string): MaterialResult {
   return notWorked(
     "no-such-material",
     `There is no material “${id}”`,
-    `Add a record for it, recipes/materials/${id}.md, with its formula or analysis.`,
+    `Add a record for it, recipes/materials/${id}.md, with its formula or analysis; “tilebook materials” lists what needs none.`,
   );
 }

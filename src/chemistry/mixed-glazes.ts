@@ -73,10 +73,16 @@ function workRecipe(recipe: Recipe, findMaterial: FindMaterial): GlazeResult {
       const found = findMaterial(id);
       if (!found.ok) return found;
       const { analysis, name, notes } = found.material;
-      const named = notes.map((note) => ({ ...note, message: `${name}: ${note.message}` }));
+      const named = notes.map((note) => nameMaterial(note, name));
       return { ok: true, part: { analysis, weight }, notes: named };
     }),
   );
+}
+
+/** Notes that are about the figures of a sheet do not say whose. */
+function nameMaterial(note: Note, name: string): Note {
+  const namesIt = note.code === "typical" || note.code === "theoretical";
+  return namesIt ? note : { ...note, message: `${name}: ${note.message}` };
 }
 
 function workBlend(parts: readonly BlendPart[], findGlaze: FindGlaze): GlazeResult {

@@ -7,7 +7,8 @@ export interface Note {
     | "loss-taken-as-rest"
     | "oxide-not-counted"
     | "restated"
-    | "theoretical";
+    | "theoretical"
+    | "typical";
   /** One sentence for a potter, without its full stop. */
   readonly message: string;
 }

@@ -6,7 +6,7 @@ import { makeCatalogue } from "../catalogue/make.ts";
 import { onlySet, unlistedSets, withoutUnlistedSets } from "../catalogue/select.ts";
 import type { Catalogue } from "../catalogue/types.ts";
 import { notesByFile } from "../checks/notes.ts";
-import { theoreticalMaterials } from "../chemistry/minerals/minerals.ts";
+import { carriedMaterials } from "../chemistry/minerals/minerals.ts";
 import { type Published, publishSites, type SiteRequest } from "../publish/publish.ts";
 import { checkSiteFolder } from "../publish/site-folder.ts";
 import type { LocatedProblem } from "../reader/locate.ts";
@@ -90,7 +90,7 @@ function gatherFindings(
     chemistry,
     heats,
     notes: notesByFile(problems),
-    builtInMaterials: theoreticalMaterials,
+    builtInMaterials: carriedMaterials,
   };
 }
 

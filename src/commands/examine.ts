@@ -2,11 +2,12 @@
 import { readArchive } from "../archive/read-archive.ts";
 import { runChecks } from "../checks/all.ts";
 import { chemistryOfGlazes, type GlazeChemistryResult } from "../chemistry/glazes.ts";
-import { theoreticalMaterials } from "../chemistry/minerals/minerals.ts";
+import { carriedWords } from "../chemistry/minerals/minerals.ts";
 import { tellReasons } from "../chemistry/reasons.ts";
 import { heatOfFirings } from "../firing/of-archive.ts";
 import type { FiringHeat } from "../firing/of-record.ts";
 import type { ReadArchive } from "../reader/read-archive-files.ts";
+import type { Archive } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
 import { keepSureMends } from "../records/sure-mends.ts";
 import type { TypedCommand } from "../terms/typed-command.ts";
@@ -39,7 +40,7 @@ export async function examineArchive(
 ): Promise<Examined> {
   progress.stage("read the archive");
   const read = await readArchive(dir, {
-    builtInMaterials: theoreticalMaterials.map((material) => material.id),
+    builtInMaterials: carriedWords,
     cacheDir,
   });
   const { archive } = read;
@@ -60,7 +61,12 @@ export async function examineArchive(
   progress.stage("check every record");
   const chemistry = chemistryOfGlazes(archive);
   const heats = heatOfFirings(archive);
-  const extra = { pictures, withoutChemistry: withoutChemistry(chemistry), heats, asTyped };
+  const extra = {
+    pictures,
+    withoutChemistry: withoutChemistry(archive, chemistry),
+    heats,
+    asTyped,
+  };
   const problems = [...read.problems, ...runChecks(archive, extra)];
   return { read, problems: tellMends(problems, asTyped), chemistry, heats };
 }
@@ -74,14 +80,20 @@ function tellMends(problems: readonly Problem[], asTyped: TypedCommand): readonl
   );
 }
 
-/** Why glazes that were mixed here have no chemistry; of a bought one nobody expects it. */
+/**
+ * Why glazes that were mixed here have no chemistry; of a bought one nobody expects it, and a
+ * recipe's unknown materials are told where they are named.
+ */
 function withoutChemistry(
+  archive: Archive,
   chemistry: ReadonlyMap<string, GlazeChemistryResult>,
 ): ReadonlyMap<string, string> {
   return new Map(
     [...chemistry].flatMap(([key, result]) =>
       result.ok ||
-      result.reasons.some(({ code }) => code === "bought" || code === "blended-by-volume")
+      result.reasons.some(({ code }) => code === "bought" || code === "blended-by-volume") ||
+      (archive.glazes.get(key)?.record.ingredients !== undefined &&
+        result.reasons.every(({ code }) => code === "no-such-material"))
         ? []
         : [[key, tellReasons(result.reasons)] as const],
     ),

@@ -1,6 +1,6 @@
 /** Reads an archive's records for a command that works on some of them. */
 import { readArchive } from "../archive/read-archive.ts";
-import { theoreticalMaterials } from "../chemistry/minerals/minerals.ts";
+import { carriedWords } from "../chemistry/minerals/minerals.ts";
 import type { ReadArchive } from "../reader/read-archive-files.ts";
 import type { Archive, Filed } from "../records/archive.ts";
 import { findById } from "../records/archive.ts";
@@ -30,7 +30,7 @@ export async function openWhole(
   cacheDir: string = cacheFolderOf({ archive: dir }),
 ): Promise<(ReadArchive & { readonly archive: Archive }) | undefined> {
   const read = await readArchive(dir, {
-    builtInMaterials: theoreticalMaterials.map((material) => material.id),
+    builtInMaterials: carriedWords,
     cacheDir,
   });
   const errors = read.problems.filter(({ severity }) => severity === "error");

@@ -43,7 +43,8 @@ export function followReferences(
   { files, logs, builtInMaterials }: Surroundings,
 ): FollowedArchive {
   const glazes = nameGlazes(records.glazes.ids, readAtAll(records.glazes).values());
-  const materials = new Map([...knownIds(builtInMaterials), ...records.materials.ids]);
+  const own = records.materials.ids;
+  const materials = new Map([...own, ...knownIds(builtInMaterials), ...own]);
   const makers = knownMakers(records, files.studio);
   const codes = tileCodes(records);
   const firings = { ids: records.firings.ids, read: readAtAll(records.firings) };

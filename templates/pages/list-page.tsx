@@ -47,7 +47,13 @@ export function ListPage(props: ListPageProps): VNode {
   );
 }
 
-function IndexLine({ root, line }: { readonly root: string; readonly line: ListLine }): VNode {
+export function IndexLine({
+  root,
+  line,
+}: {
+  readonly root: string;
+  readonly line: ListLine;
+}): VNode {
   const { name, url, told, code, colour } = line;
   return (
     <li>

@@ -1,6 +1,6 @@
 /** A raw material: what it is made of, what to mind, which glazes hold it. */
 import type { VNode } from "preact";
-import type { CatalogueMaterial, Link } from "../../src/catalogue/types.ts";
+import type { CarriedMaterial, CatalogueMaterial, Link } from "../../src/catalogue/types.ts";
 import { presentOxides } from "../../src/terms/oxides.ts";
 import { Hazards } from "../mixing/hazards.tsx";
 import { Definitions } from "../parts/definitions.tsx";
@@ -9,6 +9,7 @@ import { Formula } from "../parts/formula.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { Quotation } from "../parts/notes.tsx";
 import { fixed } from "../words/chemistry.ts";
+import { originWords, sourceOfFigures, writeOverWords } from "../words/material.ts";
 import { count } from "../words/numbers.ts";
 
 export interface MaterialPageProps {
@@ -21,11 +22,8 @@ export interface MaterialPageProps {
 
 export function MaterialPage(props: MaterialPageProps): VNode {
   const { frame, material, notesHtml, glazes } = props;
-  const { record, builtIn, name } = material;
-  const origin = builtIn
-    ? "A theoretical mineral: the formula of the pure substance, which no sack holds exactly"
-    : "A raw material with a record of its own";
-  const sentence = `${origin}. In ${count(glazes.length, "glaze")} here.`;
+  const { record, carried, name } = material;
+  const sentence = `${originWords(material)}. In ${count(glazes.length, "glaze")} here.`;
   return (
     <Document frame={frame} title={name} summary={sentence} section="glazes" kind="entry">
       <header class="opening">
@@ -37,10 +35,15 @@ export function MaterialPage(props: MaterialPageProps): VNode {
           <Definitions
             of={[
               ["Formula", record.formula ? <Formula of={record.formula} /> : null],
+              ["Also called", carried?.tradeNames.join(", ")],
               ["A kilogram costs", record.price === undefined ? null : fixed(record.price, 2)],
             ]}
           />
           <MadeOf {...props} />
+          {material.remarks.map((remark) => (
+            <p class="measure">{remark}.</p>
+          ))}
+          {carried && <Carried of={carried} />}
           <Quotation html={notesHtml} />
         </div>
         <div>
@@ -61,6 +64,17 @@ export function MaterialPage(props: MaterialPageProps): VNode {
         </div>
       </div>
     </Document>
+  );
+}
+
+/** Where carried figures come from, and how to have better ones. */
+function Carried({ of }: { readonly of: CarriedMaterial }): VNode {
+  return (
+    <>
+      {of.note && <p class="measure">To be minded: {of.note}.</p>}
+      <p class="quiet measure">{writeOverWords(of)}</p>
+      <p class="quiet source">Source: {sourceOfFigures(of)}.</p>
+    </>
   );
 }
 

@@ -22,10 +22,10 @@ describe("an archive with faults of every kind", () => {
           |        ^
         The nearest are 13 and 14; mind that 06 is far cooler than 6.
 
-      recipes/glazes/tidewrack.md:5:16 error: There is no material “potash-felspar” [unknown-material]
+      recipes/glazes/tidewrack.md:5:16 warning: There is no material “potash-felspar” [unknown-material]
         5 |   - {material: potash-felspar, parts: 40}
           |                ^
-        Did you mean “potash-feldspar”?
+        Did you mean “potash-feldspar”? Otherwise write a record of it in recipes/materials, with its formula or the analysis from its supplier's sheet. Until then this glaze has no chemistry, and nobody is warned of what this material holds.
 
       recipes/glazes/tidewrack.md:6:31 error: “forty” is no number of parts [parts-not-positive]
         6 |   - {material: silica, parts: forty}

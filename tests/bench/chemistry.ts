@@ -4,7 +4,7 @@ import { join } from "node:path";
 import type { Findings } from "../../src/catalogue/findings.ts";
 import { makeCatalogue } from "../../src/catalogue/make.ts";
 import { chemistryOfGlazes } from "../../src/chemistry/glazes.ts";
-import { theoreticalMaterials } from "../../src/chemistry/minerals/minerals.ts";
+import { carriedMaterials, theoreticalMaterials } from "../../src/chemistry/minerals/minerals.ts";
 import { reworkGlaze } from "../../src/chemistry/rework-glaze.ts";
 import { makeDataFiles } from "../../src/publish/data/files.ts";
 import { listPages } from "../../src/publish/pages/all.ts";
@@ -73,7 +73,7 @@ function publishAll(from: Archive): number {
     chemistry: chemistryOfGlazes(from),
     heats: new Map(),
     notes: new Map(),
-    builtInMaterials: theoreticalMaterials,
+    builtInMaterials: carriedMaterials,
   };
   const catalogue = makeCatalogue(from, findings);
   const bytes = makeDataFiles(catalogue).reduce((sum, { content }) => sum + content.length, 0);

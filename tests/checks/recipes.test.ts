@@ -53,7 +53,7 @@ describe("what is not known of a recipe", () => {
   it("a formula or an analysis is enough", () => {
     const materials = [
       material("a", { formula: "SiO2" }),
-      material("b", { analysis: { SiO2: 99 } }),
+      material("b", { analysis: { SiO2: 99.4 } }),
     ];
     expect(codesIn({ materials })).toEqual([]);
   });
@@ -71,6 +71,48 @@ describe("what is not known of a recipe", () => {
       error material-unreadable recipes/materials/ash.md › analysis
       The analysis of Ash cannot be used: “constructor” is no oxide
       Write oxides by their formula, SiO2 or Al2O3, fluorine as F, and what is lost in the fire as loss or LOI."
+    `);
+  });
+
+  it("a record of a carried material that holds a price alone is enough too", () => {
+    expect(codesIn({ materials: [material("silica", { name: "Silica", price: 2 })] })).toEqual([]);
+  });
+
+  it("an analysis that is far from a hundred, assumes its loss or leaves an oxide out is told", () => {
+    const materials = [
+      material("far", { name: "Far", analysis: { SiO2: 48, Al2O3: 30, loss: 9 } }),
+      material("open", { name: "Open", analysis: { SiO2: 60, Al2O3: 32 } }),
+      material("odd", { name: "Odd", analysis: { SiO2: 90, Rb2O: 10, loss: 0 } }),
+    ];
+    expect(tell({ materials })).toMatchInlineSnapshot(`
+      "warning analysis-doubtful recipes/materials/far.md › analysis
+      Far: The oxides and the loss add to 87 per cent, not 100: they are used as written
+      Compare it with the supplier's sheet: a line may be missing, be written twice, or hold a slipped point.
+
+      warning analysis-doubtful recipes/materials/open.md › analysis
+      Open: No loss is given: the 8 per cent that the oxides leave open is counted as lost in the fire
+      Write “loss:” as the sheet gives it; where it gives none, look whether a line is missing.
+
+      warning analysis-doubtful recipes/materials/odd.md › analysis
+      Odd: Rb2O 10 is left out: Tilebook counts no oxide of Rb
+      Nothing is reckoned with it. What its sheet warns of belongs under “cautions:”."
+    `);
+  });
+
+  it("typical analyses are told once for the whole archive, with what to write", () => {
+    const of = (...ids: string[]) => ids.map((id) => ({ material: id, parts: 50 }));
+    const glazes = [
+      glaze("one", { name: "One", ingredients: of("whiting", "nepheline-syenite") }),
+      glaze("two", {
+        name: "Two",
+        ingredients: of("neph-sy", "silica"),
+        additions: of("ball-clay"),
+      }),
+    ];
+    expect(tell({ glazes })).toMatchInlineSnapshot(`
+      "warning typical-analysis recipes/glazes/one.md › ingredients › 1 › material
+      Reckoned by a typical analysis, not by that of your bag: Nepheline syenite, Ball clay
+      The chemistry of these glazes says so. Where you have the supplier's figures, write them into recipes/materials/nepheline-syenite.md, recipes/materials/ball-clay.md with “name:” and “analysis:”."
     `);
   });
 

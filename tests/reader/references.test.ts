@@ -113,20 +113,20 @@ describe("a name that leads nowhere", () => {
     });
     expect(tell(found)).toMatchInlineSnapshot(`
       "
-      recipes/glazes/a.md:5:16 error: There is no material “whitting” [unknown-material]
+      recipes/glazes/a.md:5:16 warning: There is no material “whitting” [unknown-material]
         5 |   - {material: whitting, parts: 20}
           |                ^
-        Did you mean “whiting”?
+        Did you mean “whiting”? Otherwise write a record of it in recipes/materials, with its formula or the analysis from its supplier's sheet. Until then this glaze has no chemistry, and nobody is warned of what this material holds.
 
-      recipes/glazes/a.md:6:16 error: There is no material “moon-dust” [unknown-material]
+      recipes/glazes/a.md:6:16 warning: There is no material “moon-dust” [unknown-material]
         6 |   - {material: moon-dust, parts: 20}
           |                ^
-        Write a record of it in recipes/materials, with its formula or analysis.
+        Write a record of it in recipes/materials, with its formula or the analysis from its supplier's sheet. Until then this glaze has no chemistry, and nobody is warned of what this material holds.
 
-      recipes/glazes/a.md:9:16 error: There is no material “red iron oxide” [unknown-material]
+      recipes/glazes/a.md:9:16 warning: There is no material “red iron oxide” [unknown-material]
         9 |   - {material: red iron oxide, parts: 2}
           |                ^
-        Did you mean “red-iron-oxide”?
+        Did you mean “red-iron-oxide”? Otherwise write a record of it in recipes/materials, with its formula or the analysis from its supplier's sheet. Until then this glaze has no chemistry, and nobody is warned of what this material holds.
 
       recipes/glazes/b.md:4:17 error: There is no glaze “sooty” [unknown-glaze]
         4 | blend: [{glaze: sooty, parts: 1}]

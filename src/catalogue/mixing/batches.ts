@@ -22,7 +22,7 @@ export function batchFinder(archive: Archive, findLink: FindMaterialLink): FindB
         url: link?.url ?? null,
         parts: weight,
         isAddition,
-        price: findById(archive.materials, id)?.record.price ?? null,
+        price: findById(archive.materials, link?.id ?? id)?.record.price ?? null,
       };
     });
   };

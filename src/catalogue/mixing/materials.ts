@@ -1,36 +1,50 @@
 /** Raw materials: their pages, what they are made of, what to mind with them. */
 import { cautionsOfMaterial } from "../../chemistry/cautions/cautions.ts";
 import { type FindIngredient, ingredientFinder } from "../../chemistry/cautions/ingredients.ts";
-import { findMaterialOf } from "../../chemistry/from-records.ts";
-import type { FindMaterial } from "../../chemistry/materials.ts";
+import { findMaterialIdOf, findMaterialOf } from "../../chemistry/from-records.ts";
+import {
+  type FindMaterial,
+  type FindMaterialId,
+  materialFinder,
+} from "../../chemistry/materials.ts";
+import type { CarriedMaterial } from "../../chemistry/minerals/mineral.ts";
 import { tellReasons } from "../../chemistry/reasons.ts";
 import { type Archive, findById } from "../../records/archive.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
 import { materialUrl } from "../addresses.ts";
-import type { BuiltInMaterial } from "../findings.ts";
 import { linkTo } from "../tiles.ts";
-import type { CatalogueGlaze, CatalogueMaterial, Link } from "../types.ts";
+import type {
+  CarriedLine,
+  CatalogueGlaze,
+  CatalogueMaterial,
+  Link,
+  MaterialMakeUp,
+} from "../types.ts";
 
-/** Gives the page of a material, the archive's own or a built-in one. */
+/** Gives the page of a material, the archive's own or a carried one. */
 export type FindMaterialLink = (id: string) => Link | undefined;
 
 export function materialLinkFinder(
   archive: Archive,
-  builtIn: readonly BuiltInMaterial[],
+  builtIn: readonly CarriedMaterial[],
 ): FindMaterialLink {
+  const findId = findMaterialIdOf(archive);
   const carried = new Map(
     builtIn.map(({ id, name }) => [idKey(id), { id, name, url: materialUrl(id) }]),
   );
-  return (id) => linkTo(findById(archive.materials, id), materialUrl) ?? carried.get(idKey(id));
+  return (word) => {
+    const id = findId(word) ?? word;
+    return linkTo(findById(archive.materials, id), materialUrl) ?? carried.get(idKey(id));
+  };
 }
 
-/** The archive's own materials and the built-in ones that some glaze holds, by name. */
+/** The archive's own materials and the carried ones that some glaze holds, by name. */
 export function listMaterials(
   archive: Archive,
-  builtIn: readonly BuiltInMaterial[],
+  builtIn: readonly CarriedMaterial[],
   glazes: readonly CatalogueGlaze[],
 ): readonly CatalogueMaterial[] {
-  const holding = glazesByMaterial(glazes);
+  const holding = glazesByMaterial(glazes, findMaterialIdOf(archive));
   const findMaterial = findMaterialOf(archive);
   const findIngredient = ingredientFinder(archive);
   const own = [...archive.materials.values()].map((material) => ({
@@ -38,24 +52,42 @@ export function listMaterials(
     name: material.record.name,
     url: materialUrl(material.id),
     record: material.record,
-    builtIn: false,
+    carried: null,
     notes: material.notes,
     glazes: holding.get(idKey(material.id)) ?? [],
     ...describeMakeUp(material.id, findMaterial, findIngredient),
   }));
   const carried = builtIn
     .filter(({ id }) => holding.has(idKey(id)) && !archive.materials.has(idKey(id)))
-    .map(({ id, name, formula }) => ({
-      id,
-      name,
-      url: materialUrl(id),
-      record: { name, formula },
-      builtIn: true,
+    .map((material) => ({
+      id: material.id,
+      name: material.name,
+      url: materialUrl(material.id),
+      record: toRecord(material),
+      carried: material,
       notes: "",
-      glazes: holding.get(idKey(id)) ?? [],
-      ...describeMakeUp(id, findMaterial, findIngredient),
+      glazes: holding.get(idKey(material.id)) ?? [],
+      ...describeMakeUp(material.id, findMaterial, findIngredient),
     }));
   return [...own, ...carried].sort((a, b) => compareIds(a.name, b.name));
+}
+
+function toRecord({ name, formula, analysis }: CarriedMaterial): CatalogueMaterial["record"] {
+  return { name, ...(formula !== null && { formula }), ...(analysis && { analysis }) };
+}
+
+/** All that need no record, whether a glaze holds them or not, and what the archive has instead. */
+export function listCarried(
+  archive: Archive,
+  builtIn: readonly CarriedMaterial[],
+): readonly CarriedLine[] {
+  const findCarried = materialFinder([]);
+  const findIngredient = ingredientFinder({ materials: new Map() });
+  return builtIn.map((material) => ({
+    material,
+    instead: linkTo(findById(archive.materials, material.id), materialUrl) ?? null,
+    ...describeMakeUp(material.id, findCarried, findIngredient),
+  }));
 }
 
 /** What a material comes to in the fire, and what to mind with it in the bag. */
@@ -63,20 +95,36 @@ function describeMakeUp(
   id: string,
   findMaterial: FindMaterial,
   findIngredient: FindIngredient,
-): Pick<CatalogueMaterial, "analysis" | "hazards" | "whyNoAnalysis"> {
+): MaterialMakeUp {
   const found = findMaterial(id);
+  const hazards = cautionsOfMaterial(findIngredient(id));
+  if (!found.ok)
+    return {
+      analysis: null,
+      basis: null,
+      hazards,
+      remarks: [],
+      whyNoAnalysis: tellReasons(found.reasons),
+    };
+  const { analysis, basis, notes } = found.material;
   return {
-    analysis: found.ok ? found.material.analysis : null,
-    hazards: cautionsOfMaterial(findIngredient(id)),
-    whyNoAnalysis: found.ok ? null : tellReasons(found.reasons),
+    analysis,
+    basis,
+    hazards,
+    remarks: notes.map(({ message }) => message),
+    whyNoAnalysis: null,
   };
 }
 
-function glazesByMaterial(glazes: readonly CatalogueGlaze[]): ReadonlyMap<string, Link[]> {
+function glazesByMaterial(
+  glazes: readonly CatalogueGlaze[],
+  findId: FindMaterialId,
+): ReadonlyMap<string, Link[]> {
   const holding = new Map<string, Link[]>();
   for (const { id, name, url, record } of glazes) {
     const portions = [...(record.ingredients ?? []), ...(record.additions ?? [])];
-    for (const key of new Set(portions.map(({ material }) => idKey(material)))) {
+    const keys = portions.map(({ material }) => idKey(findId(material) ?? material));
+    for (const key of new Set(keys)) {
       holding.set(key, [...(holding.get(key) ?? []), { id, name, url }]);
     }
   }

@@ -1,3 +1,4 @@
+import { findCarriedMaterial } from "../../chemistry/minerals/minerals.ts";
 import type { MaterialRule } from "../check.ts";
 
 export const materialUnknownInside: MaterialRule = {
@@ -5,8 +6,8 @@ export const materialUnknownInside: MaterialRule = {
   name: "material-unknown-inside",
   severity: "warning",
   explains: "A material has a formula or an analysis, or no glaze made of it can be worked out.",
-  find: (_, { record }) =>
-    record.formula !== undefined || record.analysis !== undefined
+  find: (_, { id, record }) =>
+    record.formula !== undefined || record.analysis !== undefined || findCarriedMaterial(id)
       ? []
       : [
           {

@@ -2,7 +2,8 @@
 import type { Archive } from "../../records/archive.ts";
 import { findById } from "../../records/archive.ts";
 import { idKey } from "../../terms/ids.ts";
-import { findMaterialOf } from "../from-records.ts";
+import { findMaterialIdOf, findMaterialOf } from "../from-records.ts";
+import { findCarriedMaterial } from "../minerals/minerals.ts";
 import {
   type Contents,
   contentsOfAnalysis,
@@ -26,13 +27,15 @@ export interface Ingredient {
 export type FindIngredient = (id: string) => Ingredient;
 
 /**
- * Gives every material that a recipe names: as its record, or the theoretical mineral of its id,
- * tells; one of which nothing is written down is known by its name alone.
+ * Gives every material that a recipe names: as its record, or what Tilebook carries of its id or
+ * trade name, tells; one of which nothing is written down is known by its name alone.
  */
 export function ingredientFinder(archive: Pick<Archive, "materials">): FindIngredient {
   const findMaterial = findMaterialOf(archive);
+  const findId = findMaterialIdOf(archive);
   const known = new Map<string, Ingredient>();
-  return (id) => {
+  return (word) => {
+    const id = findId(word) ?? word;
     const key = idKey(id);
     const found = known.get(key) ?? makeIngredient(id, archive, findMaterial);
     known.set(key, found);
@@ -50,7 +53,7 @@ function makeIngredient(
   const material = found.ok ? found.material : undefined;
   const formula = record?.formula ?? material?.formula ?? undefined;
   const name = record?.name ?? material?.name ?? id;
-  const contents = readContents(formula, record?.analysis);
+  const contents = readContents(formula, record?.analysis ?? findCarriedMaterial(id)?.analysis);
   const called = `${id} ${name}`;
   const isUnread = contents.elements.size === 0;
   return {
@@ -65,10 +68,10 @@ function makeIngredient(
 
 function readContents(
   formula: string | undefined,
-  analysis: Readonly<Record<string, number>> | undefined,
+  analysis: Readonly<Record<string, number>> | null | undefined,
 ): Contents {
   if (formula !== undefined) return contentsOfFormula(formula);
-  return analysis === undefined ? unknownContents : contentsOfAnalysis(analysis);
+  return analysis ? contentsOfAnalysis(analysis) : unknownContents;
 }
 
 /** What was melted before it was ground is called so in the trade; no analysis can tell it. */

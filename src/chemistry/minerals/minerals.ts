@@ -1,10 +1,11 @@
-/** The theoretical materials that every archive may use without a record of its own. */
+/** The materials that every archive may use without a record of its own. */
 import { idKey } from "../../terms/ids.ts";
 import { clays } from "./clays.ts";
 import { colourants } from "./colourants.ts";
 import { everyday } from "./everyday.ts";
 import { fluxes } from "./fluxes.ts";
-import type { TheoreticalMaterial } from "./mineral.ts";
+import type { CarriedMaterial, TheoreticalMaterial } from "./mineral.ts";
+import { typicalMaterials } from "./typical.ts";
 
 /** In the order of their roles: clays first, then feldspars, silica, fluxes, opacifiers, colourants. */
 export const theoreticalMaterials: readonly TheoreticalMaterial[] = [
@@ -14,11 +15,25 @@ export const theoreticalMaterials: readonly TheoreticalMaterial[] = [
   ...everyday,
 ];
 
-const byId: ReadonlyMap<string, TheoreticalMaterial> = new Map(
-  theoreticalMaterials.map((material) => [idKey(material.id), material]),
+/** The theoretical materials, then those that a typical analysis stands for. */
+export const carriedMaterials: readonly CarriedMaterial[] = [
+  ...theoreticalMaterials,
+  ...typicalMaterials,
+];
+
+const byWord: ReadonlyMap<string, CarriedMaterial> = new Map(
+  carriedMaterials.flatMap((material) =>
+    [material.id, ...material.tradeNames].map((word) => [idKey(word), material] as const),
+  ),
 );
 
-/** The theoretical material of an id, compared without regard to case. */
-export function findTheoreticalMaterial(id: string): TheoreticalMaterial | undefined {
-  return byId.get(idKey(id));
+/** The carried material of an id or a trade name, compared without regard to case. */
+export function findCarriedMaterial(word: string): CarriedMaterial | undefined {
+  return byWord.get(idKey(word));
 }
+
+/** Every word that leads to a carried material: ids first, then trade names. */
+export const carriedWords: readonly string[] = [
+  ...carriedMaterials.map(({ id }) => id),
+  ...carriedMaterials.flatMap(({ tradeNames }) => tradeNames),
+];

@@ -135,7 +135,8 @@ export function toMaterialRow({ record, ...material }: CatalogueMaterial): Mater
     name: material.name,
     formula: record.formula ?? null,
     analysis: record.analysis ?? null,
-    builtIn: material.builtIn,
+    builtIn: material.carried !== null,
+    basis: material.basis,
     glazes: material.glazes.map((glaze) => glaze.id),
     cautions: [...(record.cautions ?? []), ...material.hazards.map(tellCaution)],
   };

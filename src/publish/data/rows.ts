@@ -213,7 +213,13 @@ export const materialRow = z.strictObject({
   name,
   formula: maybe("Its formula."),
   analysis: amounts("Weight per cent of oxides, with loss.").nullable(),
-  builtIn: z.boolean().describe("True for a theoretical mineral that Tilebook carries."),
+  builtIn: z.boolean().describe("True for a material that Tilebook carries."),
+  basis: z
+    .enum(["analysis", "formula", "theoretical", "typical"])
+    .nullable()
+    .describe(
+      "What its figures rest on: the studio's analysis or formula, the pure mineral, or one typical analysis.",
+    ),
   glazes: ids("glazes that hold it"),
   cautions: words("What the studio wrote of its dangers, then what is published of them."),
 });

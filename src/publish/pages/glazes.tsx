@@ -4,6 +4,7 @@ import { loudWords } from "../../../templates/mixing/hazards.tsx";
 import { GlazePage } from "../../../templates/pages/glaze-page.tsx";
 import { ListPage } from "../../../templates/pages/list-page.tsx";
 import { MaterialPage } from "../../../templates/pages/material-page.tsx";
+import { MaterialsPage } from "../../../templates/pages/materials-page.tsx";
 import { PairPage } from "../../../templates/pages/pair-page.tsx";
 import { glazeKind, glazeSentence } from "../../../templates/words/glaze.ts";
 import { capital, count } from "../../../templates/words/numbers.ts";
@@ -137,25 +138,31 @@ function materialPage(site: Site, material: CatalogueMaterial): Page {
   };
 }
 
+const basisWords = {
+  analysis: null,
+  formula: null,
+  theoretical: "a pure mineral",
+  typical: "a typical analysis",
+} as const;
+
 function listOfMaterials(site: Site): Page {
   const path = "materials/index.html";
-  const lines = site.catalogue.materials.map(({ name, url, glazes, builtIn, hazards }) => ({
+  const { materials, carriedMaterials } = site.catalogue;
+  const lines = materials.map(({ name, url, glazes, basis, hazards }) => ({
     name,
     url,
-    told: [loudWords(hazards), `in ${count(glazes.length, "glaze")}`, builtIn && "theoretical"]
+    told: [
+      loudWords(hazards),
+      `in ${count(glazes.length, "glaze")}`,
+      basis === null ? "nobody knows what it is made of" : basisWords[basis],
+    ]
       .filter(Boolean)
       .join(", "),
   }));
   return {
     path,
     render: () => (
-      <ListPage
-        frame={site.frame(path)}
-        title="Materials"
-        sentence="What the glazes mixed here are weighed out of."
-        groups={[{ title: "", lines }]}
-        empty="No glaze here is mixed from raw materials yet."
-      />
+      <MaterialsPage frame={site.frame(path)} lines={lines} carried={carriedMaterials} />
     ),
     search: null,
   };

@@ -3,8 +3,10 @@ import type { Filed } from "../../records/archive.ts";
 import type { GlazeRecord } from "../../records/glaze.ts";
 import type { Problem } from "../../records/problem.ts";
 import { idKey } from "../../terms/ids.ts";
-import { follow, type Known } from "./look-up.ts";
-import { type GlazeNames, soughtGlaze, soughtMaterial } from "./sought.ts";
+import { problemOfFile } from "../problem-of-file.ts";
+import { follow, type Known, lookUp, type Mention } from "./look-up.ts";
+import { findNearMaterials } from "./near-materials.ts";
+import { type GlazeNames, soughtGlaze } from "./sought.ts";
 
 /** Glazes by id and by the name people call them. Of two with one name the first counts. */
 export function nameGlazes(ids: Known, glazes: Iterable<Filed<GlazeRecord>>): GlazeNames {
@@ -23,8 +25,10 @@ export function findUnknownInRecipe(
   const { file, record } = glaze;
   const weighed = (["ingredients", "additions"] as const).flatMap((field) =>
     (record[field] ?? []).flatMap(({ material }, i) => {
-      const mention = { file, path: [field, i, "material"], written: material };
-      return follow(mention, materials, soughtMaterial).problems;
+      if (lookUp(materials, material) !== undefined) return [];
+      return [
+        unknownMaterial({ file, path: [field, i, "material"], written: material }, materials),
+      ];
     }),
   );
   const blended = (record.blend ?? []).flatMap((part, i) => {
@@ -32,4 +36,19 @@ export function findUnknownInRecipe(
     return follow(mention, glazes.ids, soughtGlaze(glazes)).problems;
   });
   return [...weighed, ...blended];
+}
+
+/** A warning: the glaze is published without what nobody can work out. */
+function unknownMaterial({ file, path, written }: Mention, known: Known): Problem {
+  const near = findNearMaterials(written, known.values());
+  const meant = near.length > 0 ? `Did you mean ${listQuoted(near)}? Otherwise write` : "Write";
+  const hint = `${meant} a record of it in recipes/materials, with its formula or the analysis from its supplier's sheet. Until then this glaze has no chemistry, and nobody is warned of what this material holds.`;
+  const message = `There is no material “${written}”`;
+  return problemOfFile(file, { code: "unknown-material", message, hint }, path, "warning");
+}
+
+function listQuoted(words: readonly string[]): string {
+  const quoted = words.map((word) => `“${word}”`);
+  const last = quoted.at(-1) ?? "";
+  return quoted.length > 1 ? `${quoted.slice(0, -1).join(", ")} or ${last}` : last;
 }

@@ -38,12 +38,6 @@ export const soughtClay: Sought = {
   otherwise: "Write a record of it in recipes/clays, or correct the id.",
 };
 
-export const soughtMaterial: Sought = {
-  code: "unknown-material",
-  what: "material",
-  otherwise: "Write a record of it in recipes/materials, with its formula or analysis.",
-};
-
 export const soughtMaker: Sought = {
   code: "unknown-maker",
   what: "maker",

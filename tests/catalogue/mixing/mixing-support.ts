@@ -3,7 +3,7 @@ import type { Findings } from "../../../src/catalogue/findings.ts";
 import { makeCatalogue } from "../../../src/catalogue/make.ts";
 import type { Catalogue } from "../../../src/catalogue/types.ts";
 import { chemistryOfGlazes } from "../../../src/chemistry/glazes.ts";
-import { theoreticalMaterials } from "../../../src/chemistry/minerals/minerals.ts";
+import { carriedMaterials } from "../../../src/chemistry/minerals/minerals.ts";
 import type { Archive } from "../../../src/records/archive.ts";
 import type { GlazeRecord } from "../../../src/records/glaze.ts";
 import { archive, cones, glaze } from "../../checks/support.ts";
@@ -16,7 +16,7 @@ export function catalogueOf(parts: Parameters<typeof archive>[0]): Catalogue {
     chemistry: chemistryOfGlazes(made),
     heats: new Map(),
     notes: new Map(),
-    builtInMaterials: theoreticalMaterials,
+    builtInMaterials: carriedMaterials,
   };
   return makeCatalogue(made, findings);
 }

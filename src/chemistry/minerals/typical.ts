@@ -1,0 +1,312 @@
+/**
+ * Materials as they are dug, milled and sold, each by one published analysis, and types of frit by
+ * the formula of the type. They stand for many that differ: a record of the archive wins.
+ *
+ * Analyses are in weight per cent, as printed. None is scaled to 100.
+ */
+import type { CarriedMaterial } from "./mineral.ts";
+import { tradeNames } from "./trade-names.ts";
+
+type TypicalRow = Omit<
+  CarriedMaterial,
+  "analysis" | "basis" | "formula" | "mineral" | "tradeNames"
+> &
+  Partial<Pick<CarriedMaterial, "analysis" | "formula" | "mineral">>;
+
+const reference = (name: string) => `certificate of a reference material for laboratories: ${name}`;
+
+const rows: readonly TypicalRow[] = [
+  {
+    id: "kaolin-as-sold",
+    name: "Kaolin, as sold",
+    mineral: "kaolinite with a little anatase",
+    role: "clay",
+    analysis: {
+      SiO2: 44.2,
+      Al2O3: 39.7,
+      TiO2: 1.39,
+      Fe2O3: 0.13,
+      FeO: 0.08,
+      MgO: 0.03,
+      Na2O: 0.013,
+      K2O: 0.05,
+      P2O5: 0.034,
+      loss: 13.78,
+    },
+    source:
+      "source clay KGa-1 of The Clay Minerals Society (Georgia, USA), in H. van Olphen and J. J. Fripiat, Data Handbook for Clay Materials and Other Non-metallic Minerals (1979)",
+    tag: "checked",
+    note: "its traces of fluorine and manganese, less than 0.02 per cent, are left out",
+  },
+  {
+    id: "ball-clay",
+    name: "Ball clay",
+    role: "clay",
+    analysis: {
+      SiO2: 51.13,
+      Al2O3: 31.59,
+      TiO2: 1.08,
+      Fe2O3: 1.04,
+      CaO: 0.173,
+      MgO: 0.305,
+      Na2O: 0.344,
+      K2O: 2.23,
+      loss: 11.77,
+    },
+    source: reference("BCS-CRM 348, ball clay"),
+    tag: "from memory",
+    note: "ball clays run from 45 to 65 per cent of silica",
+  },
+  {
+    id: "fireclay",
+    name: "Fireclay, plastic",
+    role: "clay",
+    analysis: {
+      SiO2: 48.94,
+      Al2O3: 33.19,
+      TiO2: 1.61,
+      Fe2O3: 1.34,
+      CaO: 0.31,
+      MgO: 0.42,
+      Na2O: 0.082,
+      K2O: 1.04,
+      Li2O: 0.07,
+      P2O5: 0.11,
+      loss: 12.44,
+    },
+    source: reference("NBS SRM 98a, plastic clay"),
+    tag: "from memory",
+    note: "its traces of strontium, zirconium, barium and chromium are left out",
+  },
+  {
+    id: "flint-clay",
+    name: "Flint clay, a hard fireclay",
+    role: "clay",
+    analysis: {
+      SiO2: 43.67,
+      Al2O3: 38.79,
+      TiO2: 1.9,
+      Fe2O3: 0.45,
+      CaO: 0.11,
+      MgO: 0.15,
+      Na2O: 0.037,
+      K2O: 0.5,
+      Li2O: 0.11,
+      P2O5: 0.36,
+      SrO: 0.18,
+      loss: 13.32,
+    },
+    source: reference("NBS SRM 97a, flint clay"),
+    tag: "from memory",
+    note: "its traces of zirconium, barium and chromium are left out; it is no silica flint",
+  },
+  {
+    id: "stoneware-clay",
+    name: "Stoneware clay",
+    role: "clay",
+    analysis: {
+      SiO2: 71.8,
+      Al2O3: 19.05,
+      Fe2O3: 1.31,
+      CaO: 0.31,
+      MgO: 0.79,
+      K2O: 0.61,
+      loss: 6.08,
+    },
+    source:
+      "potter's clay from near South Amboy, G. H. Cook, Geology of New Jersey (1868), p. 683, as reprinted in a report on the Exposition at Vienna of 1873",
+    tag: "checked",
+    note: "an old analysis of one pit; titania was not looked for",
+  },
+  {
+    id: "red-clay",
+    name: "Red clay",
+    role: "clay",
+    analysis: {
+      SiO2: 52.07,
+      Al2O3: 20.8,
+      Fe2O3: 12.94,
+      TiO2: 0.96,
+      CaO: 0.228,
+      MgO: 1.252,
+      Na2O: 0.176,
+      K2O: 2.931,
+      P2O5: 0.17,
+      loss: 8.47,
+    },
+    source: `${reference("NIST SRM 679, brick clay")}, its elements restated as oxides`,
+    tag: "from memory",
+    note: "the certificate gives no loss: what the oxides leave open is counted as lost",
+  },
+  {
+    id: "potash-feldspar-as-sold",
+    name: "Potash feldspar, as sold",
+    mineral: "microcline with albite and a little quartz",
+    role: "feldspar",
+    analysis: {
+      SiO2: 67.1,
+      Al2O3: 17.9,
+      Fe2O3: 0.075,
+      TiO2: 0.01,
+      CaO: 0.11,
+      BaO: 0.02,
+      Na2O: 2.55,
+      K2O: 11.8,
+      loss: 0.4,
+    },
+    source: reference("NBS SRM 70a, potash feldspar"),
+    tag: "from memory",
+    note: "",
+  },
+  {
+    id: "soda-feldspar-as-sold",
+    name: "Soda feldspar, as sold",
+    mineral: "albite with a little quartz",
+    role: "feldspar",
+    analysis: {
+      SiO2: 67.1,
+      Al2O3: 19.8,
+      Fe2O3: 0.12,
+      TiO2: 0.38,
+      CaO: 0.89,
+      MgO: 0.05,
+      Na2O: 10.4,
+      K2O: 0.79,
+      loss: 0.39,
+    },
+    source: reference("BCS-CRM 375, soda feldspar"),
+    tag: "from memory",
+    note: "",
+  },
+  {
+    id: "mixed-feldspar",
+    name: "Mixed feldspar, soda and potash",
+    mineral: "albite, microcline and some anorthite",
+    role: "feldspar",
+    analysis: {
+      SiO2: 65.2,
+      Al2O3: 20.5,
+      Fe2O3: 0.065,
+      TiO2: 0.007,
+      CaO: 2.14,
+      MgO: 0.02,
+      BaO: 0.26,
+      Na2O: 6.2,
+      K2O: 5.2,
+      P2O5: 0.02,
+      loss: 0.26,
+    },
+    source: reference("NBS SRM 99a, feldspar"),
+    tag: "from memory",
+    note: "",
+  },
+  {
+    id: "nepheline-syenite",
+    name: "Nepheline syenite",
+    mineral: "albite, microcline and nepheline",
+    role: "feldspathoid",
+    analysis: {
+      SiO2: 60.2,
+      Al2O3: 23.5,
+      Fe2O3: 0.08,
+      CaO: 0.3,
+      MgO: 0.1,
+      Na2O: 10.6,
+      K2O: 5.1,
+      loss: 0.4,
+    },
+    source:
+      "what handbooks of industrial minerals print of the rock from Ontario; that from Norway holds more potash, about 7.5 to 9 per cent",
+    tag: "from memory",
+    note: "",
+  },
+  {
+    id: "cornish-stone",
+    name: "Cornish stone",
+    mineral: "feldspar, quartz, mica and a little clay",
+    role: "feldspar",
+    analysis: {
+      SiO2: 73.2,
+      Al2O3: 15.3,
+      Fe2O3: 0.13,
+      TiO2: 0.06,
+      CaO: 1.47,
+      MgO: 0.13,
+      Na2O: 3.44,
+      K2O: 4.45,
+      P2O5: 0.47,
+      loss: 1.53,
+    },
+    source:
+      "a supplier's data sheet as quoted on a potters' mailing list, 12 December 1998 (the quotation compared, the sheet not)",
+    tag: "checked",
+    note: "older kinds held fluorspar and gave off fluorine; most sold today do not. It differs from pit to pit",
+  },
+  {
+    id: "soda-lime-glass",
+    name: "Soda-lime glass, ground",
+    role: "glass",
+    analysis: {
+      SiO2: 72.08,
+      Al2O3: 1.8,
+      Fe2O3: 0.043,
+      TiO2: 0.018,
+      CaO: 7.11,
+      MgO: 3.69,
+      Na2O: 14.39,
+      K2O: 0.41,
+      loss: 0.28,
+    },
+    source: reference("NIST SRM 620, soda-lime flat glass"),
+    tag: "from memory",
+    note: "its 0.28 per cent of sulphur trioxide is counted as loss; coloured glass and crystal are something else",
+  },
+  ...frits([
+    ["alkali-frit", "Alkali frit, high in soda", "0.65Na2O·0.05K2O·0.3CaO·0.1Al2O3·0.1B2O3·3SiO2"],
+    [
+      "calcium-borosilicate-frit",
+      "Calcium borosilicate frit, without alumina",
+      "0.3Na2O·0.7CaO·0.6B2O3·1.5SiO2",
+    ],
+    [
+      "alumina-borosilicate-frit",
+      "Boron frit with alumina",
+      "0.3Na2O·0.7CaO·0.25Al2O3·0.55B2O3·2.5SiO2",
+    ],
+    ["soft-borax-frit", "Soft borax frit", "0.6Na2O·0.4CaO·0.1Al2O3·B2O3·2SiO2"],
+  ]),
+  {
+    id: "lead-borosilicate-frit",
+    name: "Lead borosilicate frit",
+    role: "lead",
+    formula: "0.5Na2O·0.5PbO·B2O3·2SiO2",
+    source:
+      "the melt of Seger cone 022 after Hecht, in H. A. Seger, Collected Writings (Am. Ceram. Soc. 1902) and later tables",
+    tag: "from memory",
+    note: "holds lead: for old recipes alone",
+  },
+];
+
+function frits(
+  types: readonly (readonly [id: string, name: string, formula: string])[],
+): readonly TypicalRow[] {
+  return types.map(([id, name, formula]) => ({
+    id,
+    name,
+    role: "frit",
+    formula,
+    source: "the type in round numbers, common practice, no published source",
+    tag: "from memory",
+    note: "a type and no product: only the supplier's sheet says what the bag holds",
+  }));
+}
+
+/** Clays first, then feldspars, glass and frits. */
+export const typicalMaterials: readonly CarriedMaterial[] = rows.map((row) => ({
+  mineral: "",
+  formula: null,
+  analysis: null,
+  ...row,
+  tradeNames: tradeNames[row.id] ?? [],
+  basis: "typical",
+}));

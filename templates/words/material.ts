@@ -1,0 +1,42 @@
+/** What the figures of a material rest on, in words. */
+import type { CarriedMaterial, MaterialMakeUp } from "../../src/catalogue/types.ts";
+import { presentOxides } from "../../src/terms/oxides.ts";
+import { fixed } from "./chemistry.ts";
+
+/** What a material's figures are, without a full stop. */
+export function originWords({ carried }: { readonly carried: CarriedMaterial | null }): string {
+  if (carried === null) return "A raw material with a record of its own";
+  if (carried.basis === "theoretical")
+    return "A theoretical mineral: the formula of the pure substance, which no sack holds exactly";
+  return carried.formula === null
+    ? "One typical analysis: a published sample, and not the bag on your shelf"
+    : "A type in round numbers, and no product: not the bag on your shelf";
+}
+
+/** How to write a supplier's own figures over those that are carried. */
+export function writeOverWords({ id }: CarriedMaterial): string {
+  return `To reckon with your supplier's own figures, write recipes/materials/${id}.md with a name and the analysis from the sheet: it is used instead, in every recipe.`;
+}
+
+/** Where figures come from, and whether anybody compared them. */
+export function sourceOfFigures({ source, tag }: CarriedMaterial): string {
+  const isSaid = tag !== "from memory" || source.endsWith("no published source");
+  return isSaid ? source : `${source} (from memory, not compared)`;
+}
+
+/** What stays in the fire, most first, and what goes. */
+export function makeUpWords({ analysis }: Pick<MaterialMakeUp, "analysis">): string {
+  if (!analysis) return "";
+  const oxides = presentOxides(analysis.oxides)
+    .filter(([, weight]) => weight >= 0.005)
+    .sort(([, a], [, b]) => b - a)
+    .map(([oxide, weight]) => `${oxide} ${fixed(weight, 2)}`);
+  const fluorine = analysis.fluorine > 0 ? [`fluorine ${fixed(analysis.fluorine, 2)}`] : [];
+  return [...oxides, ...fluorine, lossWords(analysis.loss)].filter(Boolean).join(", ");
+}
+
+function lossWords(loss: number): string {
+  const amount = fixed(Math.abs(loss), 2);
+  if (Number(amount) === 0) return "";
+  return loss < 0 ? `taken up in firing ${amount}` : `lost in firing ${amount}`;
+}
