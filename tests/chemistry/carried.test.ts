@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { cautionsOfGlazes } from "../../src/chemistry/cautions/cautions-of-glazes.ts";
 import { chemistryOfGlazes } from "../../src/chemistry/glazes.ts";
 import { materialFinder, materialIdFinder } from "../../src/chemistry/materials.ts";
 import {
@@ -9,7 +10,7 @@ import {
 import { typicalMaterials } from "../../src/chemistry/minerals/typical.ts";
 import { sumOfOxides } from "../../src/chemistry/oxide-sums.ts";
 import { findIdFault, idKey } from "../../src/terms/ids.ts";
-import { archive, glaze } from "../checks/support.ts";
+import { archive, glaze, material } from "../checks/support.ts";
 import { cell, readReference } from "./reference.ts";
 
 function analysisOf(id: string) {
@@ -167,5 +168,29 @@ describe("a glaze made of typical materials", () => {
       const found = find(id);
       expect(found.ok && found.material.notes, id).toEqual([]);
     }
+  });
+});
+
+describe("the cautions of a glaze", () => {
+  const cautionsOf = (word: string, materials: readonly ReturnType<typeof material>[] = []) => {
+    const glazes = [glaze("one", { ingredients: [{ material: word, parts: 1 }] })];
+    return (cautionsOfGlazes(archive({ glazes, materials })).get("one") ?? []).map(
+      ({ message }) => message,
+    );
+  };
+
+  test("are read from typical analyses and through trade names", () => {
+    expect(cautionsOf("lead-borosilicate-frit")[0]).toMatch(/lead/u);
+    expect(cautionsOf("minium")[0]).toMatch(/lead/u);
+    expect(cautionsOf("ball-clay")).toContainEqual(expect.stringMatching(/^Dust of silica/u));
+    expect(cautionsOf("alkali-frit")).not.toContainEqual(expect.stringMatching(/^Dust of silica/u));
+  });
+
+  test("hold what the archive's own record says, whichever word a recipe uses", () => {
+    const own = material("silica", { name: "Sand", cautions: ["From the quarry; wear a mask."] });
+    for (const word of ["silica", "flint", "QUARTZ"])
+      expect(cautionsOf(word, [own]), word).toContainEqual(
+        expect.stringMatching(/From the quarry; wear a mask/u),
+      );
   });
 });

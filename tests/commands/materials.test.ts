@@ -37,7 +37,7 @@ describe("materials", () => {
         SiO2 63.37, MgO 31.88, lost in firing 4.75
         the pure mineral: formula from Webmineral, computed with the CIAAW 2021 atomic weights
         to be minded: ask for an assay: some deposits hold asbestos
-        caution: Talc can hold asbestos, depending on its deposit: ask for an assay
+        caution: Dust of talc (from Talc) is probably carcinogenic to breathe in (group 2A); it can hold asbestos, depending on its deposit: ask for an assay
         caution: Dust of silica is carcinogenic to breathe in where it is crystalline, as in quartz, and in clays and feldspars that hold some (group 1)"
     `);
     expect(told("calcium-borosilicate-frit")).toMatchInlineSnapshot(`
@@ -46,7 +46,7 @@ describe("materials", () => {
         SiO2 47.50, B2O3 22.01, CaO 20.69, Na2O 9.80
         typical: the type in round numbers, common practice, no published source
         to be minded: a type and no product: only the supplier's sheet says what the bag holds
-        caution: Dust of silica is carcinogenic to breathe in where it is crystalline, as in quartz, and in clays and feldspars that hold some (group 1)"
+        caution: The dust of Calcium borosilicate frit, without alumina is ground glass, which hurts eyes, nose and lungs"
     `);
     expect(out.split("\n\n").slice(-3).join("\n\n")).toMatchInlineSnapshot(`
       "A recipe may name any of these by the first word or by what it is also called. The figures are
