@@ -20,7 +20,7 @@ import { listKilns, nameKilns } from "./kilns/kilns.ts";
 import { listMakers, namesThatMayBeShown } from "./makers.ts";
 import { listBlends } from "./mixing/blends.ts";
 import { listMaps } from "./mixing/maps.ts";
-import { listCarried, listMaterials, materialLinkFinder } from "./mixing/materials.ts";
+import { describeMaterials, materialLinkFinder } from "./mixing/materials.ts";
 import { mixingFinder } from "./mixing/mixing.ts";
 import { catalogueTile } from "./tiles.ts";
 import type {
@@ -69,8 +69,7 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
     controls: listControls(sets, tiles, kilns),
     sets,
     makers: listMakers(names, codesOf),
-    materials: listMaterials(archive, findings.builtInMaterials, glazes),
-    carriedMaterials: listCarried(archive, findings.builtInMaterials),
+    ...describeMaterials(archive, findings.builtInMaterials, glazes),
     cones,
     plate: layPlate(tiles),
     replicates: listReplicates(tiles),

@@ -15,6 +15,7 @@ import { materialUrl } from "../addresses.ts";
 import { linkTo } from "../tiles.ts";
 import type {
   CarriedLine,
+  Catalogue,
   CatalogueGlaze,
   CatalogueMaterial,
   Link,
@@ -38,8 +39,20 @@ export function materialLinkFinder(
   };
 }
 
+/** All materials: those with pages of their own, and those that need no record. */
+export function describeMaterials(
+  archive: Archive,
+  builtIn: readonly CarriedMaterial[],
+  glazes: readonly CatalogueGlaze[],
+): Pick<Catalogue, "carriedMaterials" | "materials"> {
+  return {
+    materials: listMaterials(archive, builtIn, glazes),
+    carriedMaterials: listCarried(archive, builtIn),
+  };
+}
+
 /** The archive's own materials and the carried ones that some glaze holds, by name. */
-export function listMaterials(
+function listMaterials(
   archive: Archive,
   builtIn: readonly CarriedMaterial[],
   glazes: readonly CatalogueGlaze[],
@@ -77,7 +90,7 @@ function toRecord({ name, formula, analysis }: CarriedMaterial): CatalogueMateri
 }
 
 /** All that need no record, whether a glaze holds them or not, and what the archive has instead. */
-export function listCarried(
+function listCarried(
   archive: Archive,
   builtIn: readonly CarriedMaterial[],
 ): readonly CarriedLine[] {
