@@ -6,7 +6,7 @@ import type { ParseCache } from "./parse-cache.ts";
 import { splitRecord } from "./split-record.ts";
 
 /** Goes up when the same text is read differently than before. */
-const readerVersion = 1;
+const readerVersion = 2;
 
 /** Parses a file's text, or remembers what came of it. */
 export function parseText(text: string, form: Form, cache: ParseCache): ParsedText {
@@ -20,7 +20,7 @@ export function parseText(text: string, form: Form, cache: ParseCache): ParsedTe
 
 function parseMarkdown(text: string): ParsedText {
   const split = splitRecord(text);
-  if (!split.ok) return { source: null, notes: "", faults: [split.fault] };
+  if (!split.ok) return { source: null, notes: "", blanks: [], faults: [split.fault] };
   return { ...parseYaml(split.yaml), notes: split.notes };
 }
 

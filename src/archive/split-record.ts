@@ -1,9 +1,4 @@
-/**
- * Splits a record's file into front matter and notes. gray-matter does the splitting and nothing
- * else: every engine it has is put out of action, for it would run JavaScript as readily as read
- * YAML.
- */
-import matter from "gray-matter";
+/** Splits a record's file into front matter and notes. */
 import type { TextFault } from "../reader/problem-of-file.ts";
 
 export type Split =
@@ -15,47 +10,55 @@ export type Split =
     }
   | { readonly ok: false; readonly fault: TextFault };
 
-const neverRun = {
-  parse: (): never => {
-    throw new Error("Front matter is read by Tilebook's own YAML reader, and only there");
-  },
-};
-
-const splitOnly = {
-  engines: {
-    yaml: { parse: () => ({}) },
-    coffee: neverRun,
-    coffeescript: neverRun,
-    cson: neverRun,
-    javascript: neverRun,
-    js: neverRun,
-    json: neverRun,
-    toml: neverRun,
-  },
-};
-
 /**
  * Splits a record's file.
  *
  * @param text the whole file, its lines ending in `\n`
  */
 export function splitRecord(text: string): Split {
-  const fault = findFenceFault(text);
+  const [first = "", ...rest] = text.split("\n");
+  const end = rest.findIndex((line) => line.startsWith("---") || isLikeFence(line));
+  const fault = text.trim() === "" ? emptyFile : findFenceFault(first, rest, end);
   if (fault) return { ok: false, fault: { severity: "error", column: 1, ...fault } };
-  const { matter: yaml, content } = matter(text, splitOnly);
-  return { ok: true, yaml, notes: content.replace(/^[ \t]*\n+/u, "").trimEnd() };
+  const notes = rest.slice(end + 1).join("\n");
+  return {
+    ok: true,
+    yaml: `\n${rest.slice(0, end).join("\n")}`,
+    notes: notes.replace(/^(?:[ \t]*\n)+/u, "").trimEnd(),
+  };
 }
 
 type FenceFault = Omit<TextFault, "severity" | "column">;
 
-function findFenceFault(text: string): FenceFault | undefined {
-  const [first = "", ...rest] = text.split("\n");
-  if (text.trim() === "") return emptyFile;
+/** @param end the index among the rest of the lines of the one that looks like the second fence */
+function findFenceFault(
+  first: string,
+  rest: readonly string[],
+  end: number,
+): FenceFault | undefined {
+  if (isLikeFence(first)) return notPlainFence(first, 1);
   if (!/^---(?!-)/u.test(first)) return noFrontMatter;
-  if (!/^---[ \t]*(ya?ml)?[ \t]*$/iu.test(first)) return otherLanguage(first);
-  const end = rest.findIndex((line) => line.startsWith("---"));
-  if (end < 0) return notClosed;
-  return /^---[ \t]*$/u.test(rest[end] ?? "") ? undefined : badFence(end + 2);
+  if (!["", "yaml", "yml"].includes(first.slice(3).trim().toLowerCase()))
+    return otherLanguage(first);
+  const fence = rest[end];
+  if (fence === undefined) return notClosed(rest);
+  if (isLikeFence(fence)) return notPlainFence(fence, end + 2);
+  return fence.slice(3).trim() === "" ? undefined : badFence(end + 2);
+}
+
+/** What an editor makes of three hyphens: long dashes, another sign that looks like them, a space before. */
+function isLikeFence(line: string): boolean {
+  const text = line.trim();
+  return text.length <= 5 && text !== "---" && /^[-‐‑‒–—―−]+$/u.test(text) && /[^-]/u.test(text);
+}
+
+function notPlainFence(line: string, number: number): FenceFault {
+  return {
+    code: "fence-of-long-dashes",
+    message: `“${line.trim()}” is made of long dashes, and the fields stand between two lines of three hyphens`,
+    hint: "Type “---” in its place. If the editor joins the hyphens, switch off its “smart dashes”.",
+    line: number,
+  };
 }
 
 const emptyFile: FenceFault = {
@@ -72,12 +75,20 @@ const noFrontMatter: FenceFault = {
   line: 1,
 };
 
-const notClosed: FenceFault = {
-  code: "front-matter-not-closed",
-  message: "The fields begin at the line “---”, and no second “---” says where they end",
-  hint: "Put a line “---” between the last field and your notes.",
-  line: 1,
-};
+function notClosed(rest: readonly string[]): FenceFault {
+  const dots = rest.findIndex((line) => line.trim() === "...");
+  const spaced = rest.findIndex((line) => line.trim() === "---");
+  const near = dots >= 0 ? dots : spaced;
+  return {
+    code: "front-matter-not-closed",
+    message: "The fields begin at the line “---”, and no second “---” says where they end",
+    hint:
+      near < 0
+        ? "Put a line “---” between the last field and your notes."
+        : `Write “---”, with nothing before it, in place of “${(rest[near] ?? "").trimEnd()}” on line ${near + 2}.`,
+    line: 1,
+  };
+}
 
 function badFence(line: number): FenceFault {
   return {

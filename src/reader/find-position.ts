@@ -1,17 +1,14 @@
 /** Finds a field again in the text it was read from. Done only for what is wrong. */
-import { isAlias, isMap, isScalar, isSeq } from "yaml";
+import { isAlias, isMap, isScalar, isSeq, type Pair, type YAMLMap, type YAMLSeq } from "yaml";
 import type { FieldPath } from "../records/problem.ts";
-import { placeOfOffset } from "./decode-text.ts";
-import { isEmptyValue, keyText, parseYamlDocument, startOf } from "./yaml-document.ts";
-
-/** Line and column, both from 1. */
-export interface Position {
-  readonly line: number;
-  readonly column: number;
-}
+import { indexLines, type Position } from "./line-index.ts";
+import { isEmptyValue, isLeftOut, keyText, parseYamlDocument, startOf } from "./yaml-document.ts";
 
 /** Where a file begins. */
 export const beginning: Position = { line: 1, column: 1 };
+
+/** Finds where a field is written: see `findPosition`. */
+export type PositionFinder = (path: FieldPath, atKey?: boolean) => Position;
 
 /**
  * Finds where a field is written.
@@ -21,8 +18,18 @@ export const beginning: Position = { line: 1, column: 1 };
  * @param atKey finds the field's name, not its value
  */
 export function findPosition(yaml: string, path: FieldPath, atKey = false): Position {
-  const root = path.length === 0 ? undefined : parseYamlDocument(yaml).contents;
-  return root ? placeOfOffset(yaml, findOffset(yaml, root, path, atKey)) : beginning;
+  return makePositionFinder(yaml)(path, atKey);
+}
+
+/** Makes the function that finds fields in a text, which is parsed once for all of them. */
+export function makePositionFinder(yaml: string): PositionFinder {
+  const root = parseYamlDocument(yaml).contents;
+  const placeOf = indexLines(yaml);
+  const take = makeSteps();
+  return (path, atKey = false) =>
+    root && path.length > 0
+      ? placeOf(findOffset(yaml, follow(root, path, take), atKey))
+      : beginning;
 }
 
 /** What a step of a path led to: a list's entry has no name. */
@@ -31,33 +38,57 @@ interface Found {
   readonly value: unknown;
 }
 
-function findOffset(yaml: string, root: unknown, path: FieldPath, atKey: boolean): number {
+type TakeStep = (found: Found, step: string | number) => Found | undefined;
+
+function follow(root: unknown, path: FieldPath, take: TakeStep): Found {
   let found: Found = { key: null, value: root };
-  let isWhole = true;
   for (const step of path) {
-    const next = isWhole ? takeStep(found, step) : undefined;
-    if (next) found = next;
-    else isWhole = false;
+    const next = take(found, step);
+    if (!next) break;
+    found = next;
   }
+  return found;
+}
+
+function findOffset(yaml: string, found: Found, atKey: boolean): number {
   return found.key && (atKey || !standsOnKeyLine(yaml, found))
     ? startOf(found.key)
     : startOf(found.value);
 }
 
-function takeStep(found: Found, step: string | number): Found | undefined {
-  const { value } = found;
-  if (typeof step === "number") {
-    if (isSeq(value)) {
-      // Empty entries were left out when the list was read, so they do not count here either.
-      const entry = value.items.filter((item) => !isEmptyValue(item))[step];
-      return entry === undefined ? undefined : { key: null, value: entry };
+/** Remembers the entries of each list and map that it was led through. */
+function makeSteps(): TakeStep {
+  const entries = new WeakMap<YAMLSeq, readonly unknown[]>();
+  const pairs = new WeakMap<YAMLMap, ReadonlyMap<string, Pair>>();
+  return (found, step) => {
+    const { value } = found;
+    if (typeof step === "string") {
+      const pair = isMap(value) ? remember(pairs, value, pairsByKey).get(step) : undefined;
+      return pair && { key: pair.key, value: pair.value };
     }
     // One value where a list might stand counts as its only entry.
-    return step === 0 && (isMap(value) || isScalar(value) || isAlias(value)) ? found : undefined;
-  }
-  if (!isMap(value)) return undefined;
-  const pair = value.items.find((item) => keyText(item) === step);
-  return pair && { key: pair.key, value: pair.value };
+    if (!isSeq(value))
+      return step === 0 && (isMap(value) || isScalar(value) || isAlias(value)) ? found : undefined;
+    const entry = remember(entries, value, entriesThatCount)[step];
+    return entry === undefined ? undefined : { key: null, value: entry };
+  };
+}
+
+function remember<K extends object, V>(known: WeakMap<K, V>, key: K, make: (key: K) => V): V {
+  const value = known.get(key) ?? make(key);
+  known.set(key, value);
+  return value;
+}
+
+function pairsByKey(map: YAMLMap): ReadonlyMap<string, Pair> {
+  const pairs = new Map<string, Pair>();
+  for (const pair of map.items) if (!pairs.has(keyText(pair))) pairs.set(keyText(pair), pair);
+  return pairs;
+}
+
+/** Entries that count as left out were left out when the list was read. */
+function entriesThatCount(list: YAMLSeq): readonly unknown[] {
+  return list.items.filter((item) => !isLeftOut(item));
 }
 
 /** A list or map that begins beneath its name is pointed at by its name. */

@@ -4,8 +4,9 @@ import type { Source } from "../records/read.ts";
 import { sharedTileFields } from "../records/tile.ts";
 import { wordPattern } from "../terms/words.ts";
 import { placeOfOffset } from "./decode-text.ts";
-import { beginning, findPosition, type Position } from "./find-position.ts";
+import { beginning, makePositionFinder, type PositionFinder } from "./find-position.ts";
 import type { FoundFiles } from "./finds.ts";
+import type { Position } from "./line-index.ts";
 import type { ParsedText, TextParser } from "./parsed-text.ts";
 
 /** A problem joined to a line of a file. */
@@ -31,16 +32,16 @@ export interface ReadFiles {
  */
 export function makeLocator(read: ReadFiles): (problem: Problem) => LocatedProblem {
   const placeOf = makePlaceFinder(read);
+  const positionIn = makePositions(read);
+  const linesOf = rememberLines(read.texts);
   return (problem) => {
     const place = placeOf(problem);
-    const text = read.texts.get(place.file);
-    const position =
-      problem.at ?? findWord(read, problem, place, text) ?? positionIn(read, place, text);
+    const position = problem.at ?? findWord(read, problem, place, positionIn) ?? positionIn(place);
     return {
       ...problem,
       ...place,
       ...position,
-      lineText: text?.split("\n")[position.line - 1] ?? "",
+      lineText: linesOf(place.file)[position.line - 1] ?? "",
       takenBy: place.file === problem.file ? null : problem.file,
     };
   };
@@ -51,13 +52,14 @@ function findWord(
   read: ReadFiles,
   { word }: Problem,
   place: Place,
-  text: string | undefined,
+  positionIn: (place: Place) => Position,
 ): Position | undefined {
+  const text = read.texts.get(place.file);
   if (!word || text === undefined) return undefined;
   const from =
     place.path.length === 0
       ? text.lastIndexOf(read.parsed.get(place.file)?.notes ?? "")
-      : offsetOf(text, positionIn(read, place, text));
+      : offsetOf(text, positionIn(place));
   const words = [...text.slice(Math.max(0, from)).matchAll(wordPattern)];
   const found = words.filter(([written]) => written === word.text)[word.nth];
   return found && placeOfOffset(text, Math.max(0, from) + found.index);
@@ -72,10 +74,31 @@ function folderOf(file: string): string {
   return file.slice(0, file.lastIndexOf("/"));
 }
 
-function positionIn(read: ReadFiles, place: Place, text: string | undefined): Position {
-  if (text === undefined) return beginning;
-  const yaml = read.yamlOf(text, place.file === read.files.studio ? "yaml" : "markdown");
-  return yaml === undefined ? beginning : findPosition(yaml, place.path, place.atKey);
+/** Each file is parsed once, however many of its fields are looked for. */
+function makePositions(read: ReadFiles): (place: Place) => Position {
+  const finders = new Map<string, PositionFinder>();
+  return ({ file, path, atKey }) => {
+    if (path.length === 0) return beginning;
+    const finder = finders.get(file) ?? finderOf(read, file);
+    finders.set(file, finder);
+    return finder(path, atKey);
+  };
+}
+
+function finderOf(read: ReadFiles, file: string): PositionFinder {
+  const text = read.texts.get(file);
+  const form = file === read.files.studio ? "yaml" : "markdown";
+  const yaml = text === undefined ? undefined : read.yamlOf(text, form);
+  return yaml === undefined ? () => beginning : makePositionFinder(yaml);
+}
+
+function rememberLines(texts: ReadonlyMap<string, string>): (file: string) => readonly string[] {
+  const lines = new Map<string, readonly string[]>();
+  return (file) => {
+    const known = lines.get(file) ?? texts.get(file)?.split("\n") ?? [];
+    lines.set(file, known);
+    return known;
+  };
 }
 
 /** Makes the function that finds the file in which a field is written that a tile may have from elsewhere. */

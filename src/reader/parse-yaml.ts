@@ -1,16 +1,19 @@
 /** From YAML to a source, or to faults in a potter's words. */
-import { visit } from "yaml";
 import type { SourceMap } from "../records/read.ts";
-import { longestYaml } from "../terms/limits.ts";
-import { placeOfOffset } from "./decode-text.ts";
-import type { TextFault } from "./problem-of-file.ts";
-import { parseYamlDocument, startOf, type YamlDocument } from "./yaml-document.ts";
-import { describeSourceFault, type FaultAt, findSyntaxFault } from "./yaml-faults.ts";
+import { longestYaml, mostCommas, mostLines } from "../terms/limits.ts";
+import { indexLines } from "./line-index.ts";
+import type { BlankField } from "./parsed-text.ts";
+import type { Fault, TextFault } from "./problem-of-file.ts";
+import { findLostWords } from "./yaml-comments.ts";
+import { parseYamlDocument, startOf } from "./yaml-document.ts";
+import { findSyntaxFault } from "./yaml-faults.ts";
 import { toSource } from "./yaml-source.ts";
+import { type FaultAt, tooMany } from "./yaml-words.ts";
 
 export interface YamlReading {
   /** Null where nothing can be read. */
   readonly source: SourceMap | null;
+  readonly blanks: readonly BlankField[];
   readonly faults: readonly TextFault[];
 }
 
@@ -20,62 +23,57 @@ export interface YamlReading {
  * @param yaml its lines numbered as in the file they come from
  */
 export function parseYaml(yaml: string): YamlReading {
-  if (yaml.length > longestYaml) return { source: null, faults: [tooLong] };
+  const tooLong = findTooLong(yaml);
+  if (tooLong)
+    return {
+      source: null,
+      blanks: [],
+      faults: [{ severity: "error", ...tooLong, line: 1, column: 1 }],
+    };
+  const placeOf = indexLines(yaml);
+  const place = ({ offset, ...fault }: FaultAt): TextFault => ({
+    severity: "error",
+    ...fault,
+    ...placeOf(offset),
+  });
   const document = parseYamlDocument(yaml);
   const broken = findSyntaxFault(yaml, document);
-  if (broken) return { source: null, faults: [faultAt(yaml, broken)] };
-  const { source = {}, faults } = toSource(document.contents);
-  const described = faults.map((fault) => faultAt(yaml, describeSourceFault(yaml, fault)));
-  const all = [...described, ...findLostWords(yaml, document)];
-  if (typeof source === "string" || Array.isArray(source))
-    return { source: null, faults: [...all, notFields(yaml, document)] };
-  return { source: source as SourceMap, faults: all };
+  const lost = findLostWords(yaml);
+  if (broken) return { source: null, blanks: [], faults: [broken, ...lost].map(place) };
+  const { source, faults, blanks } = toSource(yaml, document.contents);
+  const told = [...faults, ...lost].map(place);
+  if (isFields(source) || (source === undefined && faults.length === 0))
+    return {
+      source: source ?? {},
+      blanks: blanks.map(({ path, offset }) => ({ path, ...placeOf(offset) })),
+      faults: told,
+    };
+  const missing = source === undefined ? [] : [place(notFields(startOf(document.contents)))];
+  return { source: null, blanks: [], faults: [...told, ...missing] };
 }
 
-function faultAt(yaml: string, { offset, ...fault }: FaultAt): TextFault {
-  return { severity: "error", ...fault, ...placeOfOffset(yaml, offset) };
+function isFields(source: unknown): source is SourceMap {
+  return typeof source === "object" && source !== null && !Array.isArray(source);
 }
 
-const tooLong: TextFault = {
-  severity: "error",
-  code: "yaml-too-long",
-  message: `The fields are longer than the ${longestYaml / 1000},000 letters that are read`,
-  hint: "Write long texts as notes, beneath the second line “---”.",
-  line: 1,
-  column: 1,
-};
+/** What the YAML parser would take long over: told before it begins. */
+function findTooLong(yaml: string): Fault | undefined {
+  if (yaml.length > longestYaml) return tooMany("letters", longestYaml);
+  if (countOf(yaml, "\n") > mostLines) return tooMany("lines", mostLines);
+  return countOf(yaml, ",") > mostCommas ? tooMany("commas", mostCommas) : undefined;
+}
 
-function notFields(yaml: string, document: YamlDocument): TextFault {
-  return faultAt(yaml, {
-    offset: startOf(document.contents),
+function countOf(text: string, letter: string): number {
+  let count = 0;
+  for (let at = text.indexOf(letter); at >= 0; at = text.indexOf(letter, at + 1)) count += 1;
+  return count;
+}
+
+function notFields(offset: number): FaultAt {
+  return {
+    offset,
     code: "no-fields",
     message: "Here should stand fields, and something else was found",
     hint: "Write each field on a line of its own, as “name: value”.",
-  });
-}
-
-/** `name: Red #5` is read as `Red`: what looks like a comment may have been meant. */
-function findLostWords(yaml: string, document: YamlDocument): TextFault[] {
-  if (!/\s#\S/u.test(yaml)) return [];
-  const faults: TextFault[] = [];
-  visit(document, {
-    Scalar: (_, node) => {
-      const lost = /^[^\s#][^\n]*/u.exec(node.comment ?? "")?.[0];
-      const end = node.range?.[1];
-      if (lost === undefined || end === undefined) return;
-      const offset = yaml.indexOf(`#${lost}`, end);
-      if (offset >= 0 && !yaml.slice(end, offset).includes("\n"))
-        faults.push({ ...readAsComment(lost), ...placeOfOffset(yaml, offset) });
-    },
-  });
-  return faults;
-}
-
-function readAsComment(lost: string): Omit<TextFault, "line" | "column"> {
-  return {
-    severity: "warning",
-    code: "read-as-comment",
-    message: `“#${lost}” is read as a comment, not as part of the value`,
-    hint: "Put the whole value in quotes, or write a space after “#” if a comment is meant.",
   };
 }

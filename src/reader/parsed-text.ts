@@ -1,9 +1,16 @@
 /** What a record's file holds once its text is taken apart. */
 import type { SourceMap } from "../records/read.ts";
+import type { Position } from "./line-index.ts";
 import type { TextFault } from "./problem-of-file.ts";
 
 /** How a file is written: Markdown with front matter, or nothing but YAML. */
 export type Form = "markdown" | "yaml";
+
+/** A field that was left empty, and where its name stands. */
+export interface BlankField extends Position {
+  /** The names that lead to it, its own the last; entries of lists have none. */
+  readonly path: readonly string[];
+}
 
 /** What a file holds, whatever the file is called: a function of its bytes alone. */
 export interface ParsedText {
@@ -11,6 +18,8 @@ export interface ParsedText {
   readonly source: SourceMap | null;
   /** What was written below the front matter. */
   readonly notes: string;
+  /** Fields that were left empty, which are no part of the source. */
+  readonly blanks: readonly BlankField[];
   readonly faults: readonly TextFault[];
 }
 

@@ -11,6 +11,7 @@ import { findFiles } from "./find-files.ts";
 import { findIdProblems } from "./find-id-problems.ts";
 import type { FoundFiles } from "./finds.ts";
 import { followReferences } from "./follow-references.ts";
+import { limitProblems } from "./limit-problems.ts";
 import { type LocatedProblem, makeLocator, makePlaceFinder } from "./locate.ts";
 import type { ParsedText, TextParser } from "./parsed-text.ts";
 import { problemOfFile, problemOfText } from "./problem-of-file.ts";
@@ -66,7 +67,7 @@ export function readArchiveFiles(archive: ArchiveFiles, options: ReaderOptions):
   const { studio } = records;
   return {
     archive: studio && { studio, ...followed.archive },
-    problems: [
+    problems: limitProblems([
       ...files.problems,
       ...texts.problems,
       ...findIdProblems(files, parsed),
@@ -74,7 +75,7 @@ export function readArchiveFiles(archive: ArchiveFiles, options: ReaderOptions):
       ...logs.problems,
       ...followed.problems,
       ...findEmptiness(files),
-    ],
+    ]),
     counts: countRecords(files, records),
     pictures: files.pictures.map(({ file }) => file),
     locate: makeLocator({

@@ -30,12 +30,11 @@ export function readPartly<T>(
   let removed: readonly FieldPath[] = [];
   let found = faults;
   for (let round = 0; round < mostRounds; round += 1) {
-    const more = found.map(({ path }) =>
-      findRemovable(source, restorePath(path, removed), removed),
-    );
+    const gone = keysOf(removed);
+    const more = found.map(({ path }) => findRemovable(source, restore(path, gone), gone));
     if (more.some((path) => path.length === 0)) return undefined;
     removed = [...removed, ...more];
-    const reading = readAs(schema, without(source, removed, []) as SourceMap);
+    const reading = readAs(schema, without(source, keysOf(removed), []) as SourceMap);
     if (reading.ok) return { record: reading.record, removed };
     found = reading.faults;
   }
@@ -43,7 +42,7 @@ export function readPartly<T>(
 }
 
 /** The field itself or, where it is missing, the nearest one around it; empty for the record. */
-function findRemovable(source: Source, path: FieldPath, removed: readonly FieldPath[]): FieldPath {
+function findRemovable(source: Source, path: FieldPath, removed: Removed): FieldPath {
   const found: (string | number)[] = [];
   let value: Source | undefined = source;
   for (const step of path) {
@@ -62,13 +61,18 @@ function entryOf(value: Source | undefined, step: string | number): Source | und
   return (value as Readonly<Record<string | number, Source>>)[step];
 }
 
-function isRemoved(path: FieldPath, removed: readonly FieldPath[]): boolean {
-  return removed.some(
-    (other) => other.length === path.length && other.every((step, i) => step === path[i]),
-  );
+/** The fields that were taken out, each as one word. */
+type Removed = ReadonlySet<string>;
+
+function keysOf(removed: readonly FieldPath[]): Removed {
+  return new Set(removed.map((path) => JSON.stringify(path)));
 }
 
-function without(source: Source, removed: readonly FieldPath[], at: FieldPath): Source {
+function isRemoved(path: FieldPath, removed: Removed): boolean {
+  return removed.size > 0 && removed.has(JSON.stringify(path));
+}
+
+function without(source: Source, removed: Removed, at: FieldPath): Source {
   if (typeof source === "string") return source;
   const entries = Object.entries(source as SourceMap).flatMap(([key, value]) => {
     const path = [...at, Array.isArray(source) ? Number(key) : key];
@@ -79,13 +83,17 @@ function without(source: Source, removed: readonly FieldPath[], at: FieldPath): 
 
 /** A field of a partly read record as it stands in the source: entries taken out count again. */
 export function restorePath(path: FieldPath, removed: readonly FieldPath[]): FieldPath {
+  return restore(path, keysOf(removed));
+}
+
+function restore(path: FieldPath, removed: Removed): FieldPath {
   const restored: (string | number)[] = [];
   for (const step of path)
     restored.push(typeof step === "number" ? restoreIndex(step, restored, removed) : step);
   return restored;
 }
 
-function restoreIndex(index: number, list: FieldPath, removed: readonly FieldPath[]): number {
+function restoreIndex(index: number, list: FieldPath, removed: Removed): number {
   let restored = -1;
   for (let left = index; left >= 0; ) {
     restored += 1;

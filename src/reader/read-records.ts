@@ -10,7 +10,9 @@ import { readAs } from "../records/read.ts";
 import { type SetRecord, setSchema } from "../records/set.ts";
 import { type StudioRecord, studioSchema } from "../records/studio.ts";
 import { type TileRecord, tileSchema } from "../records/tile.ts";
+import { findUndeclared } from "../records/undeclared.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
+import { type BoundCodes, boundCodes } from "./bound-codes.ts";
 import type { FoundFiles, KindOfRecord, RecordFile } from "./finds.ts";
 import type { ParsedText } from "./parsed-text.ts";
 import { problemOfField, problemOfText } from "./problem-of-file.ts";
@@ -65,6 +67,7 @@ export function readRecords(
     const held = parsed.get(file);
     if (!held) return undefined;
     problems.push(...held.faults.map((fault) => problemOfText(file, fault)));
+    problems.push(...findUndeclaredBlanks(file, schema, held.blanks));
     if (!held.source) return undefined;
     const reading = readAs(schema, held.source);
     if (reading.ok) return { record: reading.record, notes: held.notes, isWhole: true };
@@ -79,18 +82,41 @@ export function readRecords(
       (file) => read(file, schema),
     );
   const studio = files.studio === undefined ? undefined : read(files.studio, studioSchema);
+  const sets = readAll("set", setSchema);
+  const firings = readAll("firing", firingSchema);
+  const codes = boundCodes(readAtAll(sets), readAtAll(firings));
   return {
     studio: studio?.isWhole ? studio.record : null,
     studioPartly: studio?.record ?? null,
-    sets: readAll("set", setSchema),
+    sets: withoutRefused(sets, codes),
     tiles: readAll("tile", tileSchema),
-    firings: readAll("firing", firingSchema),
+    firings: withoutRefused(firings, codes),
     glazes: readAll("glaze", glazeSchema),
     clays: readAll("clay", claySchema),
     materials: readAll("material", materialSchema),
     removed,
-    problems,
+    problems: [...problems, ...codes.problems],
   };
+}
+
+/** Records that name more codes than are read of an archive are left out, and told. */
+function withoutRefused<T>({ ids, read, partly }: Records<T>, { refused }: BoundCodes): Records<T> {
+  if (refused.size === 0) return { ids, read, partly };
+  const keep = (records: ReadonlyMap<string, Filed<T>>) =>
+    new Map([...records].filter(([, { file }]) => !refused.has(file)));
+  return { ids, read: keep(read), partly: keep(partly) };
+}
+
+/** A field that was left empty counts as left out, if there is such a field. */
+function findUndeclaredBlanks(
+  file: string,
+  schema: z.ZodType,
+  blanks: ParsedText["blanks"],
+): Problem[] {
+  return blanks.flatMap(({ path, line, column }) => {
+    const fault = findUndeclared(schema, path);
+    return fault ? [{ file, severity: "error", ...fault, path: [], at: { line, column } }] : [];
+  });
 }
 
 interface Filing<T> {

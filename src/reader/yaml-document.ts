@@ -1,5 +1,5 @@
 /** The one place that knows the YAML parser: how it is set up, and how a field is found again. */
-import { type Document, isNode, isScalar, type Pair, parseDocument } from "yaml";
+import { type Document, isMap, isNode, isScalar, isSeq, type Pair, parseDocument } from "yaml";
 
 /** A YAML document of which every scalar is the text its author wrote. */
 export type YamlDocument = Document.Parsed;
@@ -23,6 +23,14 @@ export function isEmptyValue(node: unknown): boolean {
   if (node.value === null) return true;
   const text = String(node.value);
   return text.trim() === "" || (node.type === "PLAIN" && (text === "~" || text === "null"));
+}
+
+/** Whether a node counts as left out: it is empty, or a map or list of nothing but such nodes. */
+export function isLeftOut(node: unknown): boolean {
+  if (isMap(node))
+    return node.items.length > 0 && node.items.every((pair) => isLeftOut(pair.value));
+  if (isSeq(node)) return node.items.length > 0 && node.items.every(isLeftOut);
+  return isEmptyValue(node);
 }
 
 /** A key as text. */

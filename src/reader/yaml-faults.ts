@@ -5,30 +5,31 @@
 import { isCollection, isScalar, type Scalar, visit, type YAMLError } from "yaml";
 import type { Fault } from "./problem-of-file.ts";
 import type { YamlDocument } from "./yaml-document.ts";
-import type { SourceFault } from "./yaml-source.ts";
+import { describeIndent } from "./yaml-indent.ts";
+import { badListDash, longDash, oddSpace } from "./yaml-keys.ts";
 import {
   badBackslash,
   badBeginning,
   badBlockText,
   badIndent,
+  badSpace,
   bracketedName,
+  type FaultAt,
+  fullWidthColon,
   insideBrackets,
   listOnKeyLine,
+  noColon,
+  noComma,
   noSpaceAfterColon,
   severalDocuments,
   tab,
   textAfterQuote,
   tooDeep,
   twoColons,
+  twoCommas,
   unclosedBracket,
   unclosedQuote,
-  unreadable,
 } from "./yaml-words.ts";
-
-/** A fault at an offset into the text. */
-export interface FaultAt extends Fault {
-  readonly offset: number;
-}
 
 /**
  * The first fault of a document's form; after the first, the parser only guesses.
@@ -42,16 +43,7 @@ export function findSyntaxFault(yaml: string, document: YamlDocument): FaultAt |
   if (!first) return undefined;
   const unclosed = findUnclosed(yaml, document);
   if (unclosed) return unclosed;
-  const fault = describe(yaml, first);
-  const offset = first.pos[0];
-  return { ...fault, offset: fault === badIndent ? placeOfIndent(yaml, offset) : offset };
-}
-
-/** Where a value seems to go on in a deeper line, it is that line which stands wrong. */
-function placeOfIndent(yaml: string, offset: number): number {
-  const end = yaml.indexOf("\n", offset);
-  const deeper = /^[^\n]*:[ ][^\n]*\n(?<indent>[ ]+)\S/u.exec(yaml.slice(lineStart(yaml, offset)));
-  return deeper && end >= 0 ? end + 1 + (deeper.groups?.indent?.length ?? 0) : offset;
+  return describe(yaml, first);
 }
 
 /** A quotation or bracket that never ends swallows what follows; its beginning is what helps. */
@@ -88,15 +80,28 @@ function textOf(yaml: string, range: readonly number[] | null | undefined): stri
   return range ? yaml.slice(range[0], range[1]) : "";
 }
 
-function describe(yaml: string, error: YAMLError): Fault {
-  const offset = error.pos[0];
-  switch (error.code) {
+function describe(yaml: string, error: YAMLError): FaultAt {
+  const [offset, end] = error.pos;
+  const known = describeCode(yaml, error);
+  if (known) return { offset, ...known };
+  const lines = new Set([lineStart(yaml, offset), lineStart(yaml, Math.max(offset, end - 1))]);
+  for (const start of lines) {
+    const fault = describeOddCharacter(yaml, start);
+    if (fault) return fault;
+  }
+  const own = describeLine(yaml, offset);
+  if (own) return { offset, ...own };
+  return describeDeeperLine(yaml, offset) ?? { offset, ...badIndent };
+}
+
+function describeCode(yaml: string, { code, pos }: YAMLError): Fault | undefined {
+  switch (code) {
     case "TAB_AS_INDENT":
       return tab;
     case "MULTIPLE_DOCS":
       return severalDocuments;
     case "BAD_SCALAR_START":
-      return badBeginning(yaml[offset] ?? "");
+      return badBeginning(yaml[pos[0]] ?? "");
     case "BAD_DQ_ESCAPE":
       return badBackslash;
     case "TAG_RESOLVE_FAILED":
@@ -108,59 +113,65 @@ function describe(yaml: string, error: YAMLError): Fault {
     case "NON_STRING_KEY":
       return bracketedName;
     default:
-      return describeLine(yaml, offset) ?? unreadable;
+      return undefined;
   }
 }
 
 function lineStart(yaml: string, offset: number): number {
-  return yaml.slice(0, offset).lastIndexOf("\n") + 1;
+  return yaml.lastIndexOf("\n", offset - 1) + 1;
+}
+
+function lineAt(yaml: string, start: number): string {
+  const end = yaml.indexOf("\n", start);
+  return yaml.slice(start, end < 0 ? yaml.length : end);
+}
+
+/** A character that looks like one of YAML's own, where YAML would have its own. */
+function describeOddCharacter(yaml: string, start: number): FaultAt | undefined {
+  const line = lineAt(yaml, start);
+  const head = /^[^"'#:]*/u.exec(line)?.[0] ?? "";
+  const dash = longDash.exec(head.trimStart());
+  if (dash) return { offset: start + line.search(/\S/u), ...badListDash(dash[0].trim()) };
+  const space = line.slice(0, head.length + 2).search(oddSpace);
+  if (space >= 0) return { offset: start + space, ...badSpace(line[space] ?? "") };
+  const colon = head.search(/[：﹕]/u);
+  return colon < 0 ? undefined : { offset: start + colon, ...fullWidthColon };
 }
 
 /** Looks at the line itself, where the parser's code may mean several things. */
 function describeLine(yaml: string, offset: number): Fault | undefined {
   const start = lineStart(yaml, offset);
-  const end = yaml.indexOf("\n", offset);
-  const line = yaml.slice(start, end < 0 ? yaml.length : end);
+  const line = lineAt(yaml, start);
   const before = yaml.slice(start, offset);
   const after = line.slice(before.length);
-  if (/^\s*(- )?[\w-]+:[^\s:]/u.test(line)) return noSpaceAfterColon;
-  if (/["']\s*$/u.test(before) && /["']\s*$/u.test(before.slice(before.search(/["']/u) + 1)))
-    return textAfterQuote;
+  if (/^ *(?:- +)?[\w-]+:[^\s:]/u.test(line)) return noSpaceAfterColon;
+  if (endsInQuotes(before)) return textAfterQuote;
   if (/:\s+-?$/u.test(before) && /^-?\s/u.test(after)) return listOnKeyLine;
-  if (/[{[]/u.test(before)) return insideBrackets;
+  if (/[{[]/u.test(before)) return describeBrackets(line, before);
   if (/:\s+[|>]\S*$/u.test(before) || /^[|>]/u.test(after)) return badBlockText;
-  if (/:\s.*:(\s|$)/u.test(line)) return twoColons;
-  return badIndent;
+  const colons = line.split(/:(?=\s|$)/u).length - 1;
+  if (colons === 0) return noColon(line);
+  return colons > 1 ? twoColons : undefined;
 }
 
-/** A fault of the source, in a potter's words. */
-export function describeSourceFault(yaml: string, fault: SourceFault): FaultAt {
-  const { offset } = fault;
-  switch (fault.found) {
-    case "duplicate-key":
-      return {
-        offset,
-        code: "duplicate-field",
-        message: `“${fault.key}” stands here a second time`,
-        hint: "Keep one of the two.",
-      };
-    case "unseen-character":
-      return {
-        offset,
-        code: "control-character",
-        message: `A backslash in this value makes a character that nobody can see (${fault.name})`,
-        hint: "Use single quotes for this value, or write the backslash twice.",
-      };
-    case "too-many-aliases":
-      return {
-        offset,
-        code: "too-many-aliases",
-        message: "Values are repeated here by “*” until there are too many to read",
-        hint: "Write the values out where they belong.",
-      };
-    case "unknown-alias":
-      return { offset, ...badBeginning("*") };
-    case "unused-anchor":
-      return { offset: yaml.lastIndexOf(`&${fault.name}`, offset), ...badBeginning("&") };
-  }
+/** Whether a quotation ends what stands on a line so far. */
+function endsInQuotes(before: string): boolean {
+  const begin = before.search(/["']/u);
+  return (
+    begin >= 0 && before.length > begin + 1 && /["']$/u.test(before.trimEnd().slice(begin + 1))
+  );
+}
+
+/** Two fields between brackets without a comma are read as one; two commas as nothing at all. */
+function describeBrackets(line: string, before: string): Fault {
+  if (/,\s*$/u.test(before) && line[before.length] === ",") return twoCommas;
+  const joined = /^[^,:{}[\]]*\s(?<name>[\p{L}\d-]+):\s/u.exec(line.slice(before.length));
+  return joined?.groups?.name === undefined ? insideBrackets : noComma(joined.groups.name);
+}
+
+/** A line that begins where it belongs to nothing: the one of the fault, or the one beneath it. */
+function describeDeeperLine(yaml: string, offset: number): FaultAt | undefined {
+  const own = lineStart(yaml, offset);
+  const next = yaml.indexOf("\n", offset) + 1;
+  return describeIndent(yaml, own) ?? (next > 0 ? describeIndent(yaml, next) : undefined);
 }

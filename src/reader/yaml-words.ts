@@ -1,5 +1,13 @@
 /** The faults of YAML in a potter's words. */
+import type { Severity } from "../records/problem.ts";
+import { longestKey, longestValue, mostRepeated, mostValues } from "../terms/limits.ts";
 import type { Fault } from "./problem-of-file.ts";
+
+/** A fault at an offset into the text; an error unless it says otherwise. */
+export interface FaultAt extends Fault {
+  readonly offset: number;
+  readonly severity?: Severity;
+}
 
 export function unclosedQuote(mark: string): Fault {
   return {
@@ -19,7 +27,7 @@ export function unclosedBracket(mark: string): Fault {
 
 export const tab: Fault = {
   code: "tab-as-indent",
-  message: "This line is indented with a tab, and YAML reads only spaces",
+  message: "Here stands a tab, and a line may begin with spaces only",
   hint: "Replace the tab by two spaces.",
 };
 
@@ -97,8 +105,101 @@ export const badIndent: Fault = {
   hint: "Begin all fields of one record, and all entries of one list, in the same column.",
 };
 
-export const unreadable: Fault = {
-  code: "unreadable-yaml",
-  message: "This line cannot be read as YAML",
-  hint: "Look for a missing quote, bracket or comma on this line and the one above.",
+/** A line with no colon, where a field would have one. */
+export function noColon(line: string): Fault {
+  const words = /^[\s-]*(?<name>\S+)\s+(?<value>\S.*)$/u.exec(line)?.groups;
+  const field = words
+    ? `If “${words.name}” is a field, write “${words.name}: ${words.value}”.`
+    : "Write a field as “name: value”.";
+  return {
+    code: "no-colon",
+    message: "There is no colon in this line, so no field is seen here",
+    hint: /^\S/u.test(line)
+      ? `${field} Notes belong beneath the second line “---”.`
+      : `${field} If it belongs to the value above it, put all of that in quotes.`,
+  };
+}
+
+export function noComma(name: string): Fault {
+  return {
+    code: "no-comma",
+    message: `Two fields stand here between brackets without a comma, so “${name}” is read as part of the value before it`,
+    hint: `Put a comma before “${name}”, as in {glaze: soot, coats: 2}.`,
+  };
+}
+
+export const twoCommas: Fault = {
+  code: "two-commas",
+  message: "Two commas follow each other here, with nothing between them",
+  hint: "Take one of them away.",
 };
+
+export function badSpace(space: string): Fault {
+  const code = (space.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0");
+  return {
+    code: "odd-space",
+    message: `This space (U+${code}) is no plain one: it came with copied text, or from a phone, and is not read as a space`,
+    hint: "Delete it and type a space with the space bar.",
+  };
+}
+
+export const fullWidthColon: Fault = {
+  code: "full-width-colon",
+  message: "This colon is not the one of YAML, so no field is seen here",
+  hint: "Write a plain “:” with a space after it, as in “name: Tidewrack”.",
+};
+
+export function duplicateField(key: string): Fault {
+  return {
+    code: "duplicate-field",
+    message: `“${key}” stands here a second time`,
+    hint: "Keep one of the two.",
+  };
+}
+
+export const tooManyAliases: Fault = {
+  code: "too-many-aliases",
+  message: `Values are repeated here by “*”, more than the ${counted(mostRepeated)} that are read`,
+  hint: "Write the values out where they belong.",
+};
+
+export const tooManyValues: Fault = {
+  code: "too-many-values",
+  message: `The record holds more than the ${counted(mostValues)} values that are read`,
+  hint: "Write what belongs to several tiles or loads into a record for each.",
+};
+
+export function longList(length: number, most: number): Fault {
+  return {
+    code: "list-too-long",
+    message: `There are ${counted(length)} entries here, and no more than ${counted(most)} are read`,
+    hint: "Check that nothing was pasted here twice; write the rest into a record of its own.",
+  };
+}
+
+export function longValue(length: number): Fault {
+  return {
+    code: "value-too-long",
+    message: `This value is ${counted(length)} letters long, and no more than ${counted(longestValue)} are read`,
+    hint: "Write long texts as notes, beneath the second line “---”.",
+  };
+}
+
+export const longKey: Fault = {
+  code: "key-too-long",
+  message: `The name of this field is longer than the ${counted(longestKey)} letters that are read`,
+  hint: "Write each field as “name: value”.",
+};
+
+export function tooMany(what: string, most: number): Fault {
+  return {
+    code: "yaml-too-long",
+    message: `The fields have more than the ${counted(most)} ${what} that are read`,
+    hint: "Write long texts as notes, beneath the second line “---”.",
+  };
+}
+
+/** A number with a comma between its thousands. */
+export function counted(number: number): string {
+  return String(number).replace(/\B(?=(?:\d{3})+$)/gu, ",");
+}

@@ -2,6 +2,7 @@
 import type * as z from "zod";
 import { atmospheres, heatSources, kindsOfFiring } from "../terms/choices.ts";
 import type { Cone } from "../terms/cones.ts";
+import { longestList } from "../terms/limits.ts";
 import * as f from "./fields.ts";
 
 /** How far a witness cone had bent, as it stood when the kiln was opened. */
@@ -44,7 +45,7 @@ export const firingSchema = f.fields({
   ),
   tiles: f.optional(
     "The load list, by shelf: codes, or ranges of codes such as TB-101..TB-109.",
-    f.mapOf(f.oneOrMany(f.codes())),
+    f.boundedCodes(f.mapOf(f.oneOrMany(f.codes(), longestList))),
   ),
   schedule: f.optional("The programme, segment by segment.", f.list(segment)),
   unit: f.optional("C if left out; F where the schedule is in Fahrenheit.", f.choice(["C", "F"])),

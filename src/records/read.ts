@@ -56,6 +56,7 @@ function toFaults(issue: z.core.$ZodIssue): FieldFault[] {
   if (issue.code === "unrecognized_keys") return unknownFields(path, issue.keys, issue.message);
   if (issue.code === "invalid_type") return [wrongForm(path, issue.expected, issue.input)];
   if (issue.code === "too_small") return [emptyList(path)];
+  if (issue.code === "too_big") return [longList(path, Number(issue.maximum))];
   const [message = "", hint = ""] = issue.message.split("\n");
   const code = issue.code === "custom" ? String(issue.params?.code ?? "invalid") : "invalid";
   return [{ path, code, message, hint }];
@@ -63,13 +64,23 @@ function toFaults(issue: z.core.$ZodIssue): FieldFault[] {
 
 /** A schema's message for unknown fields is the list of those it knows: see `fields`. */
 function unknownFields(path: FieldPath, keys: readonly string[], known: string): FieldFault[] {
-  return keys.map((key) => ({
-    path: [...path, key],
+  return keys.map((key) => ({ path: [...path, key], ...unknownField(key, known.split(" ")) }));
+}
+
+/** The fault of a field that nobody declared, whatever its value. */
+export function unknownField(key: string, known: readonly string[]): Omit<FieldFault, "path"> {
+  return {
     atKey: true,
     code: "unknown-field",
     message: `There is no field “${key}” here`,
-    hint: suggestOneOf(key, known.split(" ")),
-  }));
+    hint: isForNotes(key)
+      ? "Write it as notes, beneath the second line “---”, in your own words."
+      : suggestOneOf(key, known),
+  };
+}
+
+function isForNotes(key: string): boolean {
+  return /^(?:notes?|comments?|descriptions?|remarks?)$/iu.test(key);
 }
 
 function wrongForm(path: FieldPath, expected: string, input: unknown): FieldFault {
@@ -95,6 +106,15 @@ function emptyList(path: FieldPath): FieldFault {
     code: "empty-list",
     message: `“${lastName(path)}” is an empty list`,
     hint: "Add at least one entry, or take the field out.",
+  };
+}
+
+function longList(path: FieldPath, most: number): FieldFault {
+  return {
+    path,
+    code: "list-too-long",
+    message: `“${lastName(path)}” has more than the ${most} entries that are read`,
+    hint: "Check that nothing was pasted here twice.",
   };
 }
 

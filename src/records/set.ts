@@ -1,6 +1,7 @@
 /** A set: a class, a term, a series of tests. */
 import type * as z from "zod";
 import { kindsOfSet } from "../terms/choices.ts";
+import { longestList } from "../terms/limits.ts";
 import * as f from "./fields.ts";
 import { sharedTileFields } from "./tile.ts";
 
@@ -27,7 +28,7 @@ export const setSchema = f.fields({
   jars: f.optional("Which glaze is in which numbered jar: 7: tidewrack.", f.mapOf(f.reference())),
   codes: f.optional(
     "Codes reserved for the set: one or a list, or ranges such as TB-101..TB-140.",
-    f.oneOrMany(f.codes()),
+    f.boundedCodes(f.oneOrMany(f.codes(), longestList)),
   ),
   control: f.optional("The code of the tile whose twin goes into every load.", f.reference()),
 });

@@ -128,17 +128,39 @@ export const step = f.oneForm<Step>(
   Object.values(forms) as z.ZodType<Step>[],
   (input): z.ZodType<Step> | f.FormFault => {
     if (typeof input !== "object" || input === null || Array.isArray(input))
-      return {
-        code: "step-without-key",
-        message: "A step is written as a map with a key, and this one is not",
-        hint: "Write, for example, “- glaze: soot”.",
-      };
+      return stepWithoutName(input);
     const found = stepKeys.filter((key) => key in input);
     const [only] = found;
     if (only && found.length === 1) return forms[only] as z.ZodType<Step>;
     return found.length === 0 ? noStepKey(Object.keys(input)) : severalStepKeys(found);
   },
 );
+
+function stepWithoutName(input: unknown): f.FormFault {
+  const word = typeof input === "string" ? input : undefined;
+  return {
+    code: "step-without-key",
+    message:
+      word === undefined
+        ? "A list stands here, where a step says what was done"
+        : `“${word}” alone does not say what was done`,
+    hint:
+      word === undefined
+        ? "Write each step on a line of its own, as in “- glaze: soot”."
+        : sayHow(word),
+  };
+}
+
+/** What a word alone most likely was meant as. */
+function sayHow(word: string): string {
+  const knownAs = [
+    ["fired", kindsOfFiring],
+    ["resist", resists],
+    ["remove", removals],
+  ] as const;
+  const key = knownAs.find(([, words]) => words.some((known) => known === word))?.[0] ?? "glaze";
+  return `Write it on a line of its own as “- ${key}: ${word}”, or between brackets as “{${key}: ${word}}”.`;
+}
 
 function noStepKey(keys: readonly string[]): f.FormFault {
   const suggestion = keys.map((key) => findNearest(key, stepKeys)).find(Boolean);

@@ -12,9 +12,11 @@ export function findNearest(found: string, known: Iterable<string>): string | un
   const wanted = found.toLowerCase();
   let best: { word: string; steps: number } | undefined;
   for (const word of known) {
-    const steps = countSteps(wanted, word.toLowerCase());
     const longest = Math.max(word.length, wanted.length);
     const allowed = longest > 2 ? Math.max(1, Math.floor(longest / 3)) : 0;
+    // Every letter more is a step, so that most words need not be compared at all.
+    if (Math.abs(word.length - wanted.length) > allowed + 1) continue;
+    const steps = countSteps(wanted, word.toLowerCase());
     if (steps <= allowed && (!best || steps < best.steps)) best = { word, steps };
   }
   return best?.word;

@@ -1,6 +1,7 @@
 /** A test tile: what was put on it, in order, and what came out of the kiln. */
 import type * as z from "zod";
 import { agains, effects, fates, faults, shapes, surfaces, textures } from "../terms/choices.ts";
+import { mostLayers } from "../terms/limits.ts";
 import * as f from "./fields.ts";
 import { leachTests } from "./leach-test.ts";
 import { step } from "./steps.ts";
@@ -75,7 +76,7 @@ export const tileSchema = f.fields({
   ...sharedTileFields,
   layers: f.required(
     "Everything that was put on, taken off or fired, bottom first, in the order it was done.",
-    f.list(step),
+    f.list(step, mostLayers),
   ),
   result: f.optional(
     "What came out of the kiln; one, or a list with one for each glaze firing.",

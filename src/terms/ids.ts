@@ -49,8 +49,38 @@ export function findIdFault(id: string): string | undefined {
 
 /** Splits a code into what stands before its last number, and that number: `TB-014` → `TB-`, `014`. */
 function splitCode(code: string): { stem: string; digits: string } | undefined {
-  const match = /^(.*?)(\d+)$/u.exec(code);
-  return match ? { stem: match[1] ?? "", digits: match[2] ?? "" } : undefined;
+  let begin = code.length;
+  while (begin > 0 && /\d/u.test(code.charAt(begin - 1))) begin -= 1;
+  return begin < code.length
+    ? { stem: code.slice(0, begin), digits: code.slice(begin) }
+    : undefined;
+}
+
+interface CodeRange {
+  readonly first: string;
+  readonly stem: string;
+  readonly begin: number;
+  readonly count: number;
+  readonly width: number;
+}
+
+/** A code or a range of codes, before it is spelt out; undefined as for `findCodes`. */
+function parseRange(text: string): CodeRange | undefined {
+  const [first = "", last, ...rest] = text.split("..").map((part) => part.trim());
+  if (first === "" || rest.length > 0) return undefined;
+  if (last === undefined) return { first, stem: "", begin: 0, count: 1, width: 0 };
+  const from = splitCode(first);
+  const to = splitCode(last);
+  if (!from || !to || idKey(from.stem) !== idKey(to.stem)) return undefined;
+  const begin = Number(from.digits);
+  const count = Number(to.digits) - begin + 1;
+  if (!(count >= 1 && count <= longestRange)) return undefined;
+  return { first, stem: from.stem, begin, count, width: from.digits.length };
+}
+
+/** How many codes a text names, as `findCodes` would spell them out; 1 where it names none. */
+export function countCodes(text: string): number {
+  return parseRange(text)?.count ?? 1;
 }
 
 /**
@@ -61,19 +91,12 @@ function splitCode(code: string): { stem: string; digits: string } | undefined {
  * lie more than `longestRange` apart
  */
 export function findCodes(text: string): readonly string[] | undefined {
-  const [first = "", last, ...rest] = text.split("..").map((part) => part.trim());
-  if (first === "" || rest.length > 0) return undefined;
-  if (last === undefined) return [first];
-  const from = splitCode(first);
-  const to = splitCode(last);
-  if (!from || !to || idKey(from.stem) !== idKey(to.stem)) return undefined;
-  const begin = Number(from.digits);
-  const count = Number(to.digits) - begin + 1;
-  if (!(count >= 1 && count <= longestRange)) return undefined;
-  const width = from.digits.length;
+  const range = parseRange(text);
+  if (!range || range.width === 0) return range && [range.first];
+  const { stem, begin, count, width } = range;
   return Array.from(
     { length: count },
-    (_, i) => `${from.stem}${String(begin + i).padStart(width, "0")}`,
+    (_, i) => `${stem}${String(begin + i).padStart(width, "0")}`,
   );
 }
 

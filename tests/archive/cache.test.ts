@@ -5,7 +5,12 @@ import { folderCache } from "../../src/archive/folder-cache.ts";
 import type { ParsedText } from "../../src/reader/parsed-text.ts";
 import { least, read, record, sound, tell, temporaryFolder, writeFiles } from "./archives.ts";
 
-const parsed = (name: string): ParsedText => ({ source: { name }, notes: "", faults: [] });
+const parsed = (name: string): ParsedText => ({
+  source: { name },
+  notes: "",
+  blanks: [],
+  faults: [],
+});
 
 function filesIn(dir: string): string[] {
   return fs

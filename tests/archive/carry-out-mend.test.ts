@@ -14,7 +14,7 @@ describe("a field that is written", () => {
     file: "tiles/evening/set.md",
     kind: "set",
     path: ["link"],
-    value: "abcdefgh23",
+    value: "q7mzk2v9xw4trh6npb3cyd",
   };
   const before = record("name: Evening # on Tuesdays\nlisted: no", "Notes.");
 
@@ -28,7 +28,10 @@ describe("a field that is written", () => {
   it("leaves every other letter alone", () => {
     expect(carryOut(before)).toEqual({
       carriedOut: { ok: true },
-      after: record("name: Evening # on Tuesdays\nlisted: no\nlink: abcdefgh23", "Notes."),
+      after: record(
+        "name: Evening # on Tuesdays\nlisted: no\nlink: q7mzk2v9xw4trh6npb3cyd",
+        "Notes.",
+      ),
     });
   });
 

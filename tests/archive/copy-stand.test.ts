@@ -80,7 +80,7 @@ describe("the frames of a photograph", () => {
       studio.yaml:5:9 error: A part of a picture is four numbers, the right edge beyond the left and the bottom below the top [bad-box]
         5 |   crop: [80, 14, 20, 68]
           |         ^
-        Write left, top, right and bottom in per cent, as in [8, 8, 92, 92].
+        Write left, top, right and bottom in per cent, as in [8, 8, 92, 92]; between brackets, decimals need a point: 8.5.
 
       studio.yaml:6:3 error: There is no field “alt” here [unknown-field]
         6 |   alt: A tile

@@ -65,10 +65,10 @@ describe("an archive with faults of every kind", () => {
           |                       ^
         Correct the code, write the tile's record, or reserve the code with “codes:” in a set.md.
 
-      tiles/WL-001.md:6:1 error: This line does not stand under those it belongs to [bad-indent]
+      tiles/WL-001.md:6:4 error: This line begins 1 space too far to the left, so it is not clear what it belongs to [bad-indent]
         6 |    by: brush
-          | ^
-        Begin all fields of one record, and all entries of one list, in the same column.
+          |    ^
+        Put 1 space more before it, so that it begins right under “coats”.
       "
     `);
   });

@@ -60,7 +60,6 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
   esbuild: ["publish"],
   exifr: ["photos"],
   "fastest-levenshtein": ["records"],
-  "gray-matter": ["archive"],
   "heic-decode": ["photos"],
   "markdown-it": ["publish", "templates"],
   "ml-fcnnls": ["chemistry"],

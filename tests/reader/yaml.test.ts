@@ -309,7 +309,7 @@ describe("YAML meant to hurt", () => {
   it("more fields than any record has are not looked at", async () => {
     expect(await tellOfFields("layers: x\n".repeat(30_000))).toMatchInlineSnapshot(`
       "
-      tiles/WL-002.md:1:1 error: The fields are longer than the 250,000 letters that are read [yaml-too-long]
+      tiles/WL-002.md:1:1 error: The fields have more than the 100,000 letters that are read [yaml-too-long]
         1 | ---
           | ^
         Write long texts as notes, beneath the second line “---”.

@@ -56,8 +56,8 @@ describe("the faults of a tile", () => {
       maker: “maker” should be a single value, and a list was found [wrong-form] Write one value on the same line.
       shape: “flatt” is not among the choices here [unknown-choice] Did you mean “flat”?
       angle: “190” is no angle in degrees [not-a-number] Write a number from 0 to 180, without its unit.
-      photo.crop: A part of a picture is four numbers, the right edge beyond the left and the bottom below the top [bad-box] Write left, top, right and bottom in per cent, as in [8, 8, 92, 92].
-      photo.grey: A part of a picture is four numbers, the right edge beyond the left and the bottom below the top [bad-box] Write left, top, right and bottom in per cent, as in [8, 8, 92, 92].
+      photo.crop: A part of a picture is four numbers, the right edge beyond the left and the bottom below the top [bad-box] Write left, top, right and bottom in per cent, as in [8, 8, 92, 92]; between brackets, decimals need a point: 8.5.
+      photo.grey: A part of a picture is four numbers, the right edge beyond the left and the bottom below the top [bad-box] Write left, top, right and bottom in per cent, as in [8, 8, 92, 92]; between brackets, decimals need a point: 8.5.
       photo.caption (its name): There is no field “caption” here [unknown-field] Choose from: alt, crop, grey.
       result.0.surface.1: “mat” is not among the choices here [unknown-choice] Choose from: dry, gloss, matte, satin.
       result.0.faults.0: “crackle” is not among the choices here [unknown-choice] Choose from: blistering, bloating, cloudy, colour-lost, crawling, crazing, dunting, flaking, kiln-crumbs, overfired, pinholing, running, shivering, too-thick, too-thin, underfired, warping, none.
@@ -91,7 +91,7 @@ describe("the faults of a tile", () => {
       }),
     ).toMatchInlineSnapshot(`
       "
-      layers.0: A step is written as a map with a key, and this one is not [step-without-key] Write, for example, “- glaze: soot”.
+      layers.0: “soot” alone does not say what was done [step-without-key] Write it on a line of its own as “- glaze: soot”, or between brackets as “{glaze: soot}”.
       layers.1: This step has none of glaze, fade, resist, remove, fired, so it does not say what was done [step-without-key] Begin the step with what was done, for example “- glaze: soot”.
       layers.2: This step has none of glaze, fade, resist, remove, fired, so it does not say what was done [step-without-key] Did you mean “glaze”?
       layers.3: This step is glaze and fade at once [step-with-two-keys] Write one step for each, in the order they were done.
@@ -232,7 +232,7 @@ describe("the faults of the other records", () => {
       name: “name” is missing [missing-field] Add a line “name:” with its value.
       cones: “hot” is no cone of any chart [unknown-cone] Write a cone by its name, such as 06, 6 or 5½, or two for a range: 5-6.
       expansion.mean: “6,1e” is no expansion in millionths per kelvin [not-a-number] Write a number above 0, without its unit.
-      expansion.between: Two different numbers belong here, each a temperature in °C [bad-pair] Write them as in [20, 500].
+      expansion.between: Two different numbers belong here, each a temperature in °C [bad-pair] Write them as in [20, 500]; between brackets, decimals need a point: 20.5.
       absorption: “101” is no percentage [not-a-number] Write a number from 0 to 100, without its unit.
       reclaim: “partly” is neither yes nor no [not-yes-or-no] Write yes or no.
       "

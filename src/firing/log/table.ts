@@ -1,5 +1,6 @@
 /** The text of a log, taken apart into rows and cells. */
 import { CsvError, parse } from "csv-parse/sync";
+import { largestLog, mostLogCells, mostLogRows } from "../../terms/limits.ts";
 import { LogFault } from "./note.ts";
 
 export type Separator = "\t" | ";" | ",";
@@ -11,9 +12,6 @@ export interface Table {
   readonly lines: readonly number[];
 }
 
-/** In characters: a reading a second for a week. */
-const largest = 20_000_000;
-
 const lineEnd = /\r\n|\n|\r/u;
 
 /**
@@ -22,7 +20,7 @@ const lineEnd = /\r\n|\n|\r/u;
  * @throws LogFault where the text is no table
  */
 export function parseTable(text: string): Table {
-  if (text.length > largest)
+  if (text.length > largestLog)
     throw new LogFault(
       "log-too-large",
       "The log is larger than 20 MB.",
@@ -37,9 +35,26 @@ export function parseTable(text: string): Table {
   const plain = text.startsWith("\uFEFF") ? text.slice(1) : text;
   const declared = /^sep=(.)(?:\r\n|\n|\r)/u.exec(plain);
   const body = declared ? plain.slice(declared[0].length) : plain;
+  refuseTooMuch(body);
   const separator = findSeparator(body);
   const rows = splitRows(body, separator);
   return { separator, rows, lines: numberLines(rows, declared ? 2 : 1, body.includes('"')) };
+}
+
+/** Counts what would become rows and cells, before any are made. */
+function refuseTooMuch(text: string): void {
+  let [rows, separators] = [0, 0];
+  for (let i = 0; i < text.length; i += 1) {
+    const letter = text.charAt(i);
+    if (letter === "\n" || letter === "\r") rows += 1;
+    else if (letter === "," || letter === ";" || letter === "\t") separators += 1;
+  }
+  if (rows <= mostLogRows && rows + separators <= mostLogCells) return;
+  throw new LogFault(
+    "log-too-large",
+    `The log has more than the ${mostLogRows / 1000},000 rows or ${mostLogCells / 1_000_000} million cells that are read.`,
+    "Export it with a longer interval, with time and temperature alone: a reading every ten seconds is plenty.",
+  );
 }
 
 /** The degree sign of an old encoding shows as U+FFFD; more than a few of them are no text. */

@@ -38,7 +38,8 @@ export function followLoads(firings: KnownFirings, codes: TileCodes): Loads {
       const earlier = byTile.get(key) ?? [];
       const clash = findClash(loading, earlier);
       if (clash) problems.push(clash);
-      else byTile.set(key, [...earlier, loading]);
+      else if (earlier.length === 0) byTile.set(key, [loading]);
+      else earlier.push(loading);
     }
   }
   return { byTile, problems };
@@ -101,7 +102,8 @@ export function makeFirings(
   for (const [key, tile] of tiles) {
     for (const { firing, shelf } of loads.byTile.get(key) ?? []) {
       const list = lists.get(firing.file) ?? [];
-      lists.set(firing.file, [...list, { tile: tile.id, shelf }]);
+      list.push({ tile: tile.id, shelf });
+      lists.set(firing.file, list);
     }
   }
   return new Map(

@@ -3,6 +3,7 @@ import type { Filed } from "../../records/archive.ts";
 import type { FiringRecord } from "../../records/firing.ts";
 import type { Problem } from "../../records/problem.ts";
 import { idKey } from "../../terms/ids.ts";
+import { mostProblemsOfFile } from "../../terms/limits.ts";
 import { problemOfFile } from "../problem-of-file.ts";
 import { type Known, type Mention, unknownName } from "./look-up.ts";
 import { soughtTile } from "./sought.ts";
@@ -24,19 +25,24 @@ export function findUnknownCodes(
   codes: TileCodes,
 ): readonly Problem[] {
   if (codes.reservedUnknown) return [];
+  let told = 0;
   return Object.entries(record.tiles ?? {}).flatMap(([shelf, entries]) =>
     entries.flatMap((entry, i) => {
       const unknown = entry.filter((code) => !isKnown(code, codes));
       const renamed = unknown.filter((code) => codes.formerly.has(idKey(code)));
       const missing = unknown.filter((code) => !codes.formerly.has(idKey(code)));
       const mention = (written: string) => ({ file, path: ["tiles", shelf, i], written });
+      told += unknown.length;
       return [
         ...renamed.map((code) => renamedTile(mention(code), codes)),
-        ...missingTiles(missing.map(mention), codes),
+        // Nobody reads so many guesses, and each is looked for among all tiles.
+        ...missingTiles(missing.map(mention), told > mostProblemsOfFile ? noGuess : codes),
       ];
     }),
   );
 }
+
+const noGuess = { ids: new Map<string, string>() };
 
 function isKnown(code: string, { ids, reserved }: TileCodes): boolean {
   return ids.has(idKey(code)) || reserved.has(idKey(code));
@@ -52,7 +58,7 @@ function renamedTile({ file, path, written }: Mention, { formerly }: TileCodes):
 }
 
 /** One problem for all that a range of codes names in vain. */
-function missingTiles(mentions: readonly Mention[], { ids }: TileCodes): Problem[] {
+function missingTiles(mentions: readonly Mention[], { ids }: Pick<TileCodes, "ids">): Problem[] {
   const [first, second, ...more] = mentions;
   if (!first) return [];
   if (!second) return [unknownName(first, ids, soughtTile)];

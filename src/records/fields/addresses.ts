@@ -1,7 +1,9 @@
 /** Fields that name things outside the record: codes, files, web addresses, a format. */
-
-import { findCodes } from "../../terms/ids.ts";
+import type * as z from "zod";
+import { countCodes, findCodes } from "../../terms/ids.ts";
+import { mostCodesOfRecord } from "../../terms/limits.ts";
 import { findLinkFault } from "../../terms/links.ts";
+import { refusing } from "./forms.ts";
 import { scalar } from "./scalar.ts";
 
 /** A code or a range of codes, spelt out: `TB-101..TB-103`. */
@@ -18,6 +20,28 @@ export const codes = () =>
     },
     { type: ["string", "number"] },
   );
+
+/**
+ * Codes and ranges, however they are grouped, of which one record may name only so many: refused
+ * before any range is spelt out.
+ */
+export function boundedCodes<Out>(schema: z.ZodType<Out>) {
+  return refusing(schema, (input) => {
+    const count = countAll(input);
+    if (count <= mostCodesOfRecord) return undefined;
+    return {
+      code: "too-many-codes",
+      message: `These ranges name ${count} codes, and no more than ${mostCodesOfRecord} are read in one record`,
+      hint: "Check the ends of each range; write several loads or sets into a record for each.",
+    };
+  });
+}
+
+function countAll(input: unknown): number {
+  if (typeof input === "string") return countCodes(input);
+  if (typeof input !== "object" || input === null) return 0;
+  return Object.values(input).reduce((sum: number, part) => sum + countAll(part), 0);
+}
 
 /** The name of a file beside the record. A path that leads elsewhere is a fault. */
 export const fileName = () =>

@@ -21,7 +21,7 @@ export const box = () =>
     context.addIssue({
       code: "custom",
       message:
-        "A part of a picture is four numbers, the right edge beyond the left and the bottom below the top\nWrite left, top, right and bottom in per cent, as in [8, 8, 92, 92].",
+        "A part of a picture is four numbers, the right edge beyond the left and the bottom below the top\nWrite left, top, right and bottom in per cent, as in [8, 8, 92, 92]; between brackets, decimals need a point: 8.5.",
       params: { code: "bad-box" },
     });
     return z.NEVER;

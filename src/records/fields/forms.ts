@@ -83,6 +83,21 @@ function demanding<Out>(
   return demanded;
 }
 
+/** Reads a value as `schema` does, unless `findFault` refuses it without looking any closer. */
+export function refusing<Out>(
+  schema: z.ZodType<Out>,
+  findFault: (input: unknown) => FormFault | undefined,
+) {
+  const bounded = z.unknown().transform((input, context): Out => {
+    const fault = findFault(input);
+    if (!fault) return readInto(context, schema, input);
+    addFault(context, fault);
+    return z.NEVER;
+  });
+  editorHints.add(bounded, { kind: "any-of", of: [schema] });
+  return bounded;
+}
+
 function addFault(context: z.RefinementCtx, fault: FormFault): void {
   context.addIssue({
     code: "custom",

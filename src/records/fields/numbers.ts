@@ -13,6 +13,7 @@ export function number(
 ) {
   return scalar<number>(
     (found) => {
+      if (isThousands(found)) return ambiguous(found);
       const value = Number(found.replace(",", "."));
       const isNumber = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/u.test(found);
       if (isNumber && Math.abs(value) > greatest) return tooGreat(expected);
@@ -25,6 +26,20 @@ export function number(
     },
     { type: ["number", "string"] },
   );
+}
+
+/** `1,215` is 1.215 to some and 1215 to others. */
+function isThousands(found: string): boolean {
+  return /^[+-]?[1-9]\d{0,2}(?:,\d{3})+$/u.test(found);
+}
+
+function ambiguous(found: string) {
+  const whole = found.replaceAll(",", "");
+  return {
+    code: "ambiguous-number",
+    message: `The comma of “${found}” may stand before thousands or before decimals`,
+    hint: `Write ${whole}, or the decimals with a point.`,
+  };
 }
 
 /** The figure itself is not told: it may have hundreds of digits. */
@@ -62,6 +77,7 @@ const least = 1e-6;
 export const parts = () =>
   scalar<number>(
     (found) => {
+      if (isThousands(found)) return ambiguous(found);
       const value = Number(found.replace(",", "."));
       const isNumber = /^(\d+([.,]\d*)?|[.,]\d+)$/u.test(found);
       if (isNumber && value > greatest) return tooGreat("number of parts");
@@ -99,7 +115,7 @@ export const numberPair = (expected: string) =>
       return first < second ? [first, second] : [second, first];
     context.addIssue({
       code: "custom",
-      message: `Two different numbers belong here, each a ${expected}\nWrite them as in [20, 500].`,
+      message: `Two different numbers belong here, each a ${expected}\nWrite them as in [20, 500]; between brackets, decimals need a point: 20.5.`,
       params: { code: "bad-pair" },
     });
     return z.NEVER;

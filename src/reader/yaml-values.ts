@@ -1,0 +1,87 @@
+/** Values that are read in a way nobody may have meant, told by looking at how they were typed. */
+import { isScalar, type Scalar } from "yaml";
+import { findUnseen } from "./decode-text.ts";
+import { badListDash, codeOf, longDash } from "./yaml-keys.ts";
+import type { FaultAt } from "./yaml-words.ts";
+
+/** Takes up no room, so nobody sees that it is there, and two words look alike and are not. */
+const hidden = /[\u00ad\u200b\u2060\ufeff]/u;
+const hiddenAll = /[\u00ad\u200b\u2060\ufeff]/gu;
+
+/** A value, all of it between curly quotes. */
+const inCurlyQuotes = /^[“”„‟«»‘’‚‛](?<inside>[^“”„‟«»]*)[“”‟«»’‛]$/u;
+
+/**
+ * What is wrong with a value as it was typed.
+ *
+ * @param yaml the whole text
+ * @param name the field it belongs to, for the hint
+ */
+export function findValueFaults(yaml: string, scalar: Scalar, name: string): FaultAt[] {
+  const [start = 0, end = 0] = scalar.range ?? [];
+  const text = String(scalar.value);
+  const faults = findCharacters(text, start, scalar.type === "QUOTE_DOUBLE");
+  if (scalar.type !== "PLAIN") return faults;
+  const dash = longDash.exec(text);
+  if (dash) faults.push({ offset: start, ...badListDash(dash[0].trim()) });
+  const inside = inCurlyQuotes.exec(text)?.groups?.inside;
+  if (inside !== undefined) faults.push(curlyQuotes(text, inside.trim(), start, name));
+  const newline = yaml.indexOf("\n", start);
+  if (newline >= 0 && newline < end) faults.push(swallowed(yaml, newline, name));
+  return faults;
+}
+
+function findCharacters(text: string, offset: number, escaped: boolean): FaultAt[] {
+  const unseen = findUnseen(text);
+  if (unseen)
+    return [
+      {
+        offset,
+        code: "control-character",
+        message: `A backslash in this value makes a character that nobody can see (${unseen.name})`,
+        hint: "Use single quotes for this value, or write the backslash twice.",
+      },
+    ];
+  const found = escaped ? null : hidden.exec(text);
+  if (!found) return [];
+  return [
+    {
+      offset: offset + found.index,
+      code: "hidden-character",
+      message: `A character that nobody can see (${codeOf(found[0])}) stands in this value`,
+      hint: "Delete the word and type it again.",
+    },
+  ];
+}
+
+function curlyQuotes(text: string, inside: string, offset: number, name: string): FaultAt {
+  return {
+    offset,
+    code: "curly-quotes",
+    message: `The curly quotes of ${text} are read as part of the value`,
+    hint: `Write “${name}: ${inside}” without quotes, or with straight ones: “${name}: "${inside}"”.`,
+  };
+}
+
+/** A line that goes on with the value above it; it may have been meant as a field of its own. */
+function swallowed(yaml: string, newline: number, name: string): FaultAt {
+  const offset = newline + 1 + yaml.slice(newline + 1).search(/\S/u);
+  return {
+    offset,
+    severity: "warning",
+    code: "line-joined",
+    message: `This line is read as part of the value of “${name}” above it`,
+    hint: `If it is a field of its own, write it as “name: value” in the column of “${name}”; if it does belong to the value, put all of the value in quotes.`,
+  };
+}
+
+/** A value without what `findValueFaults` finds wrong with it, so that nothing is told of it twice. */
+export function mendValue(text: string): string {
+  const inside = inCurlyQuotes.exec(text)?.groups?.inside;
+  return (inside ?? text.replace(longDash, "")).replace(hiddenAll, "");
+}
+
+/** A scalar in the text it was parsed from. */
+export function typedText(yaml: string, node: unknown): string {
+  return isScalar(node) && node.range ? yaml.slice(node.range[0], node.range[1]) : "";
+}
