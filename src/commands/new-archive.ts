@@ -66,6 +66,14 @@ async function writeInto(path: string, content: string): Promise<void> {
 
 type Package = { [key: string]: unknown; dependencies?: Record<string, string> };
 
+/**
+ * The very version that wrote the archive, so that a class's site looks the same next term. A file or
+ * an address that Tilebook was installed from stays.
+ */
+function pinned(installedAs: string | undefined, version: string): string {
+  return installedAs === undefined || /^[\^~\d]/u.test(installedAs) ? version : installedAs;
+}
+
 /** The archive's package.json: what was there, with Tilebook as a dependency and its commands. */
 async function describePackage(path: string): Promise<string> {
   const { version } = JSON.parse(await readFile(ownPackage, "utf8")) as { version: string };
@@ -79,7 +87,10 @@ async function describePackage(path: string): Promise<string> {
       build: "tilebook build",
       ...(before.scripts as object | undefined),
     },
-    dependencies: { tilebook: `^${version}`, ...before.dependencies },
+    dependencies: {
+      ...before.dependencies,
+      tilebook: pinned(before.dependencies?.tilebook, version),
+    },
   };
   return `${JSON.stringify(described, null, 2)}\n`;
 }

@@ -152,3 +152,21 @@ test("nothing is written over in a folder that holds an archive", async () => {
   expect(await readdir(folder)).toEqual(["studio.yaml"]);
   await removeFolder(folder);
 });
+
+test.each([
+  ["from a registry", "^0.0.9", true],
+  ["from a packed file", "file:tilebook-0.1.0.tgz", false],
+  ["not at all", undefined, true],
+])(
+  "an archive begun with Tilebook installed %s keeps the very version that wrote it",
+  async (_, installed, isPinned) => {
+    const dependencies = installed && { tilebook: installed };
+    const folder = await writeFolder({ "package.json": JSON.stringify({ dependencies }) });
+    vi.spyOn(console, "log").mockImplementation(() => undefined);
+    await newArchive(folder);
+    const own = JSON.parse(await readFile(join(project, "package.json"), "utf8"));
+    const described = JSON.parse(await readFile(join(folder, "package.json"), "utf8"));
+    expect(described.dependencies.tilebook).toBe(isPinned ? own.version : installed);
+    await removeFolder(folder);
+  },
+);

@@ -1,0 +1,83 @@
+/** What the docs tell people to type works as it is written. */
+import { existsSync } from "node:fs";
+import { readFile } from "node:fs/promises";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { describe, expect, test } from "vitest";
+import { spawnTilebook } from "../commands/tilebook.ts";
+import { removeFolder, soundFiles, writeFolder } from "../support/archive-folder.ts";
+import { commandsIn, listDocs, writtenCommands } from "./commands.ts";
+
+const project = fileURLToPath(new URL("../../", import.meta.url));
+
+/** What words that stand for a reader's own stand for here. */
+const own: Readonly<Record<string, string>> = {
+  FOLDER: "somewhere",
+  ARCHIVE: ".",
+  SITE: "our-site",
+  GLAZE: "liner",
+  MATERIAL: "whiting",
+  "ONE,OTHER": "liner,chalky",
+  "LB-1": "LB-1",
+  SET: "evening",
+  autumn: "evening",
+};
+
+/** Commands that go on until they are stopped, and what they say once they work. */
+const lasting: Readonly<Record<string, RegExp>> = {
+  serve: /stop with Ctrl-C/u,
+  crop: /The copy stand is at/u,
+};
+
+async function archiveOfDocs(): Promise<string> {
+  const files = await soundFiles();
+  const liner = files["recipes/glazes/liner.md"] as string;
+  return writeFolder({ ...files, "recipes/glazes/chalky.md": liner.replace("Liner", "Chalky") });
+}
+
+/** Below what a system hands out by itself, so that nothing else is handed it. */
+let port = 24_000 + (process.pid % 6_000);
+
+const commands = await writtenCommands();
+
+test("commands are found in code, in running words and in workflows", () => {
+  const text =
+    "```\nnpx tilebook serve   shows it\n```\n- `npm run --silent tilebook -- check\n  --fix` shows\n";
+  expect(commandsIn("x.md", text).map(({ args }) => args)).toEqual([["serve"], ["check", "--fix"]]);
+});
+
+describe("every command of the docs does what it is asked for", () => {
+  const distinct = new Map(commands.map(({ args }) => [args.join(" "), args]));
+
+  test.each([...distinct])("tilebook %s", async (_, args) => {
+    const folder = await archiveOfDocs();
+    const typed = args.map((word) => own[word] ?? word);
+    const words =
+      typed[0] === "new-archive" ? typed.map((word) => (word === "." ? "new" : word)) : typed;
+    const said = lasting[words[0] ?? ""];
+    try {
+      if (said) {
+        port += 1;
+        const { err } = await spawnTilebook([...words, "--port", String(port)], {
+          cwd: folder,
+          onSaid: (all, child) => void (said.test(all) && child.kill("SIGTERM")),
+        });
+        expect(err).toMatch(said);
+        return;
+      }
+      expect(await spawnTilebook(words, { cwd: folder })).toMatchObject({ code: 0 });
+    } finally {
+      await removeFolder(folder);
+    }
+  });
+});
+
+test("every page that the docs lead to is there", async () => {
+  const missing: string[] = [];
+  for (const file of await listDocs()) {
+    const text = await readFile(join(project, file), "utf8");
+    for (const [, to = ""] of text.matchAll(/\]\((?!https?:|#)([^)#]+)/gu))
+      if (!existsSync(join(project, dirname(file), to))) missing.push(`${file} leads to ${to}`);
+  }
+  expect(missing).toEqual([]);
+});
