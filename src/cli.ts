@@ -58,7 +58,7 @@ function addCheck(program: Command, finish: Finish): void {
     .command("check")
     .description("find every fault of the archive")
     .option("--archive <folder>", "the archive", ".")
-    .option("--cache <folder>", "where work is remembered between runs")
+    .option("--cache <folder>", "where the pictures that were made are remembered between runs")
     .option("--format <form>", `${reportFormats.join(", ")}`, readFormat, "text" as const)
     .option("--fix", "show what can be mended without a guess, ask, and do it", false)
     .option("--yes", "with --fix: do it without asking", false)
@@ -77,7 +77,7 @@ function addBuild(program: Command, isQuiet: () => boolean, finish: Finish): voi
     .description("check the archive and write its site")
     .option("--archive <folder>", "the archive", ".")
     .option("--out <folder>", "where the site is written; site in the archive if left out")
-    .option("--cache <folder>", "where work is remembered between runs")
+    .option("--cache <folder>", "where the pictures that were made are remembered between runs")
     .option(
       "--address <url>",
       "where the site will be published, if not as studio.yaml says",
@@ -96,7 +96,7 @@ function addServe(program: Command, isQuiet: () => boolean, finish: Finish): voi
     .description("build the site, show it on this computer, and build it again when a file changes")
     .option("--archive <folder>", "the archive", ".")
     .option("--out <folder>", "where the site is written; site in the archive if left out")
-    .option("--cache <folder>", "where work is remembered between runs")
+    .option("--cache <folder>", "where the pictures that were made are remembered between runs")
     .option("--port <number>", "the port to show it on", readPort, 8080)
     .action(async (options) => {
       const { serve } = await import("./commands/serve.ts");
@@ -115,7 +115,7 @@ function addCrop(program: Command, finish: Finish): void {
       "a set, or codes of tiles, to look at; left out, every photograph of the studio's copy stand",
     )
     .option("--archive <folder>", "the archive", ".")
-    .option("--cache <folder>", "where work is remembered between runs")
+    .option("--cache <folder>", "where the pictures that were made are remembered between runs")
     .option("--port <number>", "the port to show it on", readPort, 8090)
     .action(async (names: string[], options) => {
       const { crop } = await import("./commands/crop.ts");

@@ -10,7 +10,6 @@ import { findPosition } from "../reader/find-position.ts";
 import type { Form } from "../reader/parsed-text.ts";
 import { type RecordKind, recordKinds } from "../records/kinds.ts";
 import { readAs, type Source, type SourceMap } from "../records/read.ts";
-import { noCache } from "./parse-cache.ts";
 import { parseText, yamlOf } from "./parse-text.ts";
 import { splitRecord } from "./split-record.ts";
 
@@ -65,7 +64,7 @@ export function writeFields(
 
 /** What a record says, where nothing is wrong with it. */
 function readSound(text: string, form: Form, kind: RecordToWrite["kind"]): SourceMap | undefined {
-  const { source, faults } = parseText(text, form, noCache);
+  const { source, faults } = parseText(text, form);
   const schema = recordKinds.find(({ name }) => name === kind)?.schema;
   if (!source || !schema || faults.some(({ severity }) => severity === "error")) return undefined;
   return readAs(schema, source).ok ? source : undefined;

@@ -1,5 +1,6 @@
 /** `tilebook build`: checks the archive and, where it has no error, writes its site. */
 
+import { forgetParsed } from "../archive/forget-parsed.ts";
 import { unlistedUrl } from "../catalogue/addresses.ts";
 import type { Findings } from "../catalogue/findings.ts";
 import { makeCatalogue } from "../catalogue/make.ts";
@@ -50,6 +51,7 @@ export async function buildSite(options: BuildOptions): Promise<Built> {
   const progress = startProgress(options.quiet);
   const siteFolder = await checkSiteFolder(siteFolderOf(options), options.archive);
   const cacheDir = cacheFolderOf(options);
+  forgetParsed(cacheDir);
   const examined = await examineArchive(options.archive, cacheDir, progress, "headers");
   const { archive } = examined.read;
   const address = options.address ?? archive?.studio.address ?? null;

@@ -57,7 +57,7 @@ export async function openCopyStand(
 ): Promise<CopyStandOpened | undefined> {
   const { archive: dir } = options;
   const cacheDir = cacheFolderOf(options);
-  const open = () => openNamed(dir, names, cacheDir);
+  const open = () => openNamed(dir, names);
   const first = await open();
   if (!first) return undefined;
   const chosen = chooseTiles(first.archive, names);
@@ -137,11 +137,7 @@ async function measureOn(
 }
 
 /** Errors in what was named are in the way; of what is elsewhere, nothing is written or shown. */
-function openNamed(
-  dir: string,
-  names: readonly string[],
-  cacheDir: string,
-): Promise<Opened | undefined> {
+function openNamed(dir: string, names: readonly string[]): Promise<Opened | undefined> {
   const keys = new Set(names.map(idKey));
   const isNamed = (file: string) => {
     const [name = "", folder = ""] = file.split("/").reverse();
@@ -149,7 +145,7 @@ function openNamed(
       keys.has(idKey(name.replace(/\.md$/iu, ""))) || (name === "set.md" && keys.has(idKey(folder)))
     );
   };
-  return openWhole(dir, isNamed, cacheDir);
+  return openWhole(dir, isNamed);
 }
 
 function tellLeftOut({ archive, counts }: Opened, check: string): void {

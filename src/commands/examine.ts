@@ -27,7 +27,7 @@ export interface Examined {
 /**
  * Examines a whole archive.
  *
- * @param cacheDir where parsed files and pictures are remembered
+ * @param cacheDir where pictures are remembered
  * @param look how closely the pictures are looked at: a build, which opens them all to prepare
  *   them, needs no more than their headers
  * @throws where the machine fails; what is wrong with the archive is among the problems
@@ -41,7 +41,6 @@ export async function examineArchive(
   progress.stage("read the archive");
   const read = await readArchive(dir, {
     builtInMaterials: carriedWords,
-    cacheDir,
   });
   const { archive } = read;
   const asTyped = asTypedFor(dir);

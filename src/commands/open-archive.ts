@@ -7,7 +7,6 @@ import { findById } from "../records/archive.ts";
 import { findNearest } from "../records/suggest.ts";
 import { reportAs } from "../reporting/report.ts";
 import { WrongUsage } from "./failure.ts";
-import { cacheFolderOf } from "./folders.ts";
 
 /**
  * Reads the records of an archive. Errors in what the command works on are told on standard
@@ -27,11 +26,9 @@ export async function openArchive(
 export async function openWhole(
   dir: string,
   isInTheWay: (file: string) => boolean,
-  cacheDir: string = cacheFolderOf({ archive: dir }),
 ): Promise<(ReadArchive & { readonly archive: Archive }) | undefined> {
   const read = await readArchive(dir, {
     builtInMaterials: carriedWords,
-    cacheDir,
   });
   const errors = read.problems.filter(({ severity }) => severity === "error");
   const inTheWay = errors.filter(({ file }) => isInTheWay(file));

@@ -41,8 +41,8 @@ export function writeFiles(dir: string, files: Files): void {
 }
 
 /** Reads an archive as the commands do. */
-export function read(dir: string, cacheDir?: string): Promise<ReadArchive> {
-  return readArchive(dir, { builtInMaterials, ...(cacheDir === undefined ? {} : { cacheDir }) });
+export function read(dir: string): Promise<ReadArchive> {
+  return readArchive(dir, { builtInMaterials });
 }
 
 /** Reads the least archive with some files added or replaced. */

@@ -3,7 +3,6 @@ import fs from "node:fs";
 import path from "node:path";
 import { fc, test as propertyTest } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
-import { noCache } from "../../src/archive/parse-cache.ts";
 import { parseText } from "../../src/archive/parse-text.ts";
 import { type RecordToWrite, writeFields } from "../../src/archive/write-fields.ts";
 import { temporaryFolder, writeFiles } from "./archives.ts";
@@ -203,7 +202,7 @@ const recordText = fc
     return `---\n${yaml}\n---\nNotes: {crop: none}\n\n---\n`.replaceAll("\n", end);
   })
   .filter((text) => {
-    const { source, faults } = parseText(text.replaceAll("\r\n", "\n"), "markdown", noCache);
+    const { source, faults } = parseText(text.replaceAll("\r\n", "\n"), "markdown");
     return source !== null && faults.length === 0;
   });
 
@@ -215,7 +214,7 @@ propertyTest.prop([recordText, box, fc.oneof(box, fc.constant("no" as const))])(
       { path: ["photo", "grey"], value: newGrey },
     ]);
     expect(result.ok).toBe(true);
-    const read = (text: string) => parseText(text.replaceAll("\r\n", "\n"), "markdown", noCache);
+    const read = (text: string) => parseText(text.replaceAll("\r\n", "\n"), "markdown");
     const [was, is] = [read(before), read(after)];
     expect(is.source).toEqual({
       ...was.source,

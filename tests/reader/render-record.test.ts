@@ -1,6 +1,5 @@
 import { fc, test as propertyTest } from "@fast-check/vitest";
 import { expect, test } from "vitest";
-import { noCache } from "../../src/archive/parse-cache.ts";
 import { parseText } from "../../src/archive/parse-text.ts";
 import { renderRecord } from "../../src/reader/render-record.ts";
 
@@ -37,6 +36,6 @@ const text = fc
 
 propertyTest.prop([text, text])("any text is read as it was given", (name, glaze) => {
   fc.pre(/^[^\p{C}\p{Z}]+$/u.test(name + glaze));
-  const { source } = parseText(renderRecord({ name, blend: [{ glaze }] }), "markdown", noCache);
+  const { source } = parseText(renderRecord({ name, blend: [{ glaze }] }), "markdown");
   expect(source).toMatchObject({ name, blend: [{ glaze }] });
 });

@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { noCache } from "../../src/archive/parse-cache.ts";
 import { parseText } from "../../src/archive/parse-text.ts";
 import { parseYaml } from "../../src/reader/parse-yaml.ts";
 import { readWith, record, sound, tell, tellOf } from "../archive/archives.ts";
@@ -103,7 +102,7 @@ describe("YAML as its author wrote it", () => {
     fc.assert(
       fc.property(yamlish, (pieces) => {
         for (const text of [pieces.join(""), record(pieces.join(""))])
-          for (const fault of parseText(text, "markdown", noCache).faults) {
+          for (const fault of parseText(text, "markdown").faults) {
             expect(fault.line).toBeLessThanOrEqual(text.split("\n").length);
             expect(fault.column).toBeGreaterThanOrEqual(1);
           }
@@ -166,8 +165,8 @@ describe("front matter that is not YAML", () => {
 
   it("is refused the second time as well as the first", () => {
     const text = `---js\n${program}\n---\n`;
-    const first = parseText(text, "markdown", noCache);
-    expect(parseText(text, "markdown", noCache)).toEqual(first);
+    const first = parseText(text, "markdown");
+    expect(parseText(text, "markdown")).toEqual(first);
     expect(first.source).toBeNull();
   });
 });
