@@ -211,7 +211,7 @@ function addScrub(program: Command, finish: Finish): void {
   program
     .command("scrub")
     .description(
-      "take place, device, serial number and owner out of photographs, without touching the pictures",
+      "take place, device, names and all else out of photographs, without touching the pictures",
     )
     .argument("[files...]", "photographs; all of the archive's if left out")
     .option("--archive <folder>", "the archive", ".")

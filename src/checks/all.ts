@@ -33,6 +33,7 @@ import { pictureBlurred } from "./rules/picture-blurred.ts";
 import { pictureBurntOut } from "./rules/picture-burnt-out.ts";
 import { pictureDark } from "./rules/picture-dark.ts";
 import { pictureSmall } from "./rules/picture-small.ts";
+import { pictureWithNotes } from "./rules/picture-with-notes.ts";
 import { pictureWithPlace } from "./rules/picture-with-place.ts";
 import { programmeTooHot } from "./rules/programme-too-hot.ts";
 import { reclaimTooHot } from "./rules/reclaim-too-hot.ts";
@@ -49,6 +50,7 @@ import { unlistedWithoutLink } from "./rules/unlisted-without-link.ts";
 import { unusablePicture } from "./rules/unusable-picture.ts";
 import { wetOnWet } from "./rules/wet-on-wet.ts";
 import { witnessContradicts } from "./rules/witness-contradicts.ts";
+import { strayPicture } from "./stray-picture.ts";
 
 /**
  * Errors first, what can hurt someone before all; then warnings, practice notes last: among them
@@ -84,6 +86,7 @@ export const rules: readonly Rule[] = [
   analysisDoubtful,
   glazeWithoutChemistry,
   typicalAnalysis,
+  pictureWithNotes,
   pictureSmall,
   pictureBlurred,
   pictureDark,
@@ -105,8 +108,8 @@ export const rules: readonly Rule[] = [
   lightOverDark,
 ];
 
-/** Every check, that of the day included: what the reference lists. */
-export const checks: readonly Check[] = [...rules, longWaiting];
+/** Every check, those of the day and of stray pictures included: what the reference lists. */
+export const checks: readonly Check[] = [...rules, longWaiting, strayPicture];
 
 /**
  * Checks a whole archive.

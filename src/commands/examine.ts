@@ -1,11 +1,13 @@
 /** Reads an archive and finds everything that is wrong with it: what `check` and `build` share. */
 import { readArchive } from "../archive/read-archive.ts";
 import { runChecks } from "../checks/all.ts";
+import { tellStrayPictures } from "../checks/stray-picture.ts";
 import { chemistryOfGlazes, type GlazeChemistryResult } from "../chemistry/glazes.ts";
 import { carriedWords } from "../chemistry/minerals/minerals.ts";
 import { tellReasons } from "../chemistry/reasons.ts";
 import { heatOfFirings } from "../firing/of-archive.ts";
 import type { FiringHeat } from "../firing/of-record.ts";
+import { findStrayPictures } from "../photos/find-strays.ts";
 import type { ReadArchive } from "../reader/read-archive-files.ts";
 import type { Archive } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
@@ -66,8 +68,22 @@ export async function examineArchive(
     heats,
     asTyped,
   };
-  const problems = [...read.problems, ...runChecks(archive, extra)];
+  const strays = await findStrayPictures(dir, new Set(read.pictures));
+  const problems = [
+    ...withoutStrays(read.problems, strays),
+    ...tellStrayPictures(strays),
+    ...runChecks(archive, extra),
+  ];
   return { read, problems: tellMends(problems, asTyped), chemistry, heats };
+}
+
+/** What is told of a stray picture says more than that its file was not expected. */
+function withoutStrays(
+  problems: readonly Problem[],
+  strays: readonly string[],
+): readonly Problem[] {
+  const told = new Set(strays);
+  return problems.filter(({ code, file }) => code !== "unexpected-file" || !told.has(file));
 }
 
 /** The problems with those mends that are sure, and the command that carries them out. */

@@ -1,10 +1,10 @@
-/** `tilebook scrub`: takes place, device, serial number and owner out of photographs. */
+/** `tilebook scrub`: takes everything out of photographs but the picture itself. */
 import { statSync } from "node:fs";
 import { join, relative, sep } from "node:path";
 import { folderFiles } from "../archive/folder-files.ts";
 import type { Scrubbing } from "../photos/scrub/scrub.ts";
 import { scrubFile } from "../photos/scrub/scrub-file.ts";
-import type { Trace } from "../photos/traces.ts";
+import type { Trace } from "../photos/traces/trace.ts";
 import { findFiles } from "../reader/find-files.ts";
 import { exitCodes, WrongUsage } from "./failure.ts";
 
@@ -66,6 +66,7 @@ function tellPath(path: string, archive: string, named: boolean): string {
 
 const words: Readonly<Record<Trace, string>> = {
   device: "device",
+  notes: "notes",
   owner: "owner",
   place: "place",
   serial: "serial number",
@@ -76,10 +77,7 @@ function tellOutcome(scrubbing: Scrubbing): string {
   if (scrubbing.outcome === "fault")
     return `not changed. ${scrubbing.fault.message} ${scrubbing.fault.hint}`;
   const gone = listed(scrubbing.removed.map((trace) => words[trace]));
-  const how = scrubbing.repacked
-    ? "The picture was packed anew, without loss."
-    : "The picture itself was not touched.";
-  return `${gone} removed. ${how}`;
+  return `${gone} removed. The picture itself was not touched.`;
 }
 
 function listed(parts: readonly string[]): string {

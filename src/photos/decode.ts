@@ -1,7 +1,8 @@
 import type { Sharp } from "sharp";
+import { mostPixels } from "../terms/limits.ts";
 import { parseParts } from "./containers/parts.ts";
 import { engine } from "./engine.ts";
-import { cutShortFault, damagedFault, MAX_PIXELS, type PictureFault } from "./fault.ts";
+import { cutShortFault, damagedFault, type PictureFault } from "./fault.ts";
 import type { PictureFormat } from "./format.ts";
 import { decodeHeicToTiff } from "./heic.ts";
 import type { Pixels } from "./pixels.ts";
@@ -17,7 +18,7 @@ export async function decodeLargest(
 ): Promise<{ pixels: Pixels } | { fault: PictureFault }> {
   try {
     const readable = format === "heic" ? await unpackHeic(bytes) : bytes;
-    const decoded = engine()(readable, { failOn: "error", limitInputPixels: MAX_PIXELS })
+    const decoded = engine()(readable, { failOn: "error", limitInputPixels: mostPixels })
       .autoOrient()
       .resize({
         width: PICTURE_WIDTHS[0],

@@ -1,3 +1,5 @@
+import { largestPicture, mostPixels } from "../terms/limits.ts";
+
 /**
  * A photograph that cannot be used, said in words for whoever took it. A fault is a plain result:
  * only a failing machine (disk, permission) throws.
@@ -15,12 +17,12 @@ export type PictureFaultCode =
   | "picture-damaged"
   | "picture-empty"
   | "picture-not-readable"
-  | "picture-too-large";
-
-/** The largest picture that is opened, in pixels: a little more than the largest phones take. */
-export const MAX_PIXELS = 120_000_000;
+  | "picture-too-large"
+  | "picture-too-much";
 
 const SAVE_AS = "Save it as JPEG (or PNG, WebP, AVIF, TIFF, HEIC) and put that in its place.";
+const SAVE_AS_NEW =
+  "Open it in a program for pictures, save it as a new JPEG, and put that in its place.";
 const COPY_AGAIN = "Copy it from the camera or phone again; if it stays so, take a new photograph.";
 
 export function emptyFault(): PictureFault {
@@ -60,7 +62,25 @@ export function tooLargeFault(width: number, height: number): PictureFault {
   const megapixels = (pixels: number) => `${Math.round(pixels / 1e6)} megapixels`;
   return {
     code: "picture-too-large",
-    message: `The photograph has ${megapixels(width * height)} (${width} by ${height}); at most ${megapixels(MAX_PIXELS)} are opened.`,
+    message: `The photograph has ${megapixels(width * height)} (${width} by ${height}); at most ${megapixels(mostPixels)} are opened.`,
     hint: "Make it smaller, for example 4000 pixels wide, and put that in its place.",
+  };
+}
+
+export function tooHeavyFault(bytes: number): PictureFault {
+  const megabytes = (length: number) => `${Math.round(length / 1e6)} MB`;
+  return {
+    code: "picture-too-large",
+    message: `The photograph's file has ${megabytes(bytes)}; at most ${megabytes(largestPicture)} are read.`,
+    hint: SAVE_AS_NEW,
+  };
+}
+
+/** `what` completes "holds more than ...", for example "4,000 segments". */
+export function tooMuchFault(what: string): PictureFault {
+  return {
+    code: "picture-too-much",
+    message: `The photograph's file holds more than ${what}, which no camera writes, so it was not read to its end.`,
+    hint: SAVE_AS_NEW,
   };
 }

@@ -1,6 +1,8 @@
 import { existsSync } from "node:fs";
 import { readFile, stat } from "node:fs/promises";
 import { join, resolve } from "node:path";
+import { largestPicture } from "../terms/limits.ts";
+import { tooHeavyFault } from "./fault.ts";
 import { readJson, writeWhole } from "./files.ts";
 import { type Inspection, inspectPicture } from "./inspect.ts";
 import { inParallel } from "./parallel.ts";
@@ -25,7 +27,7 @@ interface Remembered extends Seen {
 }
 
 /** Raised when inspecting finds more or other things than before. */
-const VERSION = 1;
+const VERSION = 2;
 
 /** A file changed this short a time ago may change again without its time telling so. */
 const SETTLING_MILLISECONDS = 2000;
@@ -41,9 +43,11 @@ export async function openSeen(cacheDir: string): Promise<SeenPictures> {
   let changed = false;
   return {
     async look(path) {
-      const { signature, settled } = await readSignature(path);
+      const { signature, settled, size } = await readSignature(path);
       const remembered = known.get(resolve(path));
       if (remembered?.signature === signature) return remembered;
+      if (size > largestPicture)
+        return { hash: hashOf(""), inspection: { fault: tooHeavyFault(size) } };
       const bytes = await readFile(path);
       const seen = { hash: hashOf(bytes), inspection: await inspectPicture(bytes) };
       if (settled) known.set(resolve(path), { signature, ...seen });
@@ -80,9 +84,12 @@ async function readKnown(file: string): Promise<Map<string, Remembered>> {
   return new Map(content?.version === VERSION ? Object.entries(content.pictures) : []);
 }
 
-async function readSignature(path: string): Promise<{ signature: string; settled: boolean }> {
+async function readSignature(
+  path: string,
+): Promise<{ signature: string; settled: boolean; size: number }> {
   const { size, ino, mtimeMs, ctimeMs } = await stat(path);
   return {
+    size,
     signature: [size, ino, mtimeMs, ctimeMs].join(" "),
     settled: Date.now() - Math.max(mtimeMs, ctimeMs) > SETTLING_MILLISECONDS,
   };

@@ -71,3 +71,52 @@ export const mostLogRows = 300_000;
 
 /** Cells of all rows of a log. Ten columns, a reading a second, for three days and a half. */
 export const mostLogCells = 3_000_000;
+// ## Pictures
+
+/** Bytes of a picture's file. Forges refuse files of 100 MB; large cameras write raw TIFFs of half of it. */
+export const largestPicture = 150_000_000;
+
+/** Pixels of a picture: a little more than the largest phones take. */
+export const mostPixels = 120_000_000;
+
+/**
+ * Pixels of a progressive JPEG times the passes it is coded in. Programs write some ten passes; ten
+ * of the largest picture are half of this.
+ */
+export const mostPassPixels = 2_400_000_000;
+
+/** Bytes beside the picture itself. A phone's short film behind a photograph takes 3 to 20 MB. */
+export const largestNotes = 40_000_000;
+
+/** Bytes of all packed texts of a picture when unpacked. A program's notes take some 100 KB. */
+export const largestUnpacked = 16_000_000;
+
+/** Bytes of a colour profile. Those of cameras and phones take under 4 KB, a printer's some 2 MB. */
+export const largestProfile = 4_000_000;
+
+/** Entries of a colour profile's table. Most hold ten to twenty. */
+export const mostProfileEntries = 100;
+
+/** Segments of a JPEG. A phone's depth map in its notes takes a hundred, passes some twenty. */
+export const mostSegments = 4_000;
+
+/** Chunks of a PNG or WebP. A PNG of 100 MB in the smallest chunks programs write (8 KB) has 12,500. */
+export const mostChunks = 60_000;
+
+/** Boxes of an AVIF or HEIC that lie side by side. One of 108 megapixels has some 500. */
+export const mostBoxes = 8_000;
+
+/** Items, and stretches of all items, of an AVIF or HEIC. One of 108 megapixels has some 450 tiles. */
+export const mostItems = 8_000;
+
+/** Directories of EXIF or TIFF in one block. A camera writes four or five. */
+export const mostExifDirectories = 64;
+
+/** Entries of all directories of one block together. A camera writes one or two hundred. */
+export const mostExifEntries = 4_000;
+
+/** EXIF blocks that are looked for in one stretch of notes. A phone's second pictures bring one each. */
+export const mostExifBlocks = 32;
+
+/** Strips or tiles of a TIFF. Strips of one row are usual, and the tallest pictures have some 15,000. */
+export const mostStrips = 200_000;

@@ -112,7 +112,7 @@ export const careTopics: readonly CareTopic[] = [
     id: "photographs",
     title: "Photographs and names",
     words: [
-      "Place, device, serial number and owner are taken out of every photograph that is published here. Faces, hands that somebody knows, handwriting, name tags, school crests and whatever stands on the table behind are in the picture itself: no program here finds them, so somebody must look.",
+      "The photographs published here carry no place, device, name or date beside the picture. Faces, hands that somebody knows, handwriting, name tags, school crests and whatever stands on the table behind are in the picture itself: no program here finds them, so somebody must look.",
       "Photograph the tile alone, on plain ground, with its code and nothing else that can be read. Makers who are minors appear by a code and by no name, in pictures, notes and file names alike. What was once shared stays in the history of the archive and with everyone who has a copy, so look before handing in.",
     ],
     decides:

@@ -42,10 +42,26 @@ describe("photographs", () => {
     );
   });
 
-  it("the camera's name alone is no error, for it is stripped", () => {
-    expect(codesIn({}, inspected({ facts: { traces: ["device", "owner", "serial"] } }))).toEqual(
-      [],
-    );
+  it("what else they carry is one warning for all, with what was read in how many", () => {
+    const pictures = new Map([
+      ["tiles/TB-1.jpg", { facts: { traces: ["device", "notes"] } }],
+      ["tiles/TB-2.jpg", { facts: { traces: ["notes"] } }],
+      ["tiles/TB-3.jpg", { facts: { traces: ["device", "notes", "owner", "serial"] } }],
+      ["tiles/TB-4.jpg", { facts: { traces: [] } }],
+    ]);
+    expect(tell({}, { ...nothing, pictures })).toMatchInlineSnapshot(`
+      "warning picture-with-notes tiles/TB-1.jpg
+      3 photographs, this one first, carry more than the picture (a name in 1, the camera or phone in 2, a serial number in 1): words, dates, small copies, or data that cannot be read and may hide a name or a place
+      Run “npx tilebook scrub”: it takes all that out and leaves the pictures as they are."
+    `);
+  });
+
+  it("one whose notes cannot be read is told, for they may hide a place", () => {
+    expect(tell({}, inspected({ facts: { traces: ["notes"] } }))).toMatchInlineSnapshot(`
+      "warning picture-with-notes tiles/TB-1.jpg
+      This photograph carries more than the picture: words, dates, small copies, or data that cannot be read and may hide a name or a place
+      Run “npx tilebook scrub”: it takes all that out and leaves the pictures as they are."
+    `);
   });
 
   it("one that was taken poorly is a warning for its maker, in each way", () => {

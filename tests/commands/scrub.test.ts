@@ -23,13 +23,13 @@ describe("tilebook scrub", () => {
     const before = await sumsOf(archive);
     const { code, out, err } = await tilebook("scrub", "--archive", archive);
     expect({ code, err }).toEqual({ code: 0, err: "" });
-    const touched = "device, owner, place and serial number removed.";
+    const touched = "device, notes, owner, place and serial number removed.";
     expect(out.split("\n")).toEqual([
       `${place("avif.avif")}: ${touched} The picture itself was not touched.`,
       `${place("heic.heic")}: ${touched} The picture itself was not touched.`,
       `${place("jpeg.jpeg")}: ${touched} The picture itself was not touched.`,
       `${place("png.png")}: ${touched} The picture itself was not touched.`,
-      `${place("tiff.tiff")}: ${touched} The picture was packed anew, without loss.`,
+      `${place("tiff.tiff")}: ${touched} The picture itself was not touched.`,
       `${place("webp.webp")}: ${touched} The picture itself was not touched.`,
       "9 photographs: 6 scrubbed, 3 had nothing to remove.",
       "Copies that were shared before, and the archive's history, still tell the place.",
@@ -61,7 +61,7 @@ describe("tilebook scrub", () => {
       ...["scrub", "--archive", archive, png, place("heic.heic"), "tiles/evening/EV-2.jpg"],
     );
     expect(code).toBe(0);
-    expect(out).toContain(`${png}: device, owner, place and serial number removed.`);
+    expect(out).toContain(`${png}: device, notes, owner, place and serial number removed.`);
     expect(out).toContain(`${join(archive, "tiles/evening/EV-2.jpg")}: nothing to remove.`);
     expect(out).toContain("3 photographs: 2 scrubbed, 1 had nothing to remove.");
     const { errors } = await errorsOf(archive);
@@ -115,4 +115,30 @@ describe("tilebook scrub", () => {
     expect(code).toBe(2);
     expect(err).toContain("it has no studio.yaml. Name its folder with --archive");
   });
+});
+
+test("check fails on a picture that is no tile's, wherever it lies, and says once what to do", async () => {
+  const jpeg = await encodeTile("jpeg");
+  const archive = await archiveWith({
+    "recipes/glazes/pot.jpg": jpeg,
+    "tiles/evening/EV-1.jfif": jpeg,
+    "tiles/evening/.EV-1.jpg": jpeg,
+  });
+  const { code, errors } = await errorsOf(archive);
+  expect(code).toBe(1);
+  expect(
+    errors.map(({ file, message, hint }) => `${file}\n${message}\n${hint}`).join("\n\n"),
+  ).toMatchInlineSnapshot(`
+    "recipes/glazes/pot.jpg
+    This picture or film is no tile's: Tilebook does not show it, but everyone who gets the archive gets it, and with it whatever place or name it carries
+    If it shows a tile, save it as JPEG beside the tile's record, under the tile's code; otherwise take it out of the archive. If the archive was shared already, it is still in its history.
+
+    tiles/evening/.EV-1.jpg
+    This picture or film is no tile's: Tilebook does not show it, but everyone who gets the archive gets it, and with it whatever place or name it carries
+    If it shows a tile, save it as JPEG beside the tile's record, under the tile's code; otherwise take it out of the archive. If the archive was shared already, it is still in its history.
+
+    tiles/evening/EV-1.jfif
+    This picture or film is no tile's: Tilebook does not show it, but everyone who gets the archive gets it, and with it whatever place or name it carries
+    If it shows a tile, name it “EV-1.jpg”; otherwise take it out of the archive. If the archive was shared already, it is still in its history."
+  `);
 });

@@ -19,7 +19,7 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   "local-server": [],
   archive: ["terms", "records", "reader", "disk"],
   reporting: ["terms", "records", "types of reader"],
-  photos: ["colour"],
+  photos: ["terms", "colour"],
   catalogue: ["terms", "records", "chemistry", "firing", "colour", "likeness"],
   templates: ["terms", "types of records", "types of likeness", "catalogue"],
   publish: [
@@ -58,7 +58,6 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
   "d3-scale": ["templates"],
   "d3-shape": ["templates"],
   esbuild: ["publish"],
-  exifr: ["photos"],
   "fastest-levenshtein": ["records"],
   "heic-decode": ["photos"],
   "markdown-it": ["publish", "templates"],

@@ -5,7 +5,6 @@ import { type DerivedFile, derivePictures } from "../../src/photos/derive.ts";
 import type { PictureFormat } from "../../src/photos/format.ts";
 import type { Pixels } from "../../src/photos/pixels.ts";
 import { chooseWidths } from "../../src/photos/recipe.ts";
-import { findTraces } from "../../src/photos/traces.ts";
 import { buildOrientationExif } from "./exif-block.ts";
 import {
   addJpegMetadata,
@@ -14,6 +13,7 @@ import {
   FORMATS,
   openPixels,
   readFixture,
+  tracesOf,
 } from "./pictures.ts";
 import { findSecrets } from "./secrets.ts";
 
@@ -82,9 +82,9 @@ describe("the sizes made of a photograph", () => {
 describe("what a photograph gives away", () => {
   it.each(FORMATS)("is in none of the pictures made of a %s", async (format) => {
     const planted = await encodePlanted(format);
-    expect(await findTraces(format, planted)).toContain("place");
-    for (const { bytes, format: made } of await filesOf(planted, format)) {
-      expect(await findTraces(made, bytes)).toEqual([]);
+    expect(await tracesOf(planted)).toContain("place");
+    for (const { bytes } of await filesOf(planted, format)) {
+      expect(await tracesOf(bytes)).toEqual([]);
       expect(findSecrets(bytes)).toEqual([]);
       const { exif, icc, iptc, orientation, xmp } = await sharp(bytes).metadata();
       expect([exif, icc, iptc, orientation, xmp]).toEqual(Array(5).fill(undefined));

@@ -2,12 +2,15 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { crc32, deflateSync } from "node:zlib";
 import sharp, { type Sharp } from "sharp";
-import { findMetadataItems } from "../../src/photos/containers/isobmff.ts";
+import { readLocations } from "../../src/photos/containers/heif-items.ts";
+import { findBox, parseBoxes } from "../../src/photos/containers/isobmff.ts";
 import type { PictureFormat } from "../../src/photos/format.ts";
+import { inspectPicture } from "../../src/photos/inspect.ts";
 import type { Pixels } from "../../src/photos/pixels.ts";
 import {
   buildPlantedExif,
   buildPlantedXmp,
+  buildTiff,
   type Directory,
   long,
   PLANTED,
@@ -77,11 +80,30 @@ export async function encodePlanted(format: PictureFormat): Promise<Buffer> {
 /** A HEIC that says its notes stand where, in truth, its description of the picture does. */
 export async function encodeOddHeic(): Promise<Buffer> {
   const heic = Buffer.from(await encodePlanted("heic"));
-  const start = findMetadataItems(heic)[0]?.extents[0]?.start ?? 0;
+  const start = locationsOf(heic).at(-1)?.extents[0]?.start ?? 0;
   const written = Buffer.alloc(4);
   written.writeUInt32BE(start);
   heic.writeUInt32BE(start - 230, heic.indexOf(written));
   return heic;
+}
+
+/** Two pictures in one file. */
+export async function encodePages(format: "tiff" | "webp"): Promise<Buffer> {
+  const pages = await Promise.all(
+    [openPixels(paintTile(24, 16)), openPixels(paintTile(24, 16)).negate()].map((page) =>
+      page.png().toBuffer(),
+    ),
+  );
+  return sharp(pages, { join: { animated: true } })
+    .toFormat(format)
+    .toBuffer();
+}
+
+/** Where the items of an AVIF or HEIC lie. */
+export function locationsOf(bytes: Buffer) {
+  const meta = findBox(parseBoxes(bytes, 0, bytes.length).parts, "meta");
+  const iloc = meta && findBox(parseBoxes(bytes, meta.bodyStart + 4, meta.end).parts, "iloc");
+  return iloc ? readLocations(bytes, iloc).locations : [];
 }
 
 function encodePlantedAvif(): Promise<Buffer> {
@@ -163,11 +185,30 @@ function webpChunk(name: string, body: Buffer): Buffer {
   return Buffer.concat([head, body, Buffer.alloc(body.length % 2)]);
 }
 
+/** Chunks behind the picture of an extended WebP, whose flags tell of none. */
+export function addWebpChunks(webp: Buffer, chunks: [string, Buffer][]): Buffer {
+  const plain = addWebpMetadata(webp);
+  const added = chunks.map(([name, body]) => webpChunk(name, body));
+  return webpChunk("RIFF", Buffer.concat([plain.subarray(8), ...added]));
+}
+
 /** A TIFF is itself an EXIF structure: the picture's tags stand among the others. */
 function encodePlantedTiff(): Buffer {
+  return withPixels((tags) => buildPlantedExif(tags));
+}
+
+/** A TIFF with its picture, and what is to stand beside it. */
+export function encodePlainTiff(
+  beside: { more?: Directory; gps?: Directory; next?: Directory } = {},
+): Buffer {
+  const { more = new Map(), gps, next } = beside;
+  return withPixels((tags) => buildTiff(new Map([...tags, ...more]), undefined, gps, next));
+}
+
+function withPixels(build: (tags: Directory) => Buffer): Buffer {
   const { data, width, height } = paintTile(240, 160);
-  const build = (pixelsAt: number) =>
-    buildPlantedExif(
+  const at = (pixelsAt: number) =>
+    build(
       new Map([
         [256, long(width)],
         [257, long(height)],
@@ -178,9 +219,9 @@ function encodePlantedTiff(): Buffer {
         [277, short(3)],
         [278, long(height)],
         [279, long(data.length)],
-      ]) satisfies Directory,
+      ]),
     );
-  return Buffer.concat([build(build(0).length), data]);
+  return Buffer.concat([at(at(0).length), data]);
 }
 
 /** A PNG of one bit a pixel, all black: many megapixels in few bytes. */
@@ -196,4 +237,11 @@ export function encodeVastPng(width: number, height: number): Buffer {
     pngChunk("IDAT", rows),
     pngChunk("IEND", Buffer.alloc(0)),
   ]);
+}
+
+/** What a photograph gives away. */
+export async function tracesOf(bytes: Uint8Array): Promise<string[]> {
+  const inspection = await inspectPicture(bytes);
+  if ("fault" in inspection) throw new Error(inspection.fault.message);
+  return inspection.facts.traces;
 }

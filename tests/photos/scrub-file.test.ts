@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { inspectPicture } from "../../src/photos/inspect.ts";
 import { scrubFile } from "../../src/photos/scrub/scrub-file.ts";
-import { encodeOddHeic, encodePlanted, encodeTile, FORMATS } from "./pictures.ts";
+import { encodePages, encodePlanted, encodeTile, FORMATS } from "./pictures.ts";
 
 let folder: string;
 
@@ -45,14 +45,14 @@ describe("a photograph scrubbed where it lies", () => {
     expect(statSync(path)).toMatchObject({ ino, mtimeMs });
   });
 
-  it("is left as it was where what came out would be another picture", async () => {
-    const odd = await encodeOddHeic();
-    const path = await plant("TB-1.heic", odd);
+  it("is left as it was where something might be lost", async () => {
+    const pages = await encodePages("tiff");
+    const path = await plant("TB-1.tiff", pages);
     expect(await scrubFile(path)).toMatchObject({
       outcome: "fault",
       fault: { code: "picture-not-scrubbed" },
     });
-    expect(odd.equals(await readFile(path))).toBe(true);
+    expect(pages.equals(await readFile(path))).toBe(true);
   });
 
   it("is left as it was where it is no picture", async () => {

@@ -36,8 +36,21 @@ export async function encodeHiddenPlace(format: PictureFormat): Promise<Buffer> 
   return format === "png" ? withSums(bytes) : bytes;
 }
 
-/** The tag that leads to a place, in either byte order, as one long; and its names in XMP. */
+/**
+ * The tag that leads to a place, in either byte order, as one long; the entries of a latitude and a
+ * longitude; and their names in XMP.
+ */
 const signsOfPlace = [
+  ...[2, 4].flatMap((tag) => [
+    [
+      Buffer.from([tag, 0, 5, 0, 3, 0, 0, 0]),
+      Buffer.from([tag + 96, 0, 5, 0, 3, 0, 0, 0]),
+    ] as const,
+    [
+      Buffer.from([0, tag, 0, 5, 0, 0, 0, 3]),
+      Buffer.from([0, tag + 96, 0, 5, 0, 0, 0, 3]),
+    ] as const,
+  ]),
   [Buffer.from("25880400010000", "hex"), Buffer.from("26880400010000", "hex")],
   [Buffer.from("88250004000000", "hex"), Buffer.from("88260004000000", "hex")],
   [Buffer.from("exif:GPS"), Buffer.from("exif:XPS")],

@@ -1,5 +1,6 @@
 import type { TypedCommand } from "../../terms/typed-command.ts";
 import type { ArchiveRule } from "../check.ts";
+import { tracesIn } from "../picture-traces.ts";
 
 export const pictureWithPlace: ArchiveRule = {
   of: "archive",
@@ -7,8 +8,8 @@ export const pictureWithPlace: ArchiveRule = {
   severity: "error",
   explains: "No photograph in the archive carries the place where it was taken.",
   find: (_, { pictures, asTyped }) => {
-    const files = [...pictures].flatMap(([file, inspection]) =>
-      "facts" in inspection && inspection.facts.traces.includes("place") ? [file] : [],
+    const files = [...pictures].flatMap(([file, picture]) =>
+      tracesIn(picture).includes("place") ? [file] : [],
     );
     return files.map((file) => ({
       file,

@@ -1,3 +1,5 @@
+import { mostSegments } from "../../terms/limits.ts";
+import { holdTo } from "../over-limit.ts";
 import type { Part, Parts } from "./part.ts";
 import { viewOf } from "./part.ts";
 
@@ -20,6 +22,7 @@ export function parseJpeg(bytes: Uint8Array): Parts {
     const part = readSegment(bytes, at, marker);
     if (!part) break;
     parts.push(part);
+    holdTo(mostSegments, parts.length, "segments");
     if (marker === END_OF_IMAGE) return { parts, complete: true };
     at = part.end;
   }
@@ -32,8 +35,9 @@ function readSegment(bytes: Uint8Array, start: number, marker: number): Part | u
     return { name, start, end: start + 2, bodyStart: start + 2, bodyEnd: start + 2 };
   }
   if (start + 4 > bytes.length) return undefined;
-  const bodyEnd = start + 2 + viewOf(bytes).getUint16(start + 2);
-  if (bodyEnd > bytes.length) return undefined;
+  const length = viewOf(bytes).getUint16(start + 2);
+  const bodyEnd = start + 2 + length;
+  if (length < 2 || bodyEnd > bytes.length) return undefined;
   const end = marker === START_OF_SCAN ? findScanEnd(bytes, bodyEnd) : bodyEnd;
   return { name, start, end, bodyStart: start + 4, bodyEnd };
 }

@@ -22,26 +22,3 @@ const parsersByFormat: Record<PictureFormat, (bytes: Uint8Array) => Parts> = {
 function wholeOf(bytes: Uint8Array): Part {
   return { name: "TIFF", start: 0, end: bytes.length, bodyStart: 0, bodyEnd: bytes.length };
 }
-
-/** The pieces that hold nothing but coded pixels. */
-const CODED_PIXELS: Partial<Record<PictureFormat, string[]>> = {
-  jpeg: ["da"],
-  png: ["IDAT", "fdAT"],
-  webp: ["ALPH", "VP8 ", "VP8L"],
-};
-
-/** Everything in a file that is not coded pixels, in stretches: also what follows its end. */
-export function stretchesOutsidePixels(
-  format: PictureFormat,
-  bytes: Uint8Array,
-  { parts }: Parts,
-): Uint8Array[] {
-  const coded = CODED_PIXELS[format] ?? [];
-  const stretches: Uint8Array[] = [];
-  let start = 0;
-  for (const part of parts.filter(({ name }) => coded.includes(name))) {
-    stretches.push(bytes.subarray(start, part.start));
-    start = part.end;
-  }
-  return [...stretches, bytes.subarray(start)].filter((stretch) => stretch.length > 0);
-}

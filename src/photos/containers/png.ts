@@ -1,3 +1,5 @@
+import { mostChunks } from "../../terms/limits.ts";
+import { holdTo } from "../over-limit.ts";
 import type { Part, Parts } from "./part.ts";
 import { latin1, viewOf } from "./part.ts";
 
@@ -14,6 +16,7 @@ export function parsePng(bytes: Uint8Array): Parts {
     const end = bodyEnd + 4;
     if (end > bytes.length) break;
     parts.push({ name, start, end, bodyStart: start + 8, bodyEnd });
+    holdTo(mostChunks, parts.length, "chunks");
     if (name === "IEND") return { parts, complete: true };
     start = end;
   }

@@ -1,3 +1,5 @@
+import { mostChunks } from "../../terms/limits.ts";
+import { holdTo } from "../over-limit.ts";
 import type { Part, Parts } from "./part.ts";
 import { latin1, viewOf } from "./part.ts";
 
@@ -23,6 +25,7 @@ export function parseWebp(bytes: Uint8Array): Parts {
       bodyStart: start + 8,
       bodyEnd,
     });
+    holdTo(mostChunks, parts.length, "chunks");
     start = end;
   }
   return { parts, complete };

@@ -10,11 +10,3 @@ export function encodeOrientation(orientation: number): Buffer {
   block.writeUInt16BE(orientation, 18);
   return block;
 }
-
-/** An EXIF block without any entry. */
-export function encodeEmptyExif(): Buffer {
-  const block = Buffer.alloc(8 + 2 + 4);
-  block.write("MM\0*", 0, "latin1");
-  block.writeUInt32BE(8, 4);
-  return block;
-}

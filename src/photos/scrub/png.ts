@@ -1,24 +1,101 @@
-import { crc32 } from "node:zlib";
+import { crc32, deflateSync } from "node:zlib";
+import { largestProfile } from "../../terms/limits.ts";
+import { cleanProfile } from "../containers/icc.ts";
+import { inflate } from "../containers/inflate.ts";
+import { bufferOf, latin1, type Part } from "../containers/part.ts";
 import { parsePng } from "../containers/png.ts";
+import { readPngNotes } from "../containers/png-text.ts";
 import { encodeOrientation } from "./exif.ts";
+import type { Scrubbed } from "./scrubbed.ts";
 
-/** Chunks that the picture and its colours need (W3C PNG, third edition, section 4.7). */
-const NEEDED = new Set([
-  ...["IHDR", "PLTE", "IDAT", "IEND", "tRNS"],
-  ...["cHRM", "cICP", "cLLI", "gAMA", "iCCP", "mDCV", "sBIT", "sRGB"],
-  ...["bKGD", "hIST", "pHYs"],
-  ...["acTL", "fcTL", "fdAT"],
+/**
+ * Chunks that the picture and its colours need, with the most bytes each may hold (W3C PNG, third
+ * edition, section 11). Of all but the picture's data there is one.
+ */
+const NEEDED: ReadonlyMap<string, number> = new Map([
+  ["IHDR", 13],
+  ["PLTE", 768],
+  ["IDAT", Number.POSITIVE_INFINITY],
+  ["IEND", 0],
+  ["tRNS", 256],
+  ["cHRM", 32],
+  ["cICP", 4],
+  ["cLLI", 8],
+  ["gAMA", 4],
+  ["iCCP", largestProfile],
+  ["mDCV", 24],
+  ["sBIT", 4],
+  ["sRGB", 1],
+  ["bKGD", 6],
+  ["pHYs", 9],
 ]);
 
-/** Takes all metadata out of a PNG but what its colours and its way up need. */
-export function scrubPng(bytes: Uint8Array, orientation: number): Buffer {
-  const kept = parsePng(bytes).parts.filter((part) => NEEDED.has(part.name));
-  const pieces = kept.map((part) => bytes.subarray(part.start, part.end));
-  if (orientation !== 1) {
-    const firstData = kept.findIndex((part) => part.name === "IDAT");
-    pieces.splice(firstData, 0, encodeChunk("eXIf", encodeOrientation(orientation)));
+/** Chunks of a moving picture: each frame is one more picture, and none of them can be left out. */
+const MOVING = ["acTL", "fcTL", "fdAT"];
+
+const SIGNATURE_LENGTH = 8;
+
+/** Takes everything out of a PNG but what its picture, its colours and its way up need. */
+export function scrubPng(bytes: Uint8Array, orientation: number): Scrubbed {
+  const { parts } = parsePng(bytes);
+  const kept = keepChunks(bytes, parts);
+  const own = orientation === 1 ? undefined : encodeChunk("eXIf", encodeOrientation(orientation));
+  const gone = parts.filter((part) => {
+    const whole = bytes.subarray(part.start, part.end);
+    return !kept.get(part)?.equals(whole) && !own?.equals(whole);
+  });
+  const pieces = [bufferOf(bytes).subarray(0, SIGNATURE_LENGTH), ...kept.values()];
+  const firstData = [...kept.keys()].findIndex(({ name }) => name === "IDAT");
+  if (own) pieces.splice(1 + firstData, 0, own);
+  const isMoving = parts.some(({ name }) => MOVING.includes(name));
+  const end = parts.at(-1)?.end ?? SIGNATURE_LENGTH;
+  return {
+    bytes: isMoving ? undefined : Buffer.concat(pieces),
+    notes: [...readPngNotes(bytes, gone), ...(end < bytes.length ? [bytes.subarray(end)] : [])],
+  };
+}
+
+/** Each chunk that stays, as it is written; of all but the picture's data the first. */
+function keepChunks(bytes: Uint8Array, parts: readonly Part[]): Map<Part, Buffer> {
+  const kept = new Map<Part, Buffer>();
+  const names = new Set<string>();
+  for (const part of parts) {
+    const isSecond = part.name !== "IDAT" && names.has(part.name);
+    const piece = isSecond ? undefined : keep(bytes, part);
+    if (!piece) continue;
+    kept.set(part, piece);
+    names.add(part.name);
   }
-  return Buffer.concat([bytes.subarray(0, 8), ...pieces]);
+  return kept;
+}
+
+function keep(bytes: Uint8Array, part: Part): Buffer | undefined {
+  const { name, start, end, bodyStart, bodyEnd } = part;
+  const most = NEEDED.get(name);
+  if (most === undefined || bodyEnd - bodyStart > most) return undefined;
+  if (name === "iCCP") return keepProfile(bytes, part);
+  return bufferOf(bytes).subarray(start, end);
+}
+
+/** The names that programs give every profile. Another name is replaced by the first. */
+const PROFILE_NAMES = ["icc", "ICC profile", "ICC Profile", "Photoshop ICC profile"];
+
+/** A profile that is one, packed as it was where nothing had to be taken out of it. */
+function keepProfile(
+  bytes: Uint8Array,
+  { start, end, bodyStart, bodyEnd }: Part,
+): Buffer | undefined {
+  const body = bufferOf(bytes).subarray(bodyStart, bodyEnd);
+  const afterName = body.indexOf(0) + 1;
+  const inflated = inflate(body.subarray(afterName + 1), largestProfile);
+  if (!inflated || inflated === "too large") return undefined;
+  const { unpacked, isAll } = inflated;
+  const clean = cleanProfile(unpacked);
+  if (!clean) return undefined;
+  const isPlain = isAll && PROFILE_NAMES.includes(latin1(body, 0, afterName - 1));
+  if (isPlain && clean.equals(unpacked)) return bufferOf(bytes).subarray(start, end);
+  const name = Buffer.from(`${PROFILE_NAMES[0]}\0\0`);
+  return encodeChunk("iCCP", Buffer.concat([name, deflateSync(clean)]));
 }
 
 function encodeChunk(name: string, body: Buffer): Buffer {

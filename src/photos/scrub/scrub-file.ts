@@ -1,6 +1,8 @@
 import { randomBytes } from "node:crypto";
 import { open, readFile, realpath, rename, rm, stat } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
+import { largestPicture } from "../../terms/limits.ts";
+import { tooHeavyFault } from "../fault.ts";
 import { type Scrubbing, scrubPicture } from "./scrub.ts";
 
 /**
@@ -8,6 +10,8 @@ import { type Scrubbing, scrubPicture } from "./scrub.ts";
  * until then the old one stays as it was. Throws where the machine fails.
  */
 export async function scrubFile(path: string): Promise<Scrubbing> {
+  const { size } = await stat(path);
+  if (size > largestPicture) return { outcome: "fault", fault: tooHeavyFault(size) };
   const bytes = await readFile(path);
   const scrubbing = await scrubPicture(bytes);
   if (scrubbing.outcome !== "scrubbed") return scrubbing;

@@ -1,34 +1,74 @@
+import { cleanProfile } from "../containers/icc.ts";
+import { bufferOf, type Part } from "../containers/part.ts";
 import { parseWebp } from "../containers/webp.ts";
 import { encodeOrientation } from "./exif.ts";
+import type { Scrubbed } from "./scrubbed.ts";
 
-/** Chunks that the picture and its colours need (RFC 9649, section 2.7). */
-const NEEDED = new Set(["ALPH", "ANIM", "ANMF", "ICCP", "VP8 ", "VP8L", "VP8X"]);
+/** Chunks that the picture and its colours need, one of each (RFC 9649, section 2.7). */
+const NEEDED = new Set(["ALPH", "ICCP", "VP8 ", "VP8L", "VP8X"]);
 
-/** Flags in the first byte of `VP8X`. */
+/** Chunks of a moving picture: each frame is one more picture, and none of them can be left out. */
+const MOVING = ["ANIM", "ANMF"];
+
+/** Flags in the first byte of `VP8X`, and how long it is. */
+const HAS_PROFILE = 0x20;
+const HAS_ALPHA = 0x10;
 const HAS_EXIF = 0x08;
-const HAS_XMP = 0x04;
+const EXTENDED_LENGTH = 10;
 
-/** Takes all metadata out of a WebP but what its colours and its way up need. */
-export function scrubWebp(bytes: Uint8Array, orientation: number): Buffer {
-  const kept = parseWebp(bytes).parts.filter((part) => NEEDED.has(part.name));
-  const pieces: Buffer[] = kept.map(({ name, start, end }) => {
-    const piece = Buffer.from(bytes.subarray(start, end));
-    if (name === "VP8X") piece[8] = setFlags(piece[8] ?? 0, orientation !== 1);
-    return piece;
-  });
-  if (orientation !== 1) pieces.push(encodeExifChunk(orientation));
-  return encodeRiff(pieces);
+/** Takes everything out of a WebP but what its picture, its colours and its way up need. */
+export function scrubWebp(bytes: Uint8Array, orientation: number): Scrubbed {
+  const { parts } = parseWebp(bytes);
+  const kept = new Map<string, Buffer>();
+  const gone: Part[] = [];
+  for (const part of parts) {
+    const body = kept.has(part.name) ? undefined : keep(bytes, part);
+    if (body) kept.set(part.name, body);
+    if (!body?.equals(bytes.subarray(part.bodyStart, part.bodyEnd))) gone.push(part);
+  }
+  const own = orientation === 1 ? undefined : encodeOrientation(orientation);
+  if (own) kept.set("EXIF", own);
+  setFlags(kept);
+  const whole = encodeRiff([...kept].map(([name, body]) => encodeChunk(name, body)));
+  const foreign = gone.map(({ bodyStart, bodyEnd }) => bytes.subarray(bodyStart, bodyEnd));
+  const end = parts.at(-1)?.end ?? 0;
+  return {
+    bytes: parts.some(({ name }) => MOVING.includes(name)) ? undefined : whole,
+    notes: [
+      ...foreign.filter((note) => !own?.equals(note)),
+      ...(end < bytes.length ? [bytes.subarray(end)] : []),
+    ],
+  };
 }
 
-function setFlags(flags: number, hasExif: boolean): number {
-  return (flags & ~(HAS_EXIF | HAS_XMP)) | (hasExif ? HAS_EXIF : 0);
+/** What a chunk keeps of its content; undefined where it is not needed. */
+function keep(bytes: Uint8Array, { name, bodyStart, bodyEnd }: Part): Buffer | undefined {
+  const body = bufferOf(bytes).subarray(bodyStart, bodyEnd);
+  if (name === "ICCP") return cleanProfile(body);
+  if (name === "VP8X") return body.length < EXTENDED_LENGTH ? undefined : plainExtended(body);
+  return NEEDED.has(name) ? body : undefined;
 }
 
-function encodeExifChunk(orientation: number): Buffer {
-  const body = encodeOrientation(orientation);
-  const head = Buffer.from("EXIF\0\0\0\0", "latin1");
+/** The size of the picture and whether it is see-through; what is reserved is noughts. */
+function plainExtended(body: Buffer): Buffer {
+  const plain = Buffer.from(body.subarray(0, EXTENDED_LENGTH));
+  plain.fill(0, 1, 4);
+  return plain;
+}
+
+/** The flags say what is there, and no more. */
+function setFlags(kept: ReadonlyMap<string, Buffer>): void {
+  const extended = kept.get("VP8X");
+  if (!extended) return;
+  const alpha = (extended[0] ?? 0) & HAS_ALPHA;
+  const profile = kept.has("ICCP") ? HAS_PROFILE : 0;
+  extended[0] = alpha | profile | (kept.has("EXIF") ? HAS_EXIF : 0);
+}
+
+function encodeChunk(name: string, body: Buffer): Buffer {
+  const head = Buffer.from(`${name}\0\0\0\0`, "latin1");
   head.writeUInt32LE(body.length, 4);
-  return Buffer.concat([head, body]);
+  return Buffer.concat([head, body, Buffer.alloc(body.length % 2)]);
 }
 
 function encodeRiff(pieces: Buffer[]): Buffer {

@@ -1,0 +1,87 @@
+import { type FileHandle, open, readdir } from "node:fs/promises";
+import { join } from "node:path";
+import { sniffFormat } from "./format.ts";
+import { inParallel } from "./parallel.ts";
+
+/** Deeper folders than these are no archive's. */
+const DEEPEST = 16;
+
+/** As many first bytes tell what a file is. */
+const LOOKED_AT = 64;
+
+/**
+ * Finds pictures and films that lie in an archive and are none of those that are known: in its own
+ * folder, and at any depth in `tiles` and `recipes`, names with a full stop first and READMEs
+ * included. They are told by their first bytes, or else by what their names end with.
+ *
+ * @param dir the archive's folder
+ * @param known files that are looked at elsewhere, relative to the archive, with `/`
+ * @returns files relative to the archive, with `/`, in the order of their names
+ */
+export async function findStrayPictures(
+  dir: string,
+  known: ReadonlySet<string>,
+): Promise<string[]> {
+  const files = (await listFiles(dir, "", 0)).filter((file) => !known.has(file));
+  const are = await inParallel(files, 8, async (file) => isPicture(file, join(dir, file)));
+  return files.filter((_, index) => are[index]).sort();
+}
+
+/** Links are not followed: they are told elsewhere. */
+async function listFiles(dir: string, folder: string, depth: number): Promise<string[]> {
+  const entries = await readdir(join(dir, folder), { withFileTypes: true });
+  const found = entries.map(async (entry) => {
+    const file = folder === "" ? entry.name : `${folder}/${entry.name}`;
+    if (entry.isFile()) return [file];
+    const isInside = depth > 0 || /^(?:tiles|recipes)$/iu.test(entry.name);
+    return entry.isDirectory() && isInside && depth < DEEPEST
+      ? await listFiles(dir, file, depth + 1)
+      : [];
+  });
+  return (await Promise.all(found)).flat();
+}
+
+const NAMES =
+  /\.(?:jpe?g|jpe|jfif|png|webp|avif|tiff?|hei[cf]|gif|bmp|jxl|jp2|psd|xcf|dng|cr[23w]|nef|nrw|arw|srf|sr2|orf|rw2|raf|pef|srw|3fr|iiq|rwl|x3f|mov|mp4|m4v|3gp|avi)$/iu;
+
+async function isPicture(name: string, path: string): Promise<boolean> {
+  return NAMES.test(name) || beginsLikePicture(await readHead(path));
+}
+
+async function readHead(path: string): Promise<Uint8Array> {
+  let file: FileHandle | undefined;
+  try {
+    file = await open(path, "r");
+    const { buffer, bytesRead } = await file.read(Buffer.alloc(LOOKED_AT), 0, LOOKED_AT, 0);
+    return buffer.subarray(0, bytesRead);
+  } finally {
+    await file?.close();
+  }
+}
+
+/** What other pictures, cameras' raw files and films begin with, and at which byte. */
+const SIGNATURES: readonly (readonly [at: number, bytes: string])[] = [
+  [0, "GIF8"],
+  [0, "IIRO"],
+  [0, "IIRS"],
+  [0, "IIU\0"],
+  [0, "FUJIFILMCCD-RAW"],
+  [0, "FOVb"],
+  [0, "8BPS"],
+  [0, "\xff\x0a"],
+  [0, "\0\0\0\x0cJXL "],
+  [0, "\0\0\0\x0cjP  "],
+  [0, "II\x2b\0"],
+  [0, "MM\0\x2b"],
+  [4, "ftyp"],
+];
+
+function beginsLikePicture(head: Uint8Array): boolean {
+  const text = Buffer.from(head).toString("latin1");
+  const isBitmap = text.startsWith("BM") && text.slice(6, 10) === "\0\0\0\0";
+  return (
+    sniffFormat(head) !== undefined ||
+    isBitmap ||
+    SIGNATURES.some(([at, bytes]) => text.startsWith(bytes, at))
+  );
+}
