@@ -46,16 +46,25 @@ function holdsIn({ code }: Caution, atmosphere: Atmosphere | null): boolean {
   return code !== "chromium-in-oxidation" || atmosphere !== "reduction";
 }
 
+/** Something that a load gives off, and the glazes that it is from. */
+export interface LoadFume {
+  readonly words: string;
+  readonly glazes: readonly Link[];
+}
+
 /** What a load of the kiln gives off: the cautions for its glazes that speak of the kiln. */
 export function fumesOf(
   glazes: readonly (Link & { readonly hazards: readonly Caution[] })[],
   atmosphere: Atmosphere | null,
-): readonly Minding[] {
+): readonly LoadFume[] {
   const inKiln = new Map(
     glazes.map(({ id, hazards }) => [idKey(id), hazards.filter(({ code }) => tellsOfKiln(code))]),
   );
   const links = glazes.map(({ id, name, url }) => ({ id, name, url }));
-  return mindingOf(links, inKiln, atmosphere);
+  const from = new Map<string, Link[]>();
+  for (const { glaze, loud, quiet } of mindingOf(links, inKiln, atmosphere))
+    for (const words of [...loud, ...quiet]) from.set(words, [...(from.get(words) ?? []), glaze]);
+  return [...from].map(([words, of]) => ({ words, glazes: of }));
 }
 
 function tellsOfKiln(code: Caution["code"]): boolean {

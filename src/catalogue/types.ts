@@ -34,7 +34,7 @@ import type {
   TileFiring,
 } from "./kilns/firing-types.ts";
 import type { Link } from "./link.ts";
-import type { Minding } from "./minding.ts";
+import type { LoadFume, Minding } from "./minding.ts";
 import type { CarriedLine, CatalogueMaterial } from "./mixing/material-types.ts";
 import type { CatalogueBlend, CatalogueMap, GlazeMixing, Overlap } from "./mixing/mixing-types.ts";
 
@@ -42,7 +42,7 @@ export type * from "./colours/colour-types.ts";
 export type * from "./kilns/firing-types.ts";
 export type * from "./mixing/material-types.ts";
 export type * from "./mixing/mixing-types.ts";
-export type { Link, MeasuredColour, Minding };
+export type { Link, LoadFume, MeasuredColour, Minding };
 
 /** A maker's name or initials, and the page of those who let their name be shown. */
 export interface MakerName {

@@ -1,6 +1,6 @@
 /** What to mind with some glazes, in short, a line for each; in full on the glaze's own page. */
 import type { VNode } from "preact";
-import type { Minding } from "../../src/catalogue/minding.ts";
+import type { LoadFume, Minding } from "../../src/catalogue/minding.ts";
 
 interface MindingProps {
   readonly root: string;
@@ -27,6 +27,35 @@ export function MindingLines({ root, minding, title }: MindingProps): VNode | nu
               </span>
             )}
             {quiet.join("; ")}.
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** What a load gives off, a line for each, with the glazes that it is from. */
+export function LoadFumes(props: {
+  readonly root: string;
+  readonly fumes: readonly LoadFume[];
+}): VNode | null {
+  if (props.fumes.length === 0) return null;
+  return (
+    <div class="minding">
+      <p>
+        <b>What the glazes of this load give off in the kiln, as far as it is known</b>
+      </p>
+      <ul>
+        {props.fumes.map(({ words, glazes }) => (
+          <li>
+            {words} (
+            {glazes.map(({ name, url }, i) => (
+              <>
+                {i > 0 && ", "}
+                <a href={`${props.root}${url}#mind`}>{name}</a>
+              </>
+            ))}
+            )
           </li>
         ))}
       </ul>

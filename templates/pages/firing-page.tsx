@@ -1,16 +1,16 @@
 /** A firing: how it went, its curve, what the cones said, and what stood on each shelf. */
 import type { VNode } from "preact";
-import type { CatalogueFiring, Minding } from "../../src/catalogue/types.ts";
+import type { CatalogueFiring, LoadFume } from "../../src/catalogue/types.ts";
 import { AccountsChart } from "../charts/accounts-chart.tsx";
 import { FiringFigure } from "../charts/firing-figure.tsx";
-import { MindingLines } from "../mixing/minding.tsx";
+import { LoadFumes } from "../mixing/minding.tsx";
 import { type ControlWithTwins, Twins } from "../parts/control-twins.tsx";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import { HeatFacts, LogRead, Programme, Witnesses } from "../parts/firing-facts.tsx";
 import { Readings, StoryLede } from "../parts/firing-story.tsx";
 import type { Frame } from "../parts/frame.ts";
-import { KilnCare } from "../parts/kiln-care.tsx";
+import { KilnCare, RakuCare } from "../parts/kiln-care.tsx";
 import { Quotation } from "../parts/notes.tsx";
 import { Wall } from "../parts/wall.tsx";
 import { loadSentence } from "../words/firing.ts";
@@ -31,7 +31,7 @@ export interface FiringPageProps {
     readonly since: readonly string[];
   }[];
   /** What the glazes of the load give off in the kiln. */
-  readonly fumes: readonly Minding[];
+  readonly fumes: readonly LoadFume[];
   /** The control tiles that had a twin in this load, each with that twin and its neighbours. */
   readonly controls: readonly ControlWithTwins[];
 }
@@ -57,6 +57,7 @@ export function FiringPage(props: FiringPageProps): VNode {
         )}
         <StoryLede firing={firing} />
       </header>
+      <RakuCare kinds={[firing.record.kind]} />
       <FiringFigure firing={firing} unit={unit} />
       <div class="columns">
         <div>
@@ -73,11 +74,7 @@ export function FiringPage(props: FiringPageProps): VNode {
       </div>
       <Controls {...props} />
       <Shelves {...props} />
-      <MindingLines
-        root={frame.root}
-        minding={props.fumes}
-        title="What the glazes of this load give off in the kiln, as far as it is known"
-      />
+      <LoadFumes root={frame.root} fumes={props.fumes} />
       <KilnCare
         root={frame.root}
         heatedBy={firing.record.heatedBy ? [firing.record.heatedBy] : []}

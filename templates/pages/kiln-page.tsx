@@ -6,7 +6,7 @@ import { type ControlWithTwins, Twins } from "../parts/control-twins.tsx";
 import { Document } from "../parts/document.tsx";
 import { FiringLines } from "../parts/firing-lines.tsx";
 import type { Frame } from "../parts/frame.ts";
-import { KilnCare } from "../parts/kiln-care.tsx";
+import { KilnCare, RakuCare } from "../parts/kiln-care.tsx";
 import { twinsSummary } from "../words/control.ts";
 import { kilnSentence, offWords, rangeWords, shelfTitle, tiltSentence } from "../words/kiln.ts";
 
@@ -34,6 +34,7 @@ export function KilnPage(props: KilnPageProps): VNode {
         <h1>{kiln.name}</h1>
         <p class="lede">{sentence}</p>
       </header>
+      <RakuCare kinds={firings.map(({ record }) => record.kind)} />
       <OverTime kiln={kiln} />
       <ShelvesCompared kiln={kiln} />
       {controls.map(({ control, twins, unknown, trust }) => (

@@ -32,10 +32,15 @@ export function AgainCard(props: TilePageProps): VNode {
         Wear a fitted dust mask (FFP3 or P100) where glaze is mixed or sanded, keep the foot clean,
         and put anything that may run on a dish of its own. A tile proves nothing about a pot: have
         ware for food leach-tested.
+        {tile.firings.some(({ kind }) => kind === "raku") && ` ${rakuWords}`}
       </p>
     </section>
   );
 }
+
+/** Common practice; in full on the page of the firing. */
+const rakuWords =
+  "Raku is done outdoors, upwind of its smoke, with gloves and a shield made for glowing ware, and what comes of it is not for food.";
 
 /** A step in its place; a firing with all that is known of it. */
 function cardStep(step: TileStep, { tile }: TilePageProps): string {

@@ -16,7 +16,6 @@ export function KilnCare({ root, heatedBy, kinds }: KilnCareProps): VNode {
   const burns = isRaku || heatedBy.some((source) => flames.includes(source));
   return (
     <section class="cautions kiln-care" aria-label="Cautions">
-      {isRaku && <RakuCare />}
       <div class="caution">
         <p>
           <b>Before firing</b> Dry the work through: water in clay boils and bursts it. Air the room
@@ -38,25 +37,28 @@ export function KilnCare({ root, heatedBy, kinds }: KilnCareProps): VNode {
   );
 }
 
-/** Glowing ware, and the smoke of what it is put into. */
-function RakuCare(): VNode {
+/** Glowing ware, and the smoke of what it is put into: at the head of a page of raku. */
+export function RakuCare({ kinds }: Pick<KilnCareProps, "kinds">): VNode | null {
+  if (!kinds.includes("raku")) return null;
   return (
-    <div class="caution loud">
-      <p>
-        <b>Raku</b> The ware is drawn glowing and sets fire to what it is put into. Do it outdoors,
-        away from windows and air intakes, on ground that cannot burn. Wear long gloves made for
-        such heat, a face shield, boots, and cotton or wool that covers arms and legs; tie hair
-        back. Keep people without these well away, and a lid, sand and water at hand.
-      </p>
-      <p>
-        Sawdust, leaves and paper under a lid give off thick smoke with carbon monoxide in it: stand
-        upwind, and open a lid from the far side, for what is inside can flare up. Raku ware is
-        porous and its glaze is soft: it is not for food or drink.
-      </p>
-      <p class="quiet source">
-        Source: Western Carolina University, Ceramics safety, for outdoors, windows and smoke; the
-        rest is common practice, no source.
-      </p>
-    </div>
+    <section class="cautions" aria-label="Raku">
+      <div class="caution loud">
+        <p>
+          <b>Raku</b> The ware is drawn glowing and sets fire to what it is put into. Do it
+          outdoors, away from windows and air intakes, on ground that cannot burn. Wear long gloves
+          made for such heat, a face shield, boots, and cotton or wool that covers arms and legs;
+          tie hair back. Keep people without these well away, and a lid, sand and water at hand.
+        </p>
+        <p>
+          Sawdust, leaves and paper under a lid give off thick smoke with carbon monoxide in it:
+          stand upwind, and open a lid from the far side, for what is inside can flare up. Raku ware
+          is porous and its glaze is soft: it is not for food or drink.
+        </p>
+        <p class="quiet source">
+          Source: Western Carolina University, Ceramics safety, for outdoors, windows and smoke; the
+          rest is common practice, no source.
+        </p>
+      </div>
+    </section>
   );
 }

@@ -136,6 +136,8 @@ describe("the pages of firings and kilns", () => {
     expect(raku).toContain("give off thick smoke with carbon monoxide in it");
     expect(raku).toContain("Source: Western Carolina University, Ceramics safety");
     expect(words(page("firings/g-1.html"))).not.toContain("Raku");
+    const html = page("firings/r-1.html");
+    expect(html.indexOf("caution loud")).toBeLessThan(html.indexOf("What the cones said"));
   });
 
   it("show on a tile's page what its own shelf had, and the curve", () => {

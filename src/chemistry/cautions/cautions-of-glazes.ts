@@ -111,16 +111,16 @@ function cautionsOfJar({ record }: KeyedGlaze, isItself: boolean): readonly Caut
   const whose = isItself ? "Its label" : `The label of ${record.name}, which is mixed into it,`;
   return [
     ...(record.label?.includes("not-for-food") ? [notForFood(whose)] : []),
-    ...(record.bought ? [...cautionsOfJarsName(record), onlyItsMakerKnows(record)] : []),
+    ...(record.bought ? [...cautionsOfJarsName(record), onlyItsMakerKnows(record, isItself)] : []),
   ];
 }
 
-function onlyItsMakerKnows({ name }: GlazeRecord): Caution {
+function onlyItsMakerKnows({ name }: GlazeRecord, isItself: boolean): Caution {
   return {
     code: "not-known",
     about: `what is in ${name}`,
     isLoud: false,
-    inShort: `what is in ${name} is not known here`,
+    inShort: `what is in ${isItself ? "it" : name} is not known here`,
     message: `${name} was bought, and only its maker knows what is in it: how it may harm is not told here`,
     hint: "Read its label and its safety sheet before it is mixed, sprayed, sanded or fired.",
     sources: [{ source: "the studio’s record", tag: "checked" }],

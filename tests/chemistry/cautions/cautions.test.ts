@@ -285,7 +285,7 @@ describe("glazes without chemistry", () => {
         code: "not-known",
         about: "what is in jar",
         isLoud: false,
-        inShort: "what is in jar is not known here",
+        inShort: "what is in it is not known here",
         message:
           "jar was bought, and only its maker knows what is in it: how it may harm is not told here",
         hint: "Read its label and its safety sheet before it is mixed, sprayed, sanded or fired.",

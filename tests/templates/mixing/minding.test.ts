@@ -109,7 +109,7 @@ describe("quiet hazards", () => {
   test("that speak of the kiln are told of its load", () => {
     const told = "What the glazes of this load give off in the kiln, as far as it is known";
     expect(wordsOf("firings/g-air.html")).toContain(
-      `${told} willow : chromium that can turn hexavalent in oxidation.`,
+      `${told} chromium that can turn hexavalent in oxidation ( willow )`,
     );
     expect(wordsOf("firings/g-smoke.html")).not.toContain(told);
   });
