@@ -42,8 +42,9 @@ export function isWhollyRead(batch: readonly WeighedIngredient[]): boolean {
   return batch.every(({ ingredient }) => ingredient.contents.isWhole);
 }
 
-/** A figure in a sentence; never “0” for what is there. */
+/** Two figures, as analyses are no surer; never “0” for what is there. */
 export function formatHeld(perCent: number): string {
   if (perCent < 0.005) return "less than 0.01";
-  return String(Number(perCent.toFixed(2)));
+  const decimals = perCent >= 10 ? 0 : perCent >= 1 ? 1 : 2;
+  return String(Number(perCent.toFixed(decimals)));
 }

@@ -85,7 +85,7 @@ function traceOf(substance: Substance, holding: readonly Ingredient[]): Caution 
   };
 }
 
-/** `6.02 per cent of what is fired, as CuO` */
+/** `6 per cent of what is fired, as CuO` */
 function perCent(batch: readonly WeighedIngredient[], substance: Substance): string {
   const { oxide } = substance;
   const amount = formatHeld(amountFired(batch, substance));
