@@ -32,11 +32,13 @@ export function findBringers(
   others: readonly Candidate[],
 ): readonly BroughtBy[] {
   const nearest = rework?.distance ?? Number.POSITIVE_INFINITY;
+  const kept = new Set(rework?.portions.map(({ material }) => material));
+  const used = candidates.filter(({ material, isNew }) => !isNew || kept.has(material));
   return findLacking(wanted, rework).flatMap((oxide) => {
     const bringing = others.filter(({ analysis }) => (analysis.oxides[oxide] ?? 0) > 0);
     return bringing
       .map(({ material, analysis }) => {
-        const better = findNearestRecipe(wanted, [...candidates, { material, analysis }]);
+        const better = findNearestRecipe(wanted, [...used, { material, analysis }]);
         return { oxide, material, distance: better?.distance ?? Number.POSITIVE_INFINITY };
       })
       .filter(({ distance }) => distance < nearest)
@@ -53,8 +55,18 @@ function findLacking(wanted: OxideAmounts, rework: Rework | null): readonly Oxid
 /** Roles whose materials dissolve in the slop, harm, or are no raw materials of glazes. */
 const unsuitableRoles: ReadonlySet<string> = new Set(["lead", "lustre", "soluble flux"]);
 
-/** Materials that are there for old recipes alone. */
-const outdated: ReadonlySet<string> = new Set(["light-magnesium-carbonate-old"]);
+/**
+ * What few studios have, where another material brings the same: minerals that are carried for
+ * reckoning, and what stands in old recipes alone. Common practice, no source.
+ */
+const rarelyKept: ReadonlySet<string> = new Set([
+  ...["amblygonite", "barium-feldspar", "barium-sulphate", "boehmite", "dicalcium-phosphate"],
+  ...["diopside", "eucryptite", "forsterite", "gypsum", "halloysite", "hydrated-lime"],
+  ...["hydroboracite", "kyanite", "leucite", "light-magnesium-carbonate-old", "lime-feldspar"],
+  ...["mica", "mullite", "nepheline", "plaster", "polylithionite", "probertite"],
+  ...["simple-copper-carbonate", "soda-nepheline", "tetracalcium-phosphate", "trilithionite"],
+  ...["zinc-carbonate"],
+]);
 
 /** Materials of other roles that dissolve in the slop. Common chemistry, no source. */
 const soluble: ReadonlySet<string> = new Set([
@@ -74,7 +86,7 @@ const soluble: ReadonlySet<string> = new Set([
 export function suggestibleMaterials(): readonly Candidate[] {
   const findIngredient = ingredientFinder({ materials: new Map() });
   const usable = theoreticalMaterials.filter(
-    ({ id, role }) => !unsuitableRoles.has(role) && !soluble.has(id) && !outdated.has(id),
+    ({ id, role }) => !unsuitableRoles.has(role) && !soluble.has(id) && !rarelyKept.has(id),
   );
   return usable.flatMap(({ id, formula }) => {
     const reading = analyseFormula(formula);

@@ -7,12 +7,12 @@ import { inOrder } from "./cautions/caution.ts";
 import { type Caution, cautionsOfMaterial, cautionsOfMixture } from "./cautions/cautions.ts";
 import { type FindIngredient, ingredientFinder } from "./cautions/ingredients.ts";
 import { isShunned } from "./cautions/shunned.ts";
-import { findMaterialOf, findRecipe } from "./from-records.ts";
+import { findMaterialIdOf, findMaterialOf, findRecipe } from "./from-records.ts";
 import { chemistryOfGlazes } from "./glazes.ts";
-import type { AnalysedMaterial } from "./materials.ts";
+import type { AnalysedMaterial, FindMaterialId } from "./materials.ts";
 import { notWorked, type Worked } from "./reasons.ts";
 import { type Portion, type Recipe, recipeToBatch } from "./recipe.ts";
-import { type Candidate, findNearestRecipe, type Rework } from "./rework.ts";
+import { findNearestRecipe, type Rework } from "./rework.ts";
 
 export interface ReworkedGlaze {
   /** The recipe as it is written, ingredients and additions together, in a hundred parts. */
@@ -55,8 +55,9 @@ export function reworkGlaze(
   const filed = findById(archive.glazes, glaze);
   if (!filed) return notWorked("no-such-glaze", `There is no glaze “${glaze}”`, "Mend its id.");
   const { name } = filed.record;
-  const recipe = findRecipe(filed.record);
-  if (!recipe) return notARecipe(name);
+  const written = findRecipe(filed.record);
+  if (!written) return notARecipe(name);
+  const recipe = byIds(written, findMaterialIdOf(archive));
   const result = chemistryOfGlazes(archive).get(idKey(glaze));
   if (!result?.ok) return result ?? notARecipe(name);
   const wanted = result.chemistry.unity;
@@ -70,16 +71,32 @@ function work(
   wanted: OxideAmounts,
   order: ReworkOrder,
 ): Pick<ReworkedGlaze, "brought" | "cautions" | "rework"> {
+  const findId = findMaterialIdOf(archive);
+  const keyOf = (word: string) => idKey(findId(word) ?? word);
+  const asked = new Set([...materialsIn(recipe), ...(order.withOthers ?? [])].map(keyOf));
   const materials = findUsableMaterials(archive, recipe, order);
-  const candidates = materials.map(toCandidate);
+  const candidates = materials.map(({ id, analysis }) => ({
+    material: id,
+    analysis,
+    isNew: !asked.has(idKey(id)),
+  }));
   const rework = findNearestRecipe(wanted, candidates) ?? null;
-  const others = suggestibleMaterials().filter(({ material }) => material !== idKey(order.without));
+  const others = suggestibleMaterials().filter(({ material }) => material !== keyOf(order.without));
   const brought = findBringers(wanted, rework, candidates, others);
   const cautions = [
     ...(rework ? cautionsOfRework(rework, recipe, ingredientFinder(archive)) : []),
     ...cautionsOfSuggested(brought),
   ];
   return { rework, brought, cautions: inOrder(cautions) };
+}
+
+/** The recipe with the ids of its materials, whatever words it was written in. */
+function byIds({ ingredients, additions }: Recipe, findId: FindMaterialId): Recipe {
+  const byId = (portion: Portion) => ({
+    ...portion,
+    material: findId(portion.material) ?? portion.material,
+  });
+  return { ingredients: ingredients.map(byId), additions: additions.map(byId) };
 }
 
 function inAHundred(recipe: Recipe): readonly Portion[] {
@@ -89,24 +106,31 @@ function inAHundred(recipe: Recipe): readonly Portion[] {
 }
 
 /**
- * In order of preference, each once, without the one that has run out. What Tilebook shuns comes
- * in only where it is in the recipe already, or was asked for by name.
+ * In order of preference, each once, without the one that has run out. What Tilebook shuns, and
+ * what would bring in a harmful metal that the glaze never held, comes in only where it is in the
+ * recipe already, or was asked for by name.
  */
 function findUsableMaterials(
   archive: Recipes,
   recipe: Recipe,
   { without, withOthers }: ReworkOrder,
 ): readonly AnalysedMaterial[] {
-  const named = [...materialsIn(recipe), ...(withOthers ?? [])].map(idKey);
-  const stock = withOthers ? [] : listStock(archive);
+  const findId = findMaterialIdOf(archive);
+  const keyOf = (word: string) => idKey(findId(word) ?? word);
+  const named = [...materialsIn(recipe), ...(withOthers ?? [])].map(keyOf);
+  const stock = withOthers ? [] : listStock(archive).map(keyOf);
   const findMaterial = findMaterialOf(archive);
   const findIngredient = ingredientFinder(archive);
+  const find = (id: string) => {
+    const found = findMaterial(id);
+    return found.ok ? [found.material] : [];
+  };
+  const held = materialsIn(recipe).flatMap(find);
   return [...new Set([...named, ...stock])].flatMap((id) => {
-    const found = id === idKey(without) ? undefined : findMaterial(id);
-    if (!found?.ok) return [];
-    const { material } = found;
-    const mayComeIn = named.includes(id) || !isShunned(findIngredient(id));
-    return mayComeIn ? [material] : [];
+    if (id === keyOf(without)) return [];
+    const mayComeIn = (material: AnalysedMaterial) =>
+      named.includes(id) || !(isShunned(findIngredient(id)) || bringsMetal(material, held));
+    return find(id).filter(mayComeIn);
   });
 }
 
@@ -119,8 +143,21 @@ function listStock(archive: Recipes): readonly string[] {
   ].map(idKey);
 }
 
-function toCandidate({ id, analysis }: AnalysedMaterial): Candidate {
-  return { material: id, analysis };
+/** Metals that harm as powder, or in food: common practice, no source. */
+const metalsToAskFor = [
+  ...(["BaO", "Li2O", "MnO", "CoO", "NiO", "CuO", "Cr2O3", "V2O5", "Sb2O3"] as const),
+];
+
+/** Per cent of the raw material below which a metal in it is a trace. */
+const trace = 1;
+
+/** Whether a material would bring a metal that the glaze never held. */
+function bringsMetal({ analysis }: AnalysedMaterial, held: readonly AnalysedMaterial[]): boolean {
+  return metalsToAskFor.some(
+    (oxide) =>
+      (analysis.oxides[oxide] ?? 0) >= trace &&
+      held.every((material) => (material.analysis.oxides[oxide] ?? 0) < trace),
+  );
 }
 
 /** Of what could be bought: what is in the bag, for nobody has mixed it yet. */

@@ -11,6 +11,8 @@ import { molesToUnity, weightsToMoles } from "./unity.ts";
 export interface Candidate {
   readonly material: string;
   readonly analysis: Analysis;
+  /** Whether nobody asked for it and the recipe never held it: only few of these come in. */
+  readonly isNew?: boolean;
 }
 
 export interface Rework {
@@ -37,7 +39,9 @@ export interface Unreached {
 /**
  * The recipe whose unity formula comes nearest to a given one, from some materials and no
  * others. Fluxes may stand in for each other, alkalis for alkalis first, and no colour for
- * anything; of recipes that come as near, the one with fewer materials is taken, and those named first are kept before the rest.
+ * anything; of recipes that come as near, the one with fewer materials is taken, and those named
+ * first are kept before the rest. Of materials that are new no more than two come in, and half a
+ * part of each at least.
  *
  * @param wanted a unity formula: moles to one of flux
  * @param candidates in order of preference: the rest of the old recipe, then what is in stock
@@ -48,8 +52,48 @@ export function findNearestRecipe(
   candidates: readonly Candidate[],
 ): Rework | undefined {
   const usable = candidates.filter(({ analysis }) => sumOfOxides(analysis.oxides) > 0);
-  const first = solve(wanted, usable);
-  return first && prune(wanted, usable, first);
+  const chosen = chooseNew(wanted, usable);
+  const first = solve(wanted, chosen);
+  return first && prune(wanted, chosen, first);
+}
+
+/** What a potter will still buy or open for one glaze. Common practice, no source. */
+const mostNew = 2;
+
+/** Parts in a hundred below which a new material is not worth opening. */
+const leastNewParts = 0.5;
+
+/**
+ * The old materials with the new ones that bring the recipe nearest, each chosen beside those that
+ * were chosen before.
+ */
+function chooseNew(wanted: OxideAmounts, usable: readonly Candidate[]): readonly Candidate[] {
+  let chosen: readonly Candidate[] = usable.filter(({ isNew }) => !isNew);
+  for (let n = 0; n < mostNew; n += 1) {
+    const better = findBestNew(wanted, usable, chosen);
+    if (!better) break;
+    chosen = [...chosen, better];
+  }
+  return chosen;
+}
+
+function findBestNew(
+  wanted: OxideAmounts,
+  usable: readonly Candidate[],
+  chosen: readonly Candidate[],
+): Candidate | undefined {
+  let best: Candidate | undefined;
+  let nearest = solve(wanted, chosen)?.distance ?? Number.POSITIVE_INFINITY;
+  for (const candidate of usable) {
+    if (chosen.includes(candidate)) continue;
+    const found = solve(wanted, [...chosen, candidate]);
+    const parts = found?.portions.find(({ material }) => material === candidate.material)?.parts;
+    if (!found || (parts ?? 0) < leastNewParts) continue;
+    if (found.distance >= nearest - worthFewerMaterials) continue;
+    best = candidate;
+    nearest = found.distance;
+  }
+  return best;
 }
 
 /**

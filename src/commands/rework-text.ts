@@ -41,7 +41,7 @@ function tellParts({ before }: ReworkedGlaze, { portions }: Rework, nameOf: Name
     written.has(material) ? "" : "new",
   ]);
   return [
-    renderTable(["", "written", "reworked", ""], rows),
+    renderTable(["", "as it was", "as it would be", ""], rows),
     "Parts by weight in 100, additions included.",
   ].join("\n");
 }
@@ -54,7 +54,7 @@ function tellFormulas(wanted: OxideAmounts, { unity }: Rework): string {
       return [oxide, molesInColumn(before), molesInColumn(after), formatDifference(after - before)];
     });
   return [
-    renderTable(["", "wanted", "reached", "difference"], rows),
+    renderTable(["", "as it was", "as it would be", "apart"], rows),
     "Unity formula: moles to one mole of all fluxes together.",
   ].join("\n");
 }
@@ -71,7 +71,23 @@ function tellNearness({ wanted, rework, brought }: ReworkedGlaze): string {
     ? `The largest difference is ${formatDifference(difference)} moles of ${oxide}.`
     : "No oxide differs by as much as 0.001 mole.";
   if (rework.unreached.length === 0) return `${largest} Every oxide is reached.`;
-  return [largest, ...rework.unreached.map((it) => tellUnreached(it, brought))].join("\n");
+  return [
+    largest,
+    ...rework.unreached.map((it) => tellUnreached(it, brought)),
+    ...rework.unreached.flatMap(tellMelting),
+  ].join("\n");
+}
+
+/** Moles to one of flux below which lead or boron does not carry the melting. Common practice, no source. */
+const carriesMelting = 0.05;
+
+/** A glaze that has lost the flux which melts it is told so, whatever its formula comes to. */
+function tellMelting({ oxide, wanted, reached }: Unreached): readonly string[] {
+  const melter = oxide === "PbO" ? "lead" : oxide === "B2O3" ? "boron" : undefined;
+  if (melter === undefined || wanted - reached < carriesMelting) return [];
+  return [
+    `IT WILL NOT MELT AS IT DID: ${melter} melts this glaze at its cone, and ${formatMoles(wanted - reached)} of ${formatMoles(wanted)} moles of it would be gone.`,
+  ];
 }
 
 function tellWantOfFlux(brought: readonly BroughtBy[]): string {

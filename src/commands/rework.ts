@@ -1,6 +1,6 @@
 /** `tilebook rework`: a glaze without a material that has run out. */
-import { findMaterialOf, findRecipe } from "../chemistry/from-records.ts";
-import { theoreticalMaterials } from "../chemistry/minerals/minerals.ts";
+import { findMaterialIdOf, findMaterialOf, findRecipe } from "../chemistry/from-records.ts";
+import { carriedMaterials } from "../chemistry/minerals/minerals.ts";
 import { tellReasons } from "../chemistry/reasons.ts";
 import { reworkGlaze } from "../chemistry/rework-glaze.ts";
 import type { Archive, Filed } from "../records/archive.ts";
@@ -47,7 +47,9 @@ function checkWithout(archive: Archive, glaze: Filed<GlazeRecord>, written: stri
   const recipe = findRecipe(glaze.record);
   if (!recipe) return written;
   const held = [...recipe.ingredients, ...recipe.additions].map(({ material }) => material);
-  const found = held.find((material) => idKey(material) === idKey(written));
+  const findId = findMaterialIdOf(archive);
+  const keyOf = (word: string) => idKey(findId(word) ?? word);
+  const found = held.find((material) => keyOf(material) === keyOf(written));
   if (found !== undefined) return found;
   checkMaterial(archive, written);
   throw new WrongUsage(`${glaze.record.name} holds no ${written}. It holds ${held.join(", ")}.`);
@@ -70,5 +72,5 @@ function checkMaterial(archive: Archive, written: string): void {
   if (found.reasons.some(({ code }) => code !== "no-such-material"))
     throw new WrongUsage(tellReasons(found.reasons));
   const own = [...archive.materials.values()].map(({ id, record }) => ({ id, name: record.name }));
-  throw new WrongUsage(unknown(written, "material", [...own, ...theoreticalMaterials]));
+  throw new WrongUsage(unknown(written, "material", [...own, ...carriedMaterials]));
 }

@@ -108,17 +108,25 @@ function sumOf(batch: readonly WeighedPart[]): number {
   return batch.reduce((sum, { parts }) => sum + parts, 0);
 }
 
-/** What the known prices come to; nothing where none is known. */
+/** What it costs, or the part of it that is known; nothing where no price is. */
 function Cost({ batch }: { readonly batch: readonly WeighedPart[] }): VNode | null {
   const unpriced = batch.filter(({ price }) => price === null).map(({ name }) => name);
   if (unpriced.length === batch.length) return null;
   const total = batch.reduce((sum, { parts, price }) => sum + parts * (price ?? 0), 0);
+  const amount = fixed(total / sumOf(batch), 2);
+  const figures = <span class="figures">{amount}</span>;
+  if (unpriced.length === 0)
+    return (
+      <span class="cost">
+        A kilogram of it, dry, costs {figures} by the prices of its materials.
+      </span>
+    );
+  const missing = `no price is written for ${listed(unpriced)}`;
+  if (Number(amount) === 0)
+    return <span class="cost">What a kilogram of it costs is not known: {missing}.</span>;
   return (
     <span class="cost">
-      A kilogram of it, dry, costs <span class="figures">{fixed(total / sumOf(batch), 2)}</span>{" "}
-      {unpriced.length > 0
-        ? `by the known prices; that of ${listed(unpriced)} is not known.`
-        : "by the prices of its materials."}
+      Of what a kilogram of it costs, dry, {figures} is known: {missing}.
     </span>
   );
 }

@@ -17,6 +17,7 @@ describe("a batch", () => {
       total: 525,
       water: null,
       cost: 0.3 * 2 + 0.025 * 30,
+      isPartCost: true,
     });
   });
 
@@ -27,6 +28,16 @@ describe("a batch", () => {
     expect(found?.total).toBeCloseTo(3656.25, 6);
     expect(found?.water).toBeCloseTo(7250 - 3656.25, 6);
     expect(found?.grams[2]).toBeCloseTo((3656.25 * 5) / 105, 6);
+  });
+
+  test("costs in part what is known, where a price is missing, and the whole where none is", () => {
+    const of = (prices: readonly (number | undefined)[]) =>
+      reckon(
+        prices.map((price) => line(10, false, price)),
+        { by: "weight", grams: 1000 },
+      );
+    expect(of([2, 0])).toMatchObject({ cost: 1, isPartCost: false });
+    expect(of([0, undefined])).toMatchObject({ cost: 0, isPartCost: true });
   });
 
   test("has no cost where no price is known", () => {

@@ -108,6 +108,66 @@ describe("a glaze reworked", () => {
     expect(found.brought.map(({ material: m }) => m)).not.toContain("wollastonite");
   });
 
+  test("takes no more than two materials that nobody named, and half a part of each at least", () => {
+    const wide = {
+      glazes: new Map([
+        ...archive.glazes,
+        glaze("many", {
+          ingredients: recipe({
+            ...{ "soda-feldspar": 10, talc: 10, dolomite: 10, "zinc-oxide": 10, colemanite: 10 },
+            ...{ "strontium-carbonate": 10, "ball-clay": 10, "bone-ash": 10, "tin-oxide": 10 },
+          }),
+        }),
+        glaze("lead-clear", { ingredients: recipe({ "lead-bisilicate": 70, kaolin: 30 }) }),
+      ]),
+      materials: archive.materials,
+    };
+    for (const [id, without] of [
+      ["clear", "whiting"],
+      ["clear", "potash-feldspar"],
+      ["lead-clear", "lead-bisilicate"],
+    ] as const) {
+      const found = reworkGlaze(wide, id, { without });
+      if (!found.ok || !found.rework) throw new Error(`${id} without ${without}: no recipe`);
+      const held = found.before.map(({ material: m }) => m);
+      const added = found.rework.portions.filter(({ material: m }) => !held.includes(m));
+      expect(added.length, `${id} without ${without}`).toBeLessThanOrEqual(2);
+      for (const { parts } of added) expect(parts).toBeGreaterThanOrEqual(0.5);
+    }
+  });
+
+  test("brings no barium, lithium or colouring metal into a glaze that held none, unless named", () => {
+    const barium = {
+      glazes: new Map([
+        ...archive.glazes,
+        glaze("matte", { ingredients: recipe({ "barium-carbonate": 50, spodumene: 50 }) }),
+      ]),
+      materials: new Map(),
+    };
+    const used = (withOthers?: readonly string[]) => {
+      const found = reworkGlaze(barium, "clear", { without: "whiting", withOthers });
+      return found.ok ? (found.rework?.portions.map(({ material: m }) => m) ?? []) : [];
+    };
+    expect(used()).not.toContain("barium-carbonate");
+    expect(used()).not.toContain("spodumene");
+    expect(used(["barium-carbonate"])).toContain("barium-carbonate");
+  });
+
+  test("is the same whether its recipe says flint or silica", () => {
+    const named = (word: string) => {
+      const glazes = new Map([
+        glaze("clear", { ingredients: recipe({ "potash-feldspar": 50, whiting: 20, [word]: 30 }) }),
+      ]);
+      const found = reworkGlaze({ glazes, materials: new Map() }, "clear", {
+        without: "chalk",
+        withOthers: ["wollastonite"],
+      });
+      return found.ok ? [found.before, found.rework?.portions] : [];
+    };
+    expect(named("flint")).toEqual(named("silica"));
+    expect(named("flint")).not.toEqual([]);
+  });
+
   test("never has lead brought in", () => {
     for (const without of ["whiting", "potash-feldspar", "silica", "kaolin"]) {
       const { rework: found, brought } = rework("clear", without);

@@ -34,19 +34,19 @@ describe("rework", () => {
     expect(out).toMatchInlineSnapshot(`
       "Liner without Whiting
 
-                              written  reworked
-      Potash feldspar           40.0      43.9
-      Silica (quartz, flint)    30.0      19.7
-      Whiting                   20.0          –
-      Kaolin (china clay)       10.0      11.0
-      Wollastonite                  –     25.5   new
+                              as it was  as it would be
+      Potash feldspar             40.0            43.9
+      Silica (quartz, flint)      30.0            19.7
+      Whiting                     20.0                –
+      Kaolin (china clay)         10.0            11.0
+      Wollastonite                    –           25.5   new
       Parts by weight in 100, additions included.
 
-             wanted  reached  difference
-      SiO2    3.71     3.71        0.000
-      Al2O3   0.407    0.407       0.000
-      K2O     0.264    0.264       0.000
-      CaO     0.736    0.736       0.000
+             as it was  as it would be  apart
+      SiO2       3.71            3.71   0.000
+      Al2O3      0.407           0.407  0.000
+      K2O        0.264           0.264  0.000
+      CaO        0.736           0.736  0.000
       Unity formula: moles to one mole of all fluxes together.
 
       No oxide differs by as much as 0.001 mole. Every oxide is reached.
@@ -166,5 +166,13 @@ describe("rework is used wrongly", () => {
   test("in a folder that is no archive", async () => {
     const args = ["--without", "silica", "--archive", "/nowhere/at/all"];
     expect((await tilebook("rework", "liner", ...args)).code).toBe(1);
+  });
+
+  test("says that a glaze without the flux that melts it does not melt as it did", async () => {
+    const { code, out } = await rework("boron", "--without", "colemanite", "--with", "talc");
+    expect(code).toBe(0);
+    expect(out).toMatch(
+      /IT WILL NOT MELT AS IT DID: boron melts this glaze at its cone, and 0\.\d+ of 0\.\d+ moles of it would be gone\./u,
+    );
   });
 });

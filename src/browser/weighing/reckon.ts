@@ -28,8 +28,10 @@ export interface Reckoned {
   readonly total: number;
   /** Millilitres for the bucket; null for a batch by weight. */
   readonly water: number | null;
-  /** By the known prices; null where none is known. */
+  /** Of the materials whose price is known; null where none is. */
   readonly cost: number | null;
+  /** Whether some of it has no known price, so that the cost is that of a part. */
+  readonly isPartCost: boolean;
 }
 
 /** Undefined where no batch of that kind can be: a slop is heavier than water, and lighter than its solids. */
@@ -44,7 +46,8 @@ export function reckon(lines: readonly Line[], wanted: Wanted): Reckoned | undef
   });
   const water = wanted.by === "bucket" ? 1000 * wanted.litres * wanted.specificGravity - sum : null;
   if (water !== null && water < 0) return undefined;
-  return { grams, running, total: sum, water, cost: costOf(lines, grams) };
+  const isPartCost = lines.some(({ price }) => price === null);
+  return { grams, running, total: sum, water, cost: costOf(lines, grams), isPartCost };
 }
 
 function gramsPerPart(lines: readonly Line[], wanted: Wanted): number {

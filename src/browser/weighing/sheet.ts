@@ -75,9 +75,17 @@ function tell(reckoned: Reckoned | undefined): string {
     reckoned.water === null
       ? ""
       : `With ${formatGrams(reckoned.water)} ml of water: keep a little back, sieve, and bring it to its gravity with the rest. `;
-  const cost =
-    reckoned.cost === null ? "" : `By the known prices it costs ${reckoned.cost.toFixed(2)}.`;
-  return water + cost;
+  return water + tellCost(reckoned);
+}
+
+/** What is not known stays so: no batch costs nothing because its prices are missing. */
+function tellCost({ cost, isPartCost }: Reckoned): string {
+  if (cost === null) return "";
+  const amount = cost.toFixed(2);
+  if (!isPartCost) return `It costs ${amount}.`;
+  return Number(amount) === 0
+    ? "What it costs is not known."
+    : `Part of its cost is ${amount}; some of its prices are not known.`;
 }
 
 /** Prints the sheet and nothing else of the page. */

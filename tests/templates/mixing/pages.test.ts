@@ -86,7 +86,7 @@ describe("the page of a mixed glaze", () => {
 
   test("costs what its prices say, and says what they leave out", () => {
     // 40 of 101 parts at 2 a kilogram.
-    expect(words).toContain("A kilogram of it, dry, costs 0.79 by the known prices; that of");
+    expect(words).toContain("Of what a kilogram of it costs, dry, 0.79 is known: no price is");
   });
 
   test("states Brongniart's relation, and the dry density it assumes", () => {
