@@ -1,16 +1,15 @@
 /** The index for finding words: Pagefind's, under `pagefind/`. */
 import { createHash } from "node:crypto";
-import { readdir, readFile, writeFile } from "node:fs/promises";
+import { existsSync } from "node:fs";
+import { readdir, readFile } from "node:fs/promises";
 import { join, relative, sep } from "node:path";
 import * as pagefind from "pagefind";
+import { isNoted, noteMade } from "../disk/own-notes.ts";
 import { linkInto, writeOrCarry } from "./carry.ts";
 import type { Page } from "./page.ts";
-import { readLast, type Target } from "./site-folder.ts";
+import type { Target } from "./site-folder.ts";
 
 const indexFolder = "pagefind";
-
-/** In the index: what it was made of and what it then held, so that a whole, unchanged one is carried over. */
-const sumFile = "made-of.txt";
 
 /**
  * Indexes the pages that have words to be found.
@@ -24,8 +23,7 @@ export async function writeSearch(pages: readonly Page[], target: Target): Promi
   if (target.last !== null && (await carryIndex(target.last, target.folder, madeOf))) return false;
   for (const { path, content } of await orDeath(makeIndex(records)))
     await writeOrCarry(target, `${indexFolder}/${path}`, content);
-  const index = join(target.folder, indexFolder);
-  await writeFile(join(index, sumFile), await describeIndex(index, madeOf));
+  noteMade(await describeIndex(join(target.folder, indexFolder), madeOf));
   return true;
 }
 
@@ -35,28 +33,31 @@ async function readPagefindVersion(): Promise<string | undefined> {
   return (JSON.parse(manifest) as { dependencies: { pagefind?: string } }).dependencies.pagefind;
 }
 
-/** Carries the last index over, if it was made of the same and no file of it was touched since. */
+/**
+ * Carries the last index over, if it was made here of the same and no file of it was touched since.
+ * It holds code: one that came with somebody's site is not believed.
+ */
 async function carryIndex(last: string, folder: string, madeOf: string): Promise<boolean> {
-  const sums = await readLast(last, `${indexFolder}/${sumFile}`);
   const index = join(last, indexFolder);
-  if (!sums || sums.toString() !== (await describeIndex(index, madeOf))) return false;
-  for (const file of [...(await listIndex(index)), sumFile])
+  if (!existsSync(index) || !isNoted(await describeIndex(index, madeOf))) return false;
+  for (const file of await listIndex(index))
     await linkInto(join(index, file), join(folder, indexFolder, file));
   return true;
 }
 
+/** The sum of what an index was made of, and of every file in it. */
 async function describeIndex(index: string, madeOf: string): Promise<string> {
   const sum = createHash("sha256");
   for (const file of await listIndex(index))
     sum.update(`${file}\n${sumOf(await readFile(join(index, file)))}\n`);
-  return `${madeOf}\n${sum.digest("hex")}\n`;
+  return sumOf(`${madeOf}\n${sum.digest("hex")}`);
 }
 
 /** The files of an index, as paths in it, in an order that is everywhere the same. */
 async function listIndex(index: string): Promise<string[]> {
   const entries = await readdir(index, { recursive: true, withFileTypes: true });
   return entries
-    .filter((entry) => entry.isFile() && entry.name !== sumFile)
+    .filter((entry) => entry.isFile())
     .map((entry) => relative(index, join(entry.parentPath, entry.name)).split(sep).join("/"))
     .sort();
 }

@@ -24,7 +24,7 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   templates: ["terms", "types of records", "types of likeness", "catalogue"],
   publish: [
     ...["terms", "records", "likeness", "catalogue", "templates", "photos"],
-    "local-server",
+    ...["disk", "local-server"],
   ],
   copystand: [
     ...["terms", "records", "types of reader", "archive", "colour", "templates"],

@@ -1,9 +1,9 @@
 import { createHash } from "node:crypto";
-import { mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { appendFile, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { h } from "preact";
-import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import type { Page } from "../../src/publish/page.ts";
 import { writeSearch } from "../../src/publish/search.ts";
 
@@ -13,7 +13,10 @@ beforeEach(async () => {
   base = await mkdtemp(join(tmpdir(), "tilebook-search-"));
 });
 
-afterEach(() => rm(base, { recursive: true, force: true }));
+afterEach(async () => {
+  vi.unstubAllEnvs();
+  await rm(base, { recursive: true, force: true });
+});
 
 function tile(code: string, words: string): Page {
   return {
@@ -76,5 +79,26 @@ describe("the index for words", () => {
     await writeFile(join(one, "pagefind/fragment", fragment), "edited");
     await writeSearch(pages, { folder: two, last: one });
     expect(await index(two)).toEqual(whole);
+  });
+
+  test("is made anew where the last site was made by somebody else, whatever it says of itself", async () => {
+    const pages = [tile("TB-1", "blue")];
+    const [one, two] = [join(base, "one"), join(base, "two")];
+    vi.stubEnv("XDG_CACHE_HOME", join(base, "elsewhere"));
+    await writeSearch(pages, { folder: one, last: null });
+    const whole = await index(one);
+    vi.stubEnv("XDG_CACHE_HOME", join(base, "here"));
+    await appendFile(join(one, "pagefind/pagefind.js"), "\nfetch('//elsewhere.example')");
+    expect(await writeSearch(pages, { folder: two, last: one })).toBe(true);
+    expect(await index(two)).toEqual(whole);
+  });
+
+  test("is made anew where nothing can be noted", async () => {
+    const pages = [tile("TB-1", "blue")];
+    vi.stubEnv("XDG_CACHE_HOME", join(base, "a-file"));
+    await writeFile(join(base, "a-file"), "");
+    const [one, two] = [join(base, "one"), join(base, "two")];
+    expect(await writeSearch(pages, { folder: one, last: null })).toBe(true);
+    expect(await writeSearch(pages, { folder: two, last: one })).toBe(true);
   });
 });
