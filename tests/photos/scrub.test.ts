@@ -1,6 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
 import sharp from "sharp";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { decodeLargest } from "../../src/photos/decode.ts";
 import type { PictureFormat } from "../../src/photos/format.ts";
 import { inspectPicture } from "../../src/photos/inspect.ts";
@@ -21,6 +21,8 @@ import {
   tracesOf,
 } from "./pictures.ts";
 import { findSecrets } from "./secrets.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
 
 const planted = new Map<PictureFormat, Promise<Buffer>>();
 
@@ -185,16 +187,24 @@ describe("what cannot be scrubbed is said", () => {
 
   test.prop(
     [
-      fc.constantFrom<PictureFormat>("avif", "heic", "jpeg", "png", "webp"),
+      fc.constantFrom<PictureFormat>("avif", "heic", "jpeg", "png", "tiff", "webp"),
       fc.array(fc.tuple(fc.nat({ max: 900 }), fc.integer({ min: 0, max: 255 })), { maxLength: 6 }),
     ],
-    { numRuns: 150 },
-  )("a damaged head never throws, and never passes for scrubbed", async (format, changes) => {
-    const bytes = Buffer.from(await plantedOnce(format));
-    for (const [at, byte] of changes) bytes[at % bytes.length] = byte;
-    const result = await scrubPicture(bytes);
-    if (result.outcome === "scrubbed") {
-      expect(await inspectPicture(result.bytes)).toMatchObject({ facts: { traces: [] } });
-    }
-  });
+    { numRuns: 90 },
+  )(
+    "a damaged head never throws, and never gives a scrubbed picture that is not the same",
+    async (format, changes) => {
+      const bytes = Buffer.from(await plantedOnce(format));
+      for (const [at, byte] of changes) bytes[at % bytes.length] = byte;
+      const result = await scrubPicture(bytes);
+      if (result.outcome === "scrubbed") {
+        expect(await inspectPicture(result.bytes)).toMatchObject({ facts: { format, traces: [] } });
+        const [after, before] = [
+          await pixelsOf(result.bytes, format),
+          await pixelsOf(bytes, format),
+        ];
+        expect(Buffer.compare(after.data, before.data)).toBe(0);
+      }
+    },
+  );
 });
