@@ -5,13 +5,20 @@ import { decodeLargest } from "../../src/photos/decode.ts";
 import type { PictureFormat } from "../../src/photos/format.ts";
 import { inspectPicture } from "../../src/photos/inspect.ts";
 import { scrubPicture } from "../../src/photos/scrub/scrub.ts";
-import { buildOrientationExif, buildPlantedExif, buildPlantedXmp, PLANTED } from "./exif-block.ts";
+import {
+  buildOrientationExif,
+  buildPlantedExif,
+  buildPlantedXmp,
+  PLANTED,
+  text,
+} from "./exif-block.ts";
 import {
   addJpegMetadata,
   addPngChunks,
   addWebpMetadata,
   encodeOddHeic,
   encodePages,
+  encodePlainTiff,
   encodePlanted,
   encodeTile,
   FORMATS,
@@ -183,6 +190,14 @@ describe("what cannot be scrubbed is said", () => {
         },
       });
     }
+  });
+
+  it("a TIFF whose places are of a type that cannot hold them", async () => {
+    const odd = Buffer.from(encodePlainTiff({ more: new Map([[270, text("at home")]]) }));
+    const entry = Buffer.from([0x11, 1, 4, 0, 1, 0, 0, 0]); // StripOffsets: one long
+    odd.writeUInt16LE(1, odd.indexOf(entry) + 2);
+    odd.writeUInt32LE(4, odd.indexOf(Buffer.from([0x11, 1, 1, 0])) + 4);
+    expect(await scrubPicture(odd)).toMatchObject({ outcome: "fault" });
   });
 
   test.prop(

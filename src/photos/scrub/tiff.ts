@@ -22,6 +22,9 @@ const COLOUR_TABLE = 3 * 65536;
 
 const STRIP_OFFSETS = [273, 324];
 const STRIP_LENGTHS = [279, 325];
+/** Short and long: places and lengths are of no other type (TIFF 6.0, section 8). */
+const NUMBER_TYPES = [3, 4];
+
 const PROFILE = 34675;
 const COMPRESSION = 259;
 const JPEG_TABLES = 347;
@@ -101,6 +104,7 @@ function readStrips(reader: TiffReader, needed: readonly TiffEntry[]): Stretch[]
   const offsets = needed.find(({ tag }) => STRIP_OFFSETS.includes(tag));
   const lengths = needed.find(({ tag }) => STRIP_LENGTHS.includes(tag));
   if (!offsets || offsets.count !== lengths?.count) return [];
+  if (![offsets, lengths].every(({ type }) => NUMBER_TYPES.includes(type))) return [];
   holdTo(mostStrips, offsets.count, "strips");
   return Array.from({ length: offsets.count }, (_, index) => {
     const start = numberAt(reader, offsets, index);
@@ -112,7 +116,7 @@ function readStrips(reader: TiffReader, needed: readonly TiffEntry[]): Stretch[]
 function isOnePicture(bytes: Uint8Array, reader: TiffReader, main: TiffDirectory): boolean {
   if (main.next === 0) return true;
   const second = readDirectory(bytes, reader, main.next, "picture");
-  const kind = second?.entries.find(({ tag }) => tag === 254);
+  const kind = neededOf(bytes, second).find(({ tag }) => tag === 254);
   const isThumbnail = kind !== undefined && (numberAt(reader, kind, 0) & 1) === 1;
   const holdsNoPicture = !second?.entries.some(({ tag }) => STRIP_OFFSETS.includes(tag));
   return isThumbnail || holdsNoPicture;
