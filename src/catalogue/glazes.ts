@@ -17,6 +17,7 @@ import type {
   CataloguePair,
   CatalogueTile,
   ColourTrust,
+  GlazeFacts,
   GlazePair,
   Link,
 } from "./types.ts";
@@ -96,9 +97,7 @@ function catalogueGlaze(
     id: glaze.id,
     name: record.name,
     url: glazeUrl(glaze.id),
-    kind: record.kind,
-    record,
-    cones: record.cones ?? null,
+    ...factsOf(record),
     notes: glaze.notes,
     tiles: on.map((tile) => tile.id),
     alone: alone.map((tile) => tile.id),
@@ -114,6 +113,25 @@ function catalogueGlaze(
     cautions: findings.notes.get(glaze.file) ?? [],
     ...findMixing(glaze.id, alone),
     ...glazeColours(alone, trust),
+  };
+}
+
+function factsOf(record: GlazeRecord): GlazeFacts {
+  return {
+    kind: record.kind,
+    cones: record.cones ?? null,
+    surface: record.surface ?? null,
+    cover: record.cover ?? null,
+    moves: record.moves ?? null,
+    tone: record.tone ?? null,
+    label: record.label ?? [],
+    stocked: record.stocked ?? true,
+    bought: record.bought ?? null,
+    ingredients: record.ingredients ?? null,
+    additions: record.additions ?? [],
+    blend: record.blend ?? null,
+    by: record.by ?? "weight",
+    leachTests: record.leachTests ?? [],
   };
 }
 

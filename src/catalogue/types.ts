@@ -9,7 +9,7 @@ import type { MeasuredColour } from "../colour/measure.ts";
 import type { MakeUp } from "../likeness/make-up.ts";
 import type { PictureRole, TileStep } from "../records/archive.ts";
 import type { CoatCount } from "../records/coat-stack.ts";
-import type { GlazeRecord } from "../records/glaze.ts";
+import type { BlendPart, GlazeRecord, Ingredient } from "../records/glaze.ts";
 import type { LeachTest } from "../records/leach-test.ts";
 import type { LaterLook, Result } from "../records/tile.ts";
 import type {
@@ -21,9 +21,13 @@ import type {
   HeatSource,
   KindOfGlaze,
   KindOfSet,
+  LabelClaim,
+  Movement,
+  Opacity,
   Shape,
   Stage,
   Surface,
+  Tone,
 } from "../terms/choices.ts";
 import type { Cone, ConeRange } from "../terms/cones.ts";
 import type { ColourPlate, GlazeColours } from "./colours/colour-types.ts";
@@ -134,10 +138,27 @@ export interface CatalogueTile {
   readonly cautions: readonly Note[];
 }
 
-export interface CatalogueGlaze extends Link, GlazeMixing, GlazeColours {
+/** What somebody wrote of a glaze and everyone may read. */
+export interface GlazeFacts {
   readonly kind: KindOfGlaze;
-  readonly record: GlazeRecord;
   readonly cones: ConeRange | null;
+  readonly surface: Surface | null;
+  readonly cover: Opacity | null;
+  readonly moves: Movement | null;
+  readonly tone: Tone | null;
+  /** What its label claims, for this glaze alone. */
+  readonly label: readonly LabelClaim[];
+  readonly stocked: boolean;
+  readonly bought: GlazeRecord["bought"] | null;
+  readonly ingredients: readonly Ingredient[] | null;
+  readonly additions: readonly Ingredient[];
+  readonly blend: readonly BlendPart[] | null;
+  /** How a blend was measured. */
+  readonly by: "volume" | "weight";
+  readonly leachTests: readonly LeachTest[];
+}
+
+export interface CatalogueGlaze extends Link, GlazeFacts, GlazeMixing, GlazeColours {
   readonly notes: string;
   /** Every tile it is on, by id. */
   readonly tiles: readonly string[];

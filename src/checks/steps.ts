@@ -1,5 +1,6 @@
 /** What the steps of a coat stack say about one another. */
 import type { CoatStep, FiredStep, TileStep } from "../records/archive.ts";
+import { stepsThatLast } from "../records/coat-stack.ts";
 import { idKey } from "../terms/ids.ts";
 
 /** Whether a step is the firing of that id. */
@@ -14,6 +15,5 @@ export function isGlazeFiring(step: TileStep): step is FiredStep {
 
 /** The layers of glaze that lie on a tile after some steps, touch-ups among them. */
 export function coatsOn(steps: readonly TileStep[]): readonly CoatStep[] {
-  const restart = steps.findLastIndex((step) => step.step === "remove" && step.remove === "all");
-  return steps.slice(restart + 1).filter((step) => step.step === "coat");
+  return stepsThatLast(steps).filter((step) => step.step === "coat");
 }

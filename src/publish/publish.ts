@@ -90,8 +90,8 @@ async function publishOne(
   return { ...counts, searchMade: await writeSearch(pages, target) };
 }
 
-/** An unlisted set is absent from data files and sitemap; its wall can be filtered all the same. */
-function dataOf(catalogue: Catalogue, pages: readonly Page[]): readonly DataFile[] {
+/** The data files, sitemap and feed of a site: an unlisted set is absent from them; its wall can be filtered all the same. */
+export function dataOf(catalogue: Catalogue, pages: readonly Page[]): readonly DataFile[] {
   const facets = { path: "data/facets.js", content: makeFacetsScript(catalogue) };
   if (catalogue.studio.unlisted) return [facets];
   const forOthers = [...makeSitemap(catalogue.studio, pages), ...makeFeed(catalogue)];

@@ -17,12 +17,19 @@ export interface Lap {
   readonly lower: CoatStep;
 }
 
+/** The last step that took everything off again, so that the tile was begun anew; −1 without one. */
+export function findRestart(steps: readonly TileStep[]): number {
+  return steps.findLastIndex((step) => step.step === "remove" && step.remove === "all");
+}
+
+/** The steps of which something is left on the tile. */
+export function stepsThatLast(steps: readonly TileStep[]): readonly TileStep[] {
+  return steps.slice(findRestart(steps) + 1);
+}
+
 /** The layers of glaze that count: touch-ups left out, and all that was taken off again. */
 export function coatsThatCount(steps: readonly TileStep[]): readonly CoatStep[] {
-  const restart = steps.findLastIndex((step) => step.step === "remove" && step.remove === "all");
-  return steps
-    .slice(restart + 1)
-    .filter((step) => step.step === "coat" && !step.touchUp) as CoatStep[];
+  return stepsThatLast(steps).filter((step) => step.step === "coat" && !step.touchUp) as CoatStep[];
 }
 
 /**

@@ -83,8 +83,8 @@ function hottestOf(curve: Curve | null): number {
 }
 
 /** The aim as a temperature: that of its cone on the scale beside the curves. */
-function aimOf({ record, coneScale }: CatalogueFiring): { cone: Cone; celsius: number } | null {
-  const step = coneScale.steps.find(({ cone }) => cone === record.cone);
+function aimOf({ cone: aim, coneScale }: CatalogueFiring): { cone: Cone; celsius: number } | null {
+  const step = coneScale.steps.find(({ cone }) => cone === aim);
   return step ? { cone: step.cone, celsius: step.celsius } : null;
 }
 

@@ -72,6 +72,8 @@ export interface LayerSource {
   readonly texture: string;
   readonly clay: string | null;
   readonly steps: readonly TileStep[];
+  /** The place of the last step that took everything off again; −1 without one. */
+  readonly restart: number;
   /** The cones of the firings among the steps, in their order. */
   readonly cones: readonly (Cone | null)[];
   readonly paintOf: (glaze: string) => Paint;
@@ -79,8 +81,7 @@ export interface LayerSource {
 
 /** The view of a coat stack. */
 export function layerView(source: LayerSource): LayerView {
-  const { steps } = source;
-  const restart = steps.findLastIndex((step) => step.step === "remove" && step.remove === "all");
+  const { steps, restart } = source;
   const lanes = steps.map((step, at) => {
     const gone = at < restart;
     if (step.step === "coat") return coatLane(source, step, at, gone);

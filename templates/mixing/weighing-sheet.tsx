@@ -21,7 +21,7 @@ const batches = [
 ] as const;
 
 export function WeighingSheet({ root, glaze }: WeighingProps): VNode | null {
-  const { batch, name, hazards, record } = glaze;
+  const { batch, name, hazards, ingredients } = glaze;
   if (!batch) return null;
   const hasAdditions = batch.some(({ isAddition }) => isAddition);
   return (
@@ -29,7 +29,7 @@ export function WeighingSheet({ root, glaze }: WeighingProps): VNode | null {
       <h2>Weighing out {name}</h2>
       <div class="columns">
         <div>
-          <SheetTable root={root} batch={batch} showsParts={record.ingredients !== undefined} />
+          <SheetTable root={root} batch={batch} showsParts={ingredients !== null} />
           <p class="quiet">
             {hasAdditions
               ? "A batch is counted by its ingredients; additions come on top."

@@ -38,7 +38,7 @@ export interface FiringPageProps {
 
 export function FiringPage(props: FiringPageProps): VNode {
   const { frame, firing, notesHtml, unit } = props;
-  const sentence = loadSentence(firing.record);
+  const sentence = loadSentence(firing);
   return (
     <Document
       frame={frame}
@@ -77,8 +77,8 @@ export function FiringPage(props: FiringPageProps): VNode {
       <LoadFumes root={frame.root} fumes={props.fumes} />
       <KilnCare
         root={frame.root}
-        heatedBy={firing.record.heatedBy ? [firing.record.heatedBy] : []}
-        kinds={[firing.record.kind]}
+        heatedBy={firing.heatedBy ? [firing.heatedBy] : []}
+        kinds={[firing.kind]}
       />
     </Document>
   );

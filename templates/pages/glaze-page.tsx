@@ -59,10 +59,10 @@ export function GlazePage(props: GlazePageProps): VNode {
           <Facts {...props} />
           <Quotation html={notesHtml} />
           <Cautions notes={glaze.cautions} />
-          <LeachTests tests={glaze.record.leachTests ?? []} />
+          <LeachTests tests={glaze.leachTests} />
         </div>
         <div>
-          {glaze.record.blend && <Recipe root={frame.root} glaze={glaze} />}
+          {glaze.blend && <Recipe root={frame.root} glaze={glaze} />}
           <Chemistry glaze={glaze} />
           <SeeAlso {...props} />
         </div>
@@ -80,17 +80,17 @@ export function GlazePage(props: GlazePageProps): VNode {
 }
 
 function Facts({ glaze }: GlazePageProps): VNode {
-  const { record, cones } = glaze;
+  const { cones } = glaze;
   return (
     <Definitions
       of={[
         ["Cones", cones && <span class="code">{formatConeRange(cones)}</span>],
-        ["Surface", record.surface],
-        ["Cover", record.cover],
-        ["Moves", record.moves],
-        ["Tone", record.tone],
-        ["The label says", labelSentence(record)],
-        ["In the studio", record.stocked === false ? "no longer stocked" : "stocked"],
+        ["Surface", glaze.surface],
+        ["Cover", glaze.cover],
+        ["Moves", glaze.moves],
+        ["Tone", glaze.tone],
+        ["The label says", labelSentence(glaze)],
+        ["In the studio", glaze.stocked ? "stocked" : "no longer stocked"],
         ["Tiles", count(glaze.tiles.length, "tile")],
       ]}
     />

@@ -68,7 +68,7 @@ export function KilnPage(props: KilnPageProps): VNode {
       <KilnCare
         root={frame.root}
         heatedBy={kiln.heatedBy}
-        kinds={firings.map(({ record }) => record.kind)}
+        kinds={firings.map(({ kind }) => kind)}
       />
     </Document>
   );

@@ -47,13 +47,17 @@ function rateWords(rate: number | null, unit: TemperatureUnit): string {
 }
 
 /** The witness cones shelf by shelf, drawn as they stood where their bends were written down. */
-export function Witnesses({ firing: { record } }: { readonly firing: CatalogueFiring }): VNode {
-  const shelves = Object.entries(record.witness ?? {});
+export function Witnesses({
+  firing: { on, witnessed },
+}: {
+  readonly firing: CatalogueFiring;
+}): VNode {
+  const shelves = Object.entries(witnessed);
   return (
     <section class="witnesses">
       <h2>What the cones said</h2>
       {shelves.length === 0 && (
-        <p>{record.on ? "No witness cone was read." : "The kiln has not been lit yet."}</p>
+        <p>{on ? "No witness cone was read." : "The kiln has not been lit yet."}</p>
       )}
       <Definitions
         of={shelves.map(([shelf, witness]) => [

@@ -29,7 +29,7 @@ function FiringLine(props: {
   readonly withKiln: boolean;
 }): VNode {
   const { root, firing, withKiln } = props;
-  const { record, story } = firing;
+  const { on, kind, cone, story } = firing;
   const curve = firing.log?.curve ?? firing.programme?.curve;
   return (
     <a href={root + firing.url} class={story.agreement === "differs" ? "differs" : undefined}>
@@ -40,18 +40,16 @@ function FiringLine(props: {
       </span>
       <span class="which">
         <span class="code">{firing.id}</span>{" "}
-        <span class="quiet">{record.on ? formatDay(record.on) : "still to come"}</span>
+        <span class="quiet">{on ? formatDay(on) : "still to come"}</span>
       </span>
       <span class="told">
-        {withKiln && firing.kiln
-          ? `${firingName(record.kind)}, ${firing.kiln.name}`
-          : firingName(record.kind)}
-        {record.cone && (
+        {withKiln && firing.kiln ? `${firingName(kind)}, ${firing.kiln.name}` : firingName(kind)}
+        {cone && (
           <>
-            , aimed at cone <span class="cone-name">{record.cone}</span>
+            , aimed at cone <span class="cone-name">{cone}</span>
           </>
         )}
-        {record.on && `; ${witnessSummary(story)}`}
+        {on && `; ${witnessSummary(story)}`}
       </span>
       <span class="how-it-went">{capital(storyHeading(firing))}</span>
     </a>

@@ -9,12 +9,11 @@ interface Portion {
 
 export function Recipe({
   root,
-  glaze: { record, made },
+  glaze: { ingredients, additions, blend, by, made },
 }: {
   readonly root: string;
   readonly glaze: CatalogueGlaze;
 }): VNode | null {
-  const { ingredients, additions, blend, by } = record;
   const toPortion = ({ material, parts }: { material: string; parts: number }): Portion => ({
     id: material,
     parts,
@@ -34,7 +33,7 @@ export function Recipe({
         <Portions
           root={root}
           made={made}
-          of={(additions ?? []).map(toPortion)}
+          of={additions.map(toPortion)}
           title="Added to 100 of these"
         />
       </table>

@@ -1,14 +1,15 @@
 /** One kiln load in words. */
-import type { FiringRecord, Witness } from "../../src/records/firing.ts";
+import type { FiringFacts } from "../../src/catalogue/types.ts";
+import type { Witness } from "../../src/records/firing.ts";
 import { compareCones } from "../../src/terms/cones.ts";
 import { formatDay, listed } from "./numbers.ts";
 import { firingName } from "./steps.ts";
 
 /** `Glaze firing of The Wardrobe, electric, in oxidation, aimed at cone 6, on 18 October 2026.` */
-export function loadSentence(record: FiringRecord): string {
-  const { kind, kiln, heatedBy, atmosphere, cone, on } = record;
+export function loadSentence(firing: FiringFacts): string {
+  const { kind, kilnName, heatedBy, atmosphere, cone, on } = firing;
   const told = [
-    kiln ? `${firingName(kind)} of ${kiln}` : firingName(kind),
+    kilnName ? `${firingName(kind)} of ${kilnName}` : firingName(kind),
     heatedBy,
     atmosphere && (atmosphere === "neutral" ? "in a neutral atmosphere" : `in ${atmosphere}`),
     cone && `aimed at cone ${cone}`,

@@ -1,6 +1,5 @@
 /** What a glaze is, in words. */
-import type { CatalogueGlaze } from "../../src/catalogue/types.ts";
-import type { GlazeRecord } from "../../src/records/glaze.ts";
+import type { GlazeFacts } from "../../src/catalogue/types.ts";
 import type { KindOfGlaze, LabelClaim } from "../../src/terms/choices.ts";
 import { formatConeRange } from "../../src/terms/cones.ts";
 import { listed } from "./numbers.ts";
@@ -18,17 +17,18 @@ export function glazeKind(kind: KindOfGlaze): string {
 }
 
 /** `A satin glaze for cones 5–6, mixed here from seven materials.` */
-export function glazeSentence({ kind, record, cones }: CatalogueGlaze): string {
-  const surface = record.surface && kind === "glaze" ? `${record.surface} ` : "";
+export function glazeSentence(glaze: GlazeFacts): string {
+  const { kind, cones } = glaze;
+  const surface = glaze.surface && kind === "glaze" ? `${glaze.surface} ` : "";
   const first = `${surface}${kinds[kind]}`;
   const article = /^[aeiou]/u.test(first) ? "An" : "A";
   const range = cones
     ? ` for cone${cones.from === cones.to ? "" : "s"} ${formatConeRange(cones)}`
     : "";
-  return `${article} ${first}${range}, ${originWords(record)}.`;
+  return `${article} ${first}${range}, ${originWords(glaze)}.`;
 }
 
-function originWords({ bought, blend, by, ingredients = [] }: GlazeRecord): string {
+function originWords({ bought, blend, by, ingredients }: GlazeFacts): string {
   if (bought) {
     const range = bought.range ? `, ${bought.range}` : "";
     const colour = bought.colour ? `, ${bought.colour}` : "";
@@ -36,7 +36,7 @@ function originWords({ bought, blend, by, ingredients = [] }: GlazeRecord): stri
   }
   if (blend)
     return `blended here of ${blend.length} glazes by ${by === "volume" ? "volume" : "dry weight"}`;
-  return `mixed here of ${ingredients.length} materials`;
+  return `mixed here of ${ingredients?.length ?? 0} materials`;
 }
 
 const claims: Readonly<Record<LabelClaim, string>> = {
@@ -46,6 +46,6 @@ const claims: Readonly<Record<LabelClaim, string>> = {
 };
 
 /** The label's own words, for this glaze alone. */
-export function labelSentence({ label }: GlazeRecord): string {
-  return listed((label ?? []).map((claim) => claims[claim]));
+export function labelSentence({ label }: GlazeFacts): string {
+  return listed(label.map((claim) => claims[claim]));
 }

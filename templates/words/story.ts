@@ -11,15 +11,15 @@ import { capital, listed } from "./numbers.ts";
 import { shelfWords } from "./steps.ts";
 
 /** The story's outcome as a heading: `Fired as planned`, `An uneven firing`. */
-export function storyHeading(firing: Pick<CatalogueFiring, "record" | "story">): string {
-  const { record, story } = firing;
+export function storyHeading(firing: Pick<CatalogueFiring, "on" | "story">): string {
+  const { on, story } = firing;
   const [likeliest] = story.readings;
   if (likeliest) return differenceHeading(likeliest.code, story);
   if (story.agreement === "unknown")
     return story.leftOpen ? "The hold leaves it open" : "Nothing to compare it with";
   return seen(story).length > 0
     ? "Fired as planned"
-    : record.on
+    : on
       ? "The programme fits the aim"
       : "Still to come";
 }
@@ -62,17 +62,14 @@ function seen({ accounts }: FiringStory): readonly FiringAccount[] {
 }
 
 /** What agrees with what, or what differs most, as a sentence. */
-export function storySentence({
-  record,
-  story,
-}: Pick<CatalogueFiring, "record" | "story">): string {
+export function storySentence({ on, story }: Pick<CatalogueFiring, "on" | "story">): string {
   const apart = tellingDifference(story);
   if (apart) return `${apart.words}.`;
   if (story.leftOpen) return story.leftOpen;
   if (story.agreement === "unknown")
     return "It takes two of aim, programme, log and witness cones to tell whether a firing went as planned.";
   const told = namesOf(story.accounts);
-  const when = record.on || seen(story).length > 0 ? "" : " The kiln has not been lit yet.";
+  const when = on || seen(story).length > 0 ? "" : " The kiln has not been lit yet.";
   return `${capital(listed(told))} agree to within a cone.${when}`;
 }
 

@@ -2,7 +2,7 @@
 import type { Cooling } from "../../firing/cooling.ts";
 import { lastValue } from "../../likeness/make-up.ts";
 import type { CoatStep, TileStep } from "../../records/archive.ts";
-import { coatsThatCount } from "../../records/coat-stack.ts";
+import { coatsThatCount, stepsThatLast } from "../../records/coat-stack.ts";
 import type { Way } from "../../terms/choices.ts";
 import { findDecidingFiring } from "../kilns/firings.ts";
 import type { CatalogueTile, FireOnGlaze, Lie, MeasuredAlone } from "../types.ts";
@@ -40,10 +40,7 @@ export function measureAlone(tile: CatalogueTile): MeasuredAlone | undefined {
 
 /** Resists and tools may have left clay bare, wherever they were used. */
 function lieOf(steps: readonly TileStep[], coats: readonly CoatStep[]): Lie {
-  const restart = steps.findLastIndex((step) => step.step === "remove" && step.remove === "all");
-  const spared = steps
-    .slice(restart + 1)
-    .some(({ step }) => step === "resist" || step === "remove");
+  const spared = stepsThatLast(steps).some(({ step }) => step === "resist" || step === "remove");
   if (spared || !coats.some(isAllOver)) return "in part";
   return coats.every(isAllOver) ? "even" : "uneven";
 }

@@ -7,7 +7,7 @@ import type { Heat } from "../../firing/heat.ts";
 import type { EquivalentCone } from "../../firing/heat-work.ts";
 import type { LikelyReading } from "../../firing/readings.ts";
 import type { Aspect } from "../../likeness/make-up.ts";
-import type { FiringRecord } from "../../records/firing.ts";
+import type { Segment, Witness } from "../../records/firing.ts";
 import type {
   Again,
   Atmosphere,
@@ -57,10 +57,25 @@ export type HeatFrom = "log" | "programme";
 /** "unknown" where there are no two accounts to compare. */
 export type Agreement = "agrees" | "differs" | "unknown";
 
-export interface CatalogueFiring {
+/** What somebody wrote of a firing and everyone may read: its load list names tiles that are not for everyone. */
+export interface FiringFacts {
+  readonly on: string | null;
+  readonly kind: KindOfFiring;
+  /** The kiln as it was written here. */
+  readonly kilnName: string | null;
+  readonly heatedBy: HeatSource | null;
+  readonly atmosphere: Atmosphere | null;
+  /** The cone that was aimed at. */
+  readonly cone: Cone | null;
+  /** What the witness cones showed, by shelf. */
+  readonly witnessed: Readonly<Record<string, Witness>>;
+  readonly unit: "C" | "F" | null;
+  readonly schedule: readonly Segment[] | null;
+}
+
+export interface CatalogueFiring extends FiringFacts {
   readonly id: string;
   readonly url: string;
-  readonly record: FiringRecord;
   readonly notes: string;
   readonly kiln: Link | null;
   /** The cone that was reached, by shelf; null where the bends tell of none. */

@@ -14,7 +14,7 @@ import { findHottest } from "../../terms/cones.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
 import { firingUrl } from "../addresses.ts";
 import type { Link } from "../link.ts";
-import type { CatalogueFiring, TileFiring } from "../types.ts";
+import type { CatalogueFiring, FiringFacts, TileFiring } from "../types.ts";
 import type { FiringView } from "./heat.ts";
 import { compareShelves } from "./shelves.ts";
 
@@ -89,13 +89,27 @@ export function listFirings(
     .map(({ firing, smallCurve: _, ...shown }) => ({
       id: firing.id,
       url: firingUrl(firing.id),
-      record: firing.record,
+      ...factsOf(firing.record),
       notes: firing.notes,
       kiln: kilns.get(idKey(firing.id)) ?? null,
       witness: witnessByShelf(firing.record),
       shelves: shelvesOf(firing, tiles),
       ...shown,
     }));
+}
+
+function factsOf(record: FiringRecord): FiringFacts {
+  return {
+    on: record.on ?? null,
+    kind: record.kind,
+    kilnName: record.kiln ?? null,
+    heatedBy: record.heatedBy ?? null,
+    atmosphere: record.atmosphere ?? null,
+    cone: record.cone ?? null,
+    witnessed: byWord(Object.entries(record.witness ?? {})),
+    unit: record.unit ?? null,
+    schedule: record.schedule ?? null,
+  };
 }
 
 function witnessByShelf({ witness = {} }: FiringRecord): CatalogueFiring["witness"] {

@@ -134,8 +134,8 @@ function glazesByMaterial(
   findId: FindMaterialId,
 ): ReadonlyMap<string, Link[]> {
   const holding = new Map<string, Link[]>();
-  for (const { id, name, url, record } of glazes) {
-    const portions = [...(record.ingredients ?? []), ...(record.additions ?? [])];
+  for (const { id, name, url, ingredients, additions } of glazes) {
+    const portions = [...(ingredients ?? []), ...additions];
     const keys = portions.map(({ material }) => idKey(findId(material) ?? material));
     for (const key of new Set(keys)) {
       holding.set(key, [...(holding.get(key) ?? []), { id, name, url }]);

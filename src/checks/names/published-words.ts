@@ -1,6 +1,7 @@
 /** Everything in an archive that somebody wrote in words of their own and that a site shows. */
 import type { Archive, Filed, Tile } from "../../records/archive.ts";
 import { findById } from "../../records/archive.ts";
+import type { LeachTest } from "../../records/leach-test.ts";
 import type { FieldPath } from "../../records/problem.ts";
 import type { SetDefaults } from "../../records/set.ts";
 
@@ -32,11 +33,12 @@ export function publishedWords(archive: Archive): readonly PublishedWords[] {
       ...Object.keys(witness).map((shelf) => [["witness"], shelf] as const),
       ...Object.keys(tiles).map((shelf) => [["tiles"], shelf] as const),
     ]),
-    ...wordsOf(archive.glazes, ({ name, bought }) => [
+    ...wordsOf(archive.glazes, ({ name, bought, leachTests }) => [
       [["name"], name],
       [["bought", "maker"], bought?.maker],
       [["bought", "range"], bought?.range],
       [["bought", "colour"], bought?.colour],
+      ...wordsOfReports(leachTests),
     ]),
     ...wordsOf(archive.clays, ({ name, colour }) => [
       [["name"], name],
@@ -84,10 +86,22 @@ function wordsOfTile({ record, steps, set }: Tile, { sets }: Archive): Words {
         [[...at, "fade", "along"], along],
       ];
     }),
+    ...wordsOfReports(record.leachTests),
     ...(record.result ?? []).map(
       ({ nextTime }, i) => [["result", i, "next-time"], nextTime] as const,
     ),
   ];
+}
+
+function wordsOfReports(tests: readonly LeachTest[] = []): Words {
+  return tests.flatMap(
+    ({ laboratory, ware, fired, report }, i): Words => [
+      [["leach-tests", i, "laboratory"], laboratory],
+      [["leach-tests", i, "ware"], ware],
+      [["leach-tests", i, "fired"], fired],
+      [["leach-tests", i, "report"], report],
+    ],
+  );
 }
 
 function sharedWords(

@@ -23,7 +23,7 @@ export function toGlazeRow(glaze: CatalogueGlaze): GlazeRow {
     over: glaze.over.map((pair) => pair.glaze.id),
     under: glaze.under.map((pair) => pair.glaze.id),
     alone: toAlone(glaze),
-    leachTests: toLeachTests(glaze.record.leachTests ?? []),
+    leachTests: toLeachTests(glaze.leachTests),
     cautions: glaze.hazards.map(tellCaution),
     chemistry: chemistry && {
       weightPercent: roundedAmounts(chemistry.weightPercent),
@@ -78,15 +78,15 @@ function orNull(value: number | null): number | null {
 }
 
 export function toFiringRow(firing: CatalogueFiring): FiringRow {
-  const { id, url, record } = firing;
+  const { id, url, on, kind, cone, atmosphere } = firing;
   return {
     id,
     url,
-    on: record.on ?? null,
-    kind: record.kind,
-    kiln: record.kiln ?? null,
-    cone: record.cone ?? null,
-    atmosphere: record.atmosphere ?? null,
+    on,
+    kind,
+    kiln: firing.kilnName,
+    cone,
+    atmosphere,
     witness: { ...firing.witness },
     tiles: firing.shelves.flatMap((shelf) => shelf.tiles),
     heat: toHeat(firing),

@@ -19,7 +19,7 @@ export function firingPages(site: Site): readonly Page[] {
 }
 
 function firingPage(site: Site, firing: CatalogueFiring): Page {
-  const sentence = loadSentence(firing.record);
+  const sentence = loadSentence(firing);
   return {
     path: firing.url,
     render: () => (
@@ -33,7 +33,7 @@ function firingPage(site: Site, firing: CatalogueFiring): Page {
           tiles: site.entries(tiles),
           since: tiles.filter((code) => wasFiredAgain(site, code, firing.id)),
         }))}
-        fumes={fumesOf(glazesInLoad(site, firing), firing.record.atmosphere ?? null)}
+        fumes={fumesOf(glazesInLoad(site, firing), firing.atmosphere)}
         controls={controlsBeside(site, firing.id)}
       />
     ),
@@ -48,7 +48,7 @@ function firingPage(site: Site, firing: CatalogueFiring): Page {
 
 /** The glazes of a load by name, each once; of a bisque load none, for they come later. */
 function glazesInLoad({ catalogue }: Site, firing: CatalogueFiring): readonly CatalogueGlaze[] {
-  if (firing.record.kind === "bisque") return [];
+  if (firing.kind === "bisque") return [];
   const codes = firing.shelves.flatMap(({ tiles }) => tiles);
   const tiles = codes.flatMap((code) => catalogue.tileById.get(idKey(code)) ?? []);
   const ids = new Set(tiles.flatMap(({ glazes }) => Object.keys(glazes)));

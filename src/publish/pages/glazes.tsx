@@ -71,7 +71,7 @@ function listOfGlazes(site: Site): Page {
         told: [
           loudWords(glaze.hazards),
           glaze.cones && `cone ${formatConeRange(glaze.cones)}`,
-          glaze.record.surface,
+          glaze.surface,
           count(glaze.tiles.length, "tile"),
         ]
           .filter(Boolean)

@@ -28,11 +28,11 @@ export function wordsOfTile(tile: CatalogueTile, names: string): string {
 /** Oxides stand both ways, as they are typed and as they are set: K2O and K₂O. */
 export function wordsOfGlaze(glaze: CatalogueGlaze): string {
   const oxides = glaze.chemistry ? presentOxides(glaze.chemistry.weightPercent) : [];
-  const { bought } = glaze.record;
+  const { bought } = glaze;
   const words = [
     glaze.id,
     glaze.kind,
-    glaze.record.surface,
+    glaze.surface,
     bought?.maker,
     bought?.range,
     bought?.colour,

@@ -12,7 +12,7 @@ import type {
   CatalogueTile,
 } from "../../catalogue/types.ts";
 import type { CoatStep } from "../../records/archive.ts";
-import { coatsThatCount, meets } from "../../records/coat-stack.ts";
+import { coatsThatCount, findRestart, meets } from "../../records/coat-stack.ts";
 import { idKey } from "../../terms/ids.ts";
 
 export interface Site {
@@ -70,6 +70,7 @@ function viewFinder(catalogue: Catalogue): Site["view"] {
       texture: tile.texture,
       clay: tile.clay && (clays.get(tile.clay.id) ?? null),
       steps: tile.steps,
+      restart: findRestart(tile.steps),
       cones: tile.firings.map((firing) => firing.cone),
       paintOf: (id) => paintOf(id, tile),
     });

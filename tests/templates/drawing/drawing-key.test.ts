@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { findRestart } from "../../../src/records/coat-stack.ts";
 import { keySentences } from "../../../templates/drawing/drawing-key.tsx";
 import { layerView, type Paint } from "../../../templates/drawing/layer-view.ts";
 import { coat, cone, fired } from "../../checks/support.ts";
@@ -14,7 +15,9 @@ const paints: Readonly<Record<string, Paint>> = {
 function keyOf(glazes: readonly string[], clay: string | null = "buff") {
   const steps = [fired(null, "bisque"), ...glazes.map((glaze) => coat(glaze)), fired(null)];
   const paintOf = (id: string): Paint => paints[id] as Paint;
-  return keySentences(layerView({ texture: "smooth", clay, steps, cones: [], paintOf }));
+  return keySentences(
+    layerView({ texture: "smooth", clay, steps, restart: findRestart(steps), cones: [], paintOf }),
+  );
 }
 
 test("the key names each glaze once, with where it measured its colour", () => {

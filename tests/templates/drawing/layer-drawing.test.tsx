@@ -1,6 +1,7 @@
 import { renderToString } from "preact-render-to-string";
 import { describe, expect, test } from "vitest";
 import type { TileStep } from "../../../src/records/archive.ts";
+import { findRestart } from "../../../src/records/coat-stack.ts";
 import { ways } from "../../../src/terms/choices.ts";
 import { LaneDrawing, LayerDrawing } from "../../../templates/drawing/layer-drawing.tsx";
 import { type LayerView, layerView, type Paint } from "../../../templates/drawing/layer-view.ts";
@@ -9,7 +10,14 @@ import { coat, fired, removed, resist } from "../../checks/support.ts";
 const glaze: Paint = { name: "Soot", kind: "glaze", colour: "#445566", measured: null };
 
 function viewOf(steps: readonly TileStep[], paint: Paint = glaze, texture = "smooth"): LayerView {
-  return layerView({ texture, clay: "buff", steps, cones: [], paintOf: () => paint });
+  return layerView({
+    texture,
+    clay: "buff",
+    steps,
+    restart: findRestart(steps),
+    cones: [],
+    paintOf: () => paint,
+  });
 }
 
 const small = (view: LayerView) => renderToString(<LayerDrawing view={view} />);

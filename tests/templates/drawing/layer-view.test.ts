@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { TileStep } from "../../../src/records/archive.ts";
+import { findRestart } from "../../../src/records/coat-stack.ts";
 import { type CoatLane, layerView } from "../../../templates/drawing/layer-view.ts";
 import { intersect, spansOf, subtract } from "../../../templates/drawing/spans.ts";
 import { coat, cone, fired, removed, resist } from "../../checks/support.ts";
@@ -11,6 +12,7 @@ function viewOf(steps: readonly TileStep[], cones: readonly string[] = []) {
     texture: "smooth",
     clay: "buff",
     steps,
+    restart: findRestart(steps),
     cones: cones.map(cone),
     paintOf: () => paint,
   });

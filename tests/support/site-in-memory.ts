@@ -1,0 +1,89 @@
+/** Archives and their sites without a disk: what `check` finds in some files, and what a build writes. */
+import { textParser } from "../../src/archive/parse-text.ts";
+import type { Findings } from "../../src/catalogue/findings.ts";
+import { makeCatalogue } from "../../src/catalogue/make.ts";
+import { onlySet, unlistedSets, withoutUnlistedSets } from "../../src/catalogue/select.ts";
+import { runChecks } from "../../src/checks/all.ts";
+import { notesByFile } from "../../src/checks/notes.ts";
+import { chemistryOfGlazes } from "../../src/chemistry/glazes.ts";
+import { theoreticalMaterials } from "../../src/chemistry/minerals/minerals.ts";
+import { heatOfFirings } from "../../src/firing/of-archive.ts";
+import { listPages } from "../../src/publish/pages/all.ts";
+import { dataOf } from "../../src/publish/publish.ts";
+import { renderPage } from "../../src/publish/write-pages.ts";
+import type { ArchiveFiles } from "../../src/reader/archive-files.ts";
+import { type ReadArchive, readArchiveFiles } from "../../src/reader/read-archive-files.ts";
+import type { Archive } from "../../src/records/archive.ts";
+import type { Problem } from "../../src/records/problem.ts";
+import { nothing } from "../checks/support.ts";
+
+/** Texts by their paths. */
+export type Texts = Readonly<Record<string, string>>;
+
+/** An archive of some texts, read and checked. */
+export function examine(texts: Texts): {
+  readonly read: ReadArchive;
+  readonly problems: readonly Problem[];
+} {
+  const read = readArchiveFiles(filesOf(texts), {
+    builtInMaterials: theoreticalMaterials.map(({ id }) => id),
+    texts: textParser,
+  });
+  const { archive } = read;
+  if (!archive) return { read, problems: read.problems };
+  const heats = heatOfFirings(archive);
+  return { read, problems: [...read.problems, ...runChecks(archive, { ...nothing, heats })] };
+}
+
+function filesOf(texts: Texts): ArchiveFiles {
+  const paths = Object.keys(texts);
+  return {
+    list(folder) {
+      const prefix = folder === "" ? "" : `${folder}/`;
+      const below = paths.filter((path) => path.startsWith(prefix));
+      if (folder !== "" && below.length === 0) return null;
+      const names = below.map((path) => path.slice(prefix.length).split("/"));
+      const [files, folders] = [
+        names.filter(({ length }) => length === 1),
+        names.filter(({ length }) => length > 1),
+      ].map((some) => [...new Set(some.map(([name = ""]) => name))].sort());
+      return { files: files ?? [], folders: folders ?? [], problems: [] };
+    },
+    read: (file) => ({ bytes: new TextEncoder().encode(texts[file] ?? "") }),
+  };
+}
+
+function findingsOf(archive: Archive, problems: readonly Problem[]): Findings {
+  return {
+    pictures: new Map(),
+    chemistry: chemistryOfGlazes(archive),
+    heats: heatOfFirings(archive),
+    notes: notesByFile(problems),
+    builtInMaterials: theoreticalMaterials,
+  };
+}
+
+/** What a build writes of words: pages, data files and what is handed to the search index, by path. */
+function writeSite(archive: Archive, findings: Findings, unlisted: boolean): Map<string, string> {
+  const catalogue = makeCatalogue(archive, findings, unlisted);
+  const pages = listPages(catalogue);
+  const paths = pages.map(({ path }) => path);
+  if (new Set(paths).size < paths.length) throw new Error("Two pages have one address");
+  return new Map([
+    ...pages.map((page) => [page.path, renderPage(page)] as const),
+    ...pages.map(({ path, search }) => [`search/${path}`, JSON.stringify(search)] as const),
+    ...dataOf(catalogue, pages).map(({ path, content }) => [path, content] as const),
+  ]);
+}
+
+/** The site for everyone, and that of each unlisted set by its id. */
+export function sitesOf(archive: Archive, problems: readonly Problem[]) {
+  const findings = findingsOf(archive, problems);
+  return {
+    open: writeSite(withoutUnlistedSets(archive), findings, false),
+    hidden: new Map(
+      unlistedSets(archive).map(({ id }) => [id, writeSite(onlySet(archive, id), findings, true)]),
+    ),
+    catalogue: makeCatalogue(withoutUnlistedSets(archive), findings),
+  };
+}
