@@ -181,7 +181,7 @@ describe("a site with an unlisted set", () => {
         );
         expect([...(hidden.get(mark)?.values() ?? [])].join("")).toContain(mark);
       }),
-      { numRuns: 40 },
+      { numRuns: 20 },
     );
   });
 
@@ -193,7 +193,7 @@ describe("a site with an unlisted set", () => {
         const { catalogue } = sitesOf(read.archive, problems);
         expect(JSON.stringify(catalogue)).not.toMatch(/xqz/iu);
       }),
-      { numRuns: 40 },
+      { numRuns: 20 },
     );
   });
 });
