@@ -57,7 +57,7 @@ export function FiringPage(props: FiringPageProps): VNode {
         )}
         <StoryLede firing={firing} />
       </header>
-      <RakuCare kinds={[firing.record.kind]} />
+      <RakuCare kinds={[firing.kind]} />
       <FiringFigure firing={firing} unit={unit} />
       <div class="columns">
         <div>

@@ -34,7 +34,7 @@ export function KilnPage(props: KilnPageProps): VNode {
         <h1>{kiln.name}</h1>
         <p class="lede">{sentence}</p>
       </header>
-      <RakuCare kinds={firings.map(({ record }) => record.kind)} />
+      <RakuCare kinds={firings.map(({ kind }) => kind)} />
       <OverTime kiln={kiln} />
       <ShelvesCompared kiln={kiln} />
       {controls.map(({ control, twins, unknown, trust }) => (
