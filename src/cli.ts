@@ -60,6 +60,7 @@ function addCheck(program: Command, finish: Finish): void {
     .option("--archive <folder>", "the archive", ".")
     .option("--cache <folder>", "where the pictures that were made are remembered between runs")
     .option("--format <form>", `${reportFormats.join(", ")}`, readFormat, "text" as const)
+    .option("--all", "in text, tell a fault that many files share for each of them", false)
     .option("--fix", "show what can be mended without a guess, ask, and do it", false)
     .option("--yes", "with --fix: do it without asking", false)
     .action(async (options) => {

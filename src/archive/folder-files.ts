@@ -3,6 +3,7 @@ import fs from "node:fs";
 import path from "node:path";
 import { errorCode, MachineError, onMachine } from "../disk/machine-error.ts";
 import type { ArchiveFiles, Contents, FolderListing } from "../reader/archive-files.ts";
+import { isPassedOver } from "../reader/passed-over.ts";
 import { problemOfFile } from "../reader/problem-of-file.ts";
 import type { Problem } from "../records/problem.ts";
 
@@ -41,8 +42,7 @@ interface ArchiveOnDisk {
 type Entry = "file" | "folder" | Problem;
 
 /**
- * Lists a folder. Names that begin with a full stop, READMEs and licences are left out: they are
- * no part of the archive.
+ * Lists a folder. What is no part of an archive by its name is left out: see `isPassedOver`.
  *
  * @param folder relative to the archive, with `/`; empty for the archive itself
  * @throws MachineError where the folder cannot be read
@@ -56,17 +56,13 @@ function listFolder(disk: ArchiveOnDisk, folder: string): FolderListing {
   const folders: string[] = [];
   const problems: Problem[] = [];
   for (const entry of found.toSorted((a, b) => (a.name < b.name ? -1 : 1))) {
-    if (isNoPartOfArchive(entry.name)) continue;
+    if (isPassedOver(entry.name)) continue;
     const kind = kindOf(disk, folder === "" ? entry.name : `${folder}/${entry.name}`, entry);
     if (kind === "file") files.push(entry.name);
     else if (kind === "folder") folders.push(entry.name);
     else problems.push(kind);
   }
   return { files, folders, problems };
-}
-
-function isNoPartOfArchive(name: string): boolean {
-  return /^\.|^(readme|licen[cs]e)(\.\w+)?$/iu.test(name);
 }
 
 function kindOf(disk: ArchiveOnDisk, file: string, entry: fs.Dirent): Entry {

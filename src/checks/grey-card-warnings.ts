@@ -18,12 +18,12 @@ const words = (crop: string) => ({
   },
   coloured: {
     message:
-      "What lies where the grey card should be is not grey, so the light cannot be put right",
+      "The place of the grey card is not grey in this photograph, so its light cannot be put right",
     hint: `Run “${crop}” and lay the frame on the card, or write “photo: {grey: no}” where there is none.`,
   },
   dark: {
     message:
-      "What lies where the grey card should be is almost black, so the light cannot be put right",
+      "The place of the grey card is almost black in this photograph, so its light cannot be put right",
     hint: `Run “${crop}” and lay the frame on the card; if it lies there, give it the same light as the tile.`,
   },
 });

@@ -156,7 +156,7 @@ function typical({ name, formula }: CarriedMaterial): Note {
 function notAnalysed({ id, name }: MaterialSource): MaterialResult {
   return notWorked(
     "material-not-analysed",
-    `${name} has neither a formula nor an analysis`,
+    `${name} has no formula and no analysis`,
     `Add formula: or analysis: to the record of the material “${id}”.`,
   );
 }

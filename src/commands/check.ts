@@ -15,6 +15,8 @@ export interface CheckOptions {
   readonly archive: string;
   readonly cache?: string;
   readonly format: ReportFormat;
+  /** Tell every place of a fault that many files share. */
+  readonly all: boolean;
   /** Mend what can be mended without a guess. */
   readonly fix: boolean;
   /** Mend it without asking. */
@@ -35,7 +37,7 @@ export async function check(options: CheckOptions, ask: Ask | undefined): Promis
     if (mended > 0) found = await findAll(options);
   }
   const { read, problems } = found;
-  printReport(options.format, problems.map(read.locate), read.counts, options.archive);
+  printReport(options.format, problems.map(read.locate), read.counts, options.archive, options.all);
   return problems.some(({ severity }) => severity === "error") ? exitCodes.faulty : exitCodes.done;
 }
 

@@ -3,16 +3,23 @@ import { relative } from "node:path";
 import type { LocatedProblem } from "../reader/locate.ts";
 import type { RecordCounts } from "../reader/read-archive-files.ts";
 import { type ReportFormat, reportAs } from "../reporting/report.ts";
+import { asTypedFor } from "./as-typed.ts";
 
-/** Prints problems of an archive's folder to standard output. */
+/**
+ * Prints problems of an archive's folder to standard output.
+ *
+ * @param all whether a text tells every place of a fault that many files share
+ */
 export function printReport(
   format: ReportFormat,
   problems: readonly LocatedProblem[],
   counts: RecordCounts,
   archive: string,
+  all = false,
 ): void {
   const folder = relative(process.cwd(), archive).replaceAll("\\", "/");
-  console.log(reportAs(format, problems, counts, { colour: showsColour(), folder }));
+  const listAll = all ? undefined : asTypedFor(archive)("check --all");
+  console.log(reportAs(format, problems, counts, { colour: showsColour(), folder, listAll }));
 }
 
 /** Colour where there is a terminal that did not ask to be spared: https://no-color.org. */

@@ -43,7 +43,7 @@ export function tellRefusal(
   if (because === "changed")
     return `${file} was changed after it was read here, so nothing was written. It has been read again: look at the frames, and write once more.`;
   if (because === "faulty")
-    return `${file} has faults of its own, so nothing was written. “tilebook check” tells them; mend them first.`;
+    return `${file} has faults of its own, so nothing was written. Mend them first: the command “check” tells them.`;
   const lines = fields.map(
     ({ path, value }) =>
       `${path.join(" › ")}: ${typeof value === "string" ? value : `[${value.join(", ")}]`}`,

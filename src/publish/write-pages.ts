@@ -10,7 +10,15 @@ import type { Target } from "./site-folder.ts";
 
 /** A page as HTML, the whole document. */
 export function renderPage(page: Page): string {
-  return `<!doctype html>\n${renderToString(page.render())}\n`;
+  return `<!doctype html>\n${showTurningSigns(renderToString(page.render()))}\n`;
+}
+
+/** Signs that turn letters around are shown by their codes, so that what is read is what was written. */
+function showTurningSigns(html: string): string {
+  return html.replace(
+    /[\u202a-\u202e\u2066-\u2069]/gu,
+    (sign) => `⟨U+${sign.charCodeAt(0).toString(16).toUpperCase()}⟩`,
+  );
 }
 
 export interface PageCounts {

@@ -127,9 +127,26 @@ function unseenFault(text: string): TextFault | undefined {
   return {
     severity: "error",
     code: "control-character",
-    message: `Here stands a character that nobody can see (${unseen.name})`,
-    hint: "Delete what stands around it and type it again.",
+    message: `There is a character here that nobody can see (${unseen.name})`,
+    hint: "Delete what is around it and type it again.",
     ...placeOfOffset(text, unseen.offset),
+  };
+}
+
+/** What turns the letters after it around, so that a reader sees another text than was written. */
+const turning = /[\u202a-\u202e\u2066-\u2069]/u;
+
+/** The first sign in a text that turns letters around, where there is one: it cannot be seen itself. */
+export function turningFault(text: string): TextFault | undefined {
+  const offset = text.search(turning);
+  if (offset < 0) return undefined;
+  const name = `U+${text.charCodeAt(offset).toString(16).toUpperCase()}`;
+  return {
+    severity: "warning",
+    code: "turned-letters",
+    message: `A sign that cannot be seen (${name}) turns the letters after it around`,
+    hint: "Delete what is around it and type it again, or look at the file in an editor that shows such signs.",
+    ...placeOfOffset(text, offset),
   };
 }
 

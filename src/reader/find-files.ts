@@ -7,7 +7,14 @@ import type { Problem } from "../records/problem.ts";
 import { idKey } from "../terms/ids.ts";
 import { type ArchiveFiles, type FolderListing, listKnown } from "./archive-files.ts";
 import { findInTiles } from "./find-tiles.ts";
-import { Finds, type FoundFiles, isMarkdown, type KindOfRecord, tooDeep } from "./finds.ts";
+import {
+  Finds,
+  type FoundFiles,
+  isMarkdown,
+  type KindOfRecord,
+  tooDeep,
+  unexpectedFile,
+} from "./finds.ts";
 import { problemOfFile } from "./problem-of-file.ts";
 
 const recipeKinds: ReadonlyMap<string, KindOfRecord> = new Map([
@@ -72,13 +79,24 @@ function noStudio(names: readonly string[]): Problem {
 function findInRecipes(archive: ArchiveFiles, recipes: string, finds: Finds): void {
   const { files, folders, problems } = listKnown(archive, recipes);
   finds.add(...problems);
-  const expected = "In recipes/ lie the folders glazes, clays and materials";
-  for (const name of files) finds.addUnexpected(recipes, name, expected);
+  const expected = "The folders glazes, clays and materials belong in recipes/";
+  for (const name of files) {
+    if (isMarkdown(name)) finds.add(recipeOutsideFolder(`${recipes}/${name}`));
+    else finds.addStray(archive, { folder: recipes, name, files }, expected);
+  }
   for (const name of folders) {
     const kind = recipeKinds.get(idKey(name));
     if (kind) findRecipes(archive, `${recipes}/${name}`, kind, finds);
-    else finds.addUnexpected(recipes, name, expected);
+    else finds.add(unexpectedFile(`${recipes}/${name}`, expected));
   }
+}
+
+function recipeOutsideFolder(file: string): Problem {
+  return problemOfFile(file, {
+    code: "recipe-outside-folder",
+    message: `“${file}” is in recipes/ itself, where nothing says what it is a record of`,
+    hint: "Move it into recipes/glazes/, recipes/clays/ or recipes/materials/.",
+  });
 }
 
 function findRecipes(
@@ -91,7 +109,7 @@ function findRecipes(
   finds.add(...problems);
   for (const name of files) {
     if (isMarkdown(name)) finds.addRecord(kind, folder, name);
-    else finds.addUnexpected(folder, name, `In ${folder}/ lie records (.md)`);
+    else finds.addStray(archive, { folder, name, files }, `Records (.md) belong in ${folder}/`);
   }
   for (const name of folders)
     finds.add(tooDeep(`${folder}/${name}`, `Put its records into ${folder}/ itself.`));

@@ -3,8 +3,10 @@ import type { Problem } from "../records/problem.ts";
 import { kindsOfFiring } from "../terms/choices.ts";
 import { findIdFault, idKey } from "../terms/ids.ts";
 import type { FoundFiles, KindOfRecord, RecordFile } from "./finds.ts";
+import { usableId } from "./meant-names.ts";
 import type { ParsedText } from "./parsed-text.ts";
 import { problemOfFile, problemOfKey } from "./problem-of-file.ts";
+import { readingsOf } from "./references/picture-names.ts";
 
 /**
  * Finds ids that cannot be used and ids that meet: within a kind of record, among the keys of the
@@ -15,30 +17,55 @@ export function findIdProblems(
   parsed: ReadonlyMap<string, ParsedText>,
 ): readonly Problem[] {
   return [
-    ...files.records.flatMap(faultsOfId),
+    ...files.records.flatMap((record) => faultsOfId(record, files)),
     ...findDuplicates(files.records),
     ...findDuplicateMakers(files.studio, parsed),
     ...findDuplicateLinks(files.records, parsed),
   ];
 }
 
-function faultsOfId({ kind, id, file }: RecordFile): Problem[] {
+function faultsOfId(record: RecordFile, files: FoundFiles): Problem[] {
+  const { kind, id, file } = record;
   const why = findIdFault(id) ?? (kind === "firing" ? findKindOfFiring(id) : undefined);
   if (why === undefined) return [];
-  return [
-    problemOfFile(file, {
-      code: "unusable-id",
-      message: `“${id}” cannot be the name of a ${kind}: ${why}`,
-      hint: `Give the ${kind === "set" ? "set's folder" : "file"} another name${suggestId(id)}.`,
-    }),
-  ];
+  const better = usableId(id);
+  const twin = files.records.find(
+    (other) => other.kind === kind && idKey(other.id) === idKey(better ?? ""),
+  );
+  if (twin) return [secondCopy(record, twin)];
+  const what = kind === "set" ? "set's folder" : "file";
+  const problem = problemOfFile(file, {
+    code: "unusable-id",
+    message: `“${id}” cannot be the name of a ${kind}: ${why}`,
+    hint: `Give the ${what} another name${better === undefined ? "" : `, such as “${better}”`}.`,
+  });
+  // What other records name after it would lead nowhere; a tile's code is on its back.
+  if (kind !== "tile" || better === undefined) return [problem];
+  return [{ ...problem, mend: { does: "rename", renamings: renameTile(record, better, files) } }];
 }
 
-function suggestId(id: string): string {
-  const mended = id
-    .replace(/[^\p{L}\p{M}\p{N}._-]+/gu, "-")
-    .replace(/^[^\p{L}\p{N}]+|[.-]+$/gu, "");
-  return mended === id || findIdFault(mended) ? "" : `, such as “${mended}”`;
+function secondCopy({ file }: RecordFile, twin: RecordFile): Problem {
+  return problemOfFile(file, {
+    code: "unusable-id",
+    message: `“${file}” looks like a second copy of “${twin.file}”`,
+    hint: "Compare the two, keep what is right in the second, and take the first out.",
+  });
+}
+
+/** The record and, with it, the photographs that have its name. */
+function renameTile({ id, file, folder }: RecordFile, to: string, { pictures }: FoundFiles) {
+  const own = pictures.filter(
+    (picture) =>
+      picture.folder === folder &&
+      readingsOf(picture.name).some((name) => idKey(name.id) === idKey(id)),
+  );
+  return [
+    { from: file, to: `${folder}/${to}.md` },
+    ...own.map((picture) => ({
+      from: picture.file,
+      to: `${folder}/${to}${picture.name.normalize("NFC").slice(id.length)}`,
+    })),
+  ];
 }
 
 function findKindOfFiring(id: string): string | undefined {
@@ -126,7 +153,7 @@ function duplicateLink({ id, file }: RecordFile, link: string, earlier: RecordFi
   const fault = {
     code: "duplicate-link",
     message: `The sets “${earlier.id}” and “${id}” have the same link, “${link}”`,
-    hint: "Take the line out of one of them: “tilebook check --fix” then writes a random one.",
+    hint: "Take the line out of one of them: the command “check --fix” then writes a random one.",
   };
   return problemOfFile(file, fault, ["link"]);
 }

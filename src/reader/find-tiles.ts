@@ -4,6 +4,7 @@ import { idKey } from "../terms/ids.ts";
 import { type ArchiveFiles, listKnown } from "./archive-files.ts";
 import { type Finds, isMarkdown, isPicture, tooDeep } from "./finds.ts";
 import { problemOfFile } from "./problem-of-file.ts";
+import { recordNameOf, type Stray, strayRecord } from "./stray-files.ts";
 
 /** The folder of the firings; no set can have its name. */
 const firingsFolder = "firings";
@@ -14,7 +15,7 @@ export function findInTiles(archive: ArchiveFiles, folder: string, finds: Finds)
   finds.add(...problems);
   for (const name of files) {
     if (idKey(name) === "set.md") finds.add(setOutsideFolder(`${folder}/${name}`));
-    else findTileFile(folder, name, finds);
+    else findTileFile(archive, { folder, name, files }, finds);
   }
   for (const name of folders) {
     if (idKey(name) === firingsFolder) findInFirings(archive, `${folder}/${name}`, finds);
@@ -25,15 +26,16 @@ export function findInTiles(archive: ArchiveFiles, folder: string, finds: Finds)
 function setOutsideFolder(file: string): Problem {
   return problemOfFile(file, {
     code: "set-outside-folder",
-    message: "A set.md lies in tiles/ itself, where it belongs to no set",
+    message: "There is a set.md in tiles/ itself, where it belongs to no set",
     hint: "Make a folder for the set and put set.md into it, with the set's tiles.",
   });
 }
 
-function findTileFile(folder: string, name: string, finds: Finds): void {
+function findTileFile(archive: ArchiveFiles, stray: Stray, finds: Finds): void {
+  const { folder, name } = stray;
   if (isMarkdown(name)) finds.addRecord("tile", folder, name);
   else if (isPicture(name)) finds.addPicture(folder, name);
-  else finds.addUnexpected(folder, name, "In tiles/ lie records (.md) and their photographs");
+  else finds.addStray(archive, stray, "Records (.md) and their photographs belong in tiles/");
 }
 
 function findInSet(archive: ArchiveFiles, tiles: string, id: string, finds: Finds): void {
@@ -41,14 +43,16 @@ function findInSet(archive: ArchiveFiles, tiles: string, id: string, finds: Find
   const { files, folders, problems } = listKnown(archive, folder);
   finds.add(...problems);
   const set = files.find((name) => idKey(name) === "set.md");
-  if (set === undefined) finds.add(folderWithoutSet(folder));
-  else finds.addSet(folder, set, id);
-  for (const name of files) if (name !== set) findTileFile(folder, name, finds);
+  if (set !== undefined) finds.addSet(folder, set, id);
+  // A set.md that was saved under another name is told as that.
+  else if (!files.some((name) => idKey(recordNameOf(name) ?? "") === "set.md"))
+    finds.add(folderWithoutSet(folder));
+  for (const name of files) if (name !== set) findTileFile(archive, { folder, name, files }, finds);
   for (const name of folders)
     finds.add(
       tooDeep(
         `${folder}/${name}`,
-        `Tiles lie in tiles/ or one folder deeper: put them into ${folder}/, or make “${name}” a set of its own in tiles/.`,
+        `Tiles belong in tiles/ or one folder deeper: put them into ${folder}/, or make “${name}” a set of its own in tiles/.`,
       ),
     );
 }
@@ -67,10 +71,17 @@ function findInFirings(archive: ArchiveFiles, folder: string, finds: Finds): voi
   for (const name of files) {
     if (idKey(name) === "set.md") finds.add(setNamedFirings(`${folder}/${name}`));
     else if (isMarkdown(name)) finds.addRecord("firing", folder, name);
-    else finds.addLog(folder, name);
+    else findLog(archive, { folder, name, files }, finds);
   }
   for (const name of folders)
     finds.add(tooDeep(`${folder}/${name}`, `Put firings and their logs into ${folder}/ itself.`));
+}
+
+/** A log may be a text of any name; what begins as a record does is none. */
+function findLog(archive: ArchiveFiles, stray: Stray, finds: Finds): void {
+  const problem = strayRecord(archive, stray);
+  if (problem && (problem.mend || !/\.(txt|text)$/iu.test(stray.name))) finds.add(problem);
+  else finds.addLog(stray.folder, stray.name);
 }
 
 function setNamedFirings(file: string): Problem {

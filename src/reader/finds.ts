@@ -1,6 +1,14 @@
 /** What is found in an archive's folders. */
 import type { Problem } from "../records/problem.ts";
+import type { ArchiveFiles } from "./archive-files.ts";
 import { problemOfFile } from "./problem-of-file.ts";
+import {
+  recordNameOf,
+  type Stray,
+  strayPicture,
+  strayRecord,
+  strayWithoutEnding,
+} from "./stray-files.ts";
 
 export const kindsOfRecord = ["set", "tile", "firing", "glaze", "clay", "material"] as const;
 export type KindOfRecord = (typeof kindsOfRecord)[number];
@@ -63,8 +71,14 @@ export class Finds {
     this.#logs.push({ file: `${folder}/${name}`, folder, name });
   }
 
-  addUnexpected(folder: string, name: string, expected: string): void {
-    this.add(unexpectedFile(`${folder}/${name}`, expected));
+  /** A file that is neither record nor photograph by its name, though it may have been meant as one. */
+  addStray(archive: ArchiveFiles, stray: Stray, expected: string): void {
+    this.add(
+      strayRecord(archive, stray) ??
+        strayPicture(stray) ??
+        strayWithoutEnding(stray) ??
+        unexpectedFile(`${stray.folder}/${stray.name}`, expected),
+    );
   }
 
   found(): FoundFiles {
@@ -96,14 +110,14 @@ export function unexpectedFile(file: string, expected: string): Problem {
 export function tooDeep(folder: string, hint: string): Problem {
   return problemOfFile(folder, {
     code: "folder-too-deep",
-    message: `The folder ${folder}/ is too deep: what lies in it was not read`,
+    message: `The folder ${folder}/ is too deep: what is in it was not read`,
     hint,
   });
 }
 
-/** Whether a file is Markdown, told by its name. */
+/** Whether a file is Markdown, told by its name; `TB-014.md.md` has one ending too many. */
 export function isMarkdown(name: string): boolean {
-  return /\.md$/iu.test(name);
+  return /\.md$/iu.test(name) && recordNameOf(name) === undefined;
 }
 
 /** Whether a file is a photograph, told by its name. */

@@ -8,11 +8,11 @@ import { restorePath } from "./read-partly.ts";
 import { type AllRecords, isFaulty, readAtAll } from "./read-records.ts";
 import { followLoads, makeFirings } from "./references/firings.ts";
 import { followJars, type Jars } from "./references/jars.ts";
-import { type Known, knownIds } from "./references/look-up.ts";
-import { followPictures } from "./references/pictures.ts";
+import { knownIds } from "./references/look-up.ts";
+import { followPictures, type PicturedTile } from "./references/pictures.ts";
 import { findUnknownInRecipe, nameGlazes } from "./references/recipes.ts";
 import { findUnknownInSet, reservedCodes } from "./references/sets.ts";
-import type { GlazeNames } from "./references/sought.ts";
+import type { GlazeNames, MakerCodes } from "./references/sought.ts";
 import type { TileCodes } from "./references/tile-codes.ts";
 
 /** What lies around the records: other files, and what Tilebook brings itself. */
@@ -51,7 +51,8 @@ export function followReferences(
   const loads = followLoads(firings, codes);
   const pictures = followPictures(
     files.pictures,
-    files.records.filter(({ kind }) => kind === "tile"),
+    picturedTiles(records, files),
+    unreadRecords(files),
   );
   const jars = followAllJars(records, glazes);
   const tiles = followTiles(records, {
@@ -86,6 +87,23 @@ export function followReferences(
   };
 }
 
+/** Every tile's file, with the photograph that its record names. */
+function picturedTiles({ tiles }: AllRecords, files: FoundFiles): readonly PicturedTile[] {
+  const byFile = new Map([...readAtAll(tiles).values()].map(({ file, record }) => [file, record]));
+  return files.records
+    .filter(({ kind }) => kind === "tile")
+    .map((tile) => ({
+      ...tile,
+      names: byFile.get(tile.file)?.photo?.file,
+      isRead: byFile.has(tile.file),
+    }));
+}
+
+/** Files that were meant as records and are none by their names: what is theirs is not stray. */
+function unreadRecords({ problems }: FoundFiles): readonly string[] {
+  return problems.filter(({ code }) => code === "record-not-read").map(({ file }) => file);
+}
+
 /** The problems of a partly read record are those of the record as it was written. */
 function restoreProblem(problem: Problem, { removed }: AllRecords): Problem {
   const fields = removed.get(problem.file);
@@ -93,10 +111,17 @@ function restoreProblem(problem: Problem, { removed }: AllRecords): Problem {
 }
 
 /** Null where it is not known who the makers are. */
-function knownMakers(records: AllRecords, file: string | undefined): Known | null {
+function knownMakers(records: AllRecords, file: string | undefined): MakerCodes | null {
   const { studioPartly: studio } = records;
   const isKnown = studio !== null && file !== undefined && !isFaulty(records, file, "makers");
-  return isKnown ? knownIds(Object.keys(studio.makers ?? {})) : null;
+  if (!isKnown) return null;
+  const makers = Object.entries(studio.makers ?? {});
+  return {
+    ids: knownIds(makers.map(([code]) => code)),
+    called: new Map(
+      makers.flatMap(([code, { name }]) => (name === undefined ? [] : [[name, code]])),
+    ),
+  };
 }
 
 function tileCodes(records: AllRecords): TileCodes {

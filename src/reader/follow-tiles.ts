@@ -6,9 +6,8 @@ import type { FoundFiles } from "./finds.ts";
 import { type AllRecords, isFaulty, readAtAll } from "./read-records.ts";
 import type { KnownFirings, Loads } from "./references/firings.ts";
 import type { Jars } from "./references/jars.ts";
-import type { Known } from "./references/look-up.ts";
 import type { FollowedPictures } from "./references/pictures.ts";
-import type { GlazeNames } from "./references/sought.ts";
+import type { GlazeNames, MakerCodes } from "./references/sought.ts";
 import { followTile } from "./references/tiles.ts";
 
 /** What tiles may name, and what lies beside them. */
@@ -16,7 +15,7 @@ export interface TileContext {
   readonly files: FoundFiles;
   readonly glazes: GlazeNames;
   readonly firings: KnownFirings;
-  readonly makers: Known | null;
+  readonly makers: MakerCodes | null;
   readonly loads: Loads;
   readonly pictures: FollowedPictures;
   readonly jars: ReadonlyMap<string, Jars>;

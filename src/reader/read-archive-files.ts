@@ -6,7 +6,7 @@ import type { Archive } from "../records/archive.ts";
 import type { Place, Problem } from "../records/problem.ts";
 import { largestRecord } from "../terms/limits.ts";
 import type { ArchiveFiles } from "./archive-files.ts";
-import { decodeRecord } from "./decode-text.ts";
+import { decodeRecord, turningFault } from "./decode-text.ts";
 import { findFiles } from "./find-files.ts";
 import { findIdProblems } from "./find-id-problems.ts";
 import type { FoundFiles } from "./finds.ts";
@@ -108,8 +108,9 @@ function readTexts(archive: ArchiveFiles, { studio, records }: FoundFiles): Text
   for (const file of [...(studio === undefined ? [] : [studio]), ...records.map((r) => r.file)]) {
     const reading = decodeRecord(archive.read(file, largestRecord));
     shown.set(file, reading.text);
+    const fault = reading.ok ? turningFault(reading.text) : reading.fault;
     if (reading.ok) byFile.set(file, reading.text);
-    else problems.push(problemOfText(file, reading.fault));
+    if (fault) problems.push(problemOfText(file, fault));
   }
   return { byFile, shown, problems };
 }

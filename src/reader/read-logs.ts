@@ -78,6 +78,6 @@ function findUnused(beside: readonly OtherFile[], named: ReadonlySet<OtherFile>)
             [],
             "warning",
           )
-        : unexpectedFile(file, "In the firings' folder lie records (.md) and their logs (.csv)"),
+        : unexpectedFile(file, "Records (.md) and their logs (.csv) belong in the firings' folder"),
     );
 }

@@ -90,7 +90,7 @@ function wrongForm(path: FieldPath, expected: string, input: unknown): FieldFaul
       path,
       code: "missing-field",
       message: `“${name}” is missing`,
-      hint: `Add a line “${name}:” with its value.`,
+      hint: missingHints[name] ?? `Add a line “${name}:” with its value.`,
     };
   return {
     path,
@@ -99,6 +99,13 @@ function wrongForm(path: FieldPath, expected: string, input: unknown): FieldFaul
     hint: formHints[expected] ?? "Write it as the reference page shows.",
   };
 }
+
+/** What to add for a field whose value is always much the same. */
+const missingHints: Readonly<Record<string, string | undefined>> = {
+  __proto__: null as never,
+  format: "Add a line “format: 1” at the top of the file.",
+  layers: "Add a line “layers:” and, beneath it, what was put on first: “  - glaze: soot”.",
+};
 
 function emptyList(path: FieldPath): FieldFault {
   return {

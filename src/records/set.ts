@@ -18,7 +18,7 @@ export const setSchema = f.fields({
     f.yesNo(),
   ),
   link: f.optional(
-    "The last part of an unlisted set's address, which it must have: letters and digits drawn at random, as “tilebook check --fix” writes them.",
+    "The last part of an unlisted set's address, which it must have: letters and digits drawn at random, as the command “check --fix” writes them.",
     f.token(),
   ),
   defaults: f.optional(

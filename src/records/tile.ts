@@ -20,12 +20,22 @@ const places = {
 
 export const copyStand = f.fields(places);
 
-const photo = f.fields({
+const shown = {
   alt: f.optional(
     "What the photograph shows, for those who cannot see it; written from the record if left out.",
     f.text(),
   ),
   ...places,
+};
+
+const sharedPhoto = f.fields(shown);
+
+const photo = f.fields({
+  file: f.optional(
+    "The photograph of the result, beside this record, where the camera's name was kept.",
+    f.fileName(),
+  ),
+  ...shown,
 });
 
 const observation = {
@@ -69,11 +79,12 @@ export const sharedTileFields = {
     "How steeply it stood in the kiln, in degrees from lying flat.",
     f.number("angle in degrees", { from: 0, to: 180 }),
   ),
-  photo: f.optional("Only where the usual crop and words do not serve.", photo),
+  photo: f.optional("Only where the usual crop and words do not serve.", sharedPhoto),
 };
 
 export const tileSchema = f.fields({
   ...sharedTileFields,
+  photo: f.optional("Only where the usual name, crop and words do not serve.", photo),
   layers: f.required(
     "Everything that was put on, taken off or fired, bottom first, in the order it was done.",
     f.list(step, mostLayers),

@@ -1,12 +1,13 @@
 /** Problems as annotations of a GitHub workflow, which show them beside the changed lines. */
 import type { LocatedProblem } from "../reader/locate.ts";
 import type { RecordCounts } from "../reader/read-archive-files.ts";
+import { gatherAlikeInFile, type Told } from "./alike.ts";
 import { sayHowMany, sayWhatWasRead } from "./counting.ts";
 import { tellMessage } from "./located-problem.ts";
 import { makeLine, makeVisible } from "./visible.ts";
 
 /**
- * Renders one annotation a line, then how many problems there are.
+ * Renders one annotation a line, and one for all that is alike in a file, then how many problems there are.
  *
  * @param folder the archive's folder relative to the repository, with `/`; empty for its root
  */
@@ -15,11 +16,11 @@ export function renderGithub(
   counts: RecordCounts,
   { folder }: { readonly folder: string },
 ): string {
-  const lines = problems.map((problem) => renderAnnotation(problem, folder));
+  const lines = gatherAlikeInFile(problems).map((told) => renderAnnotation(told, folder));
   return [...lines, sayWhatWasRead(counts), sayHowMany(problems)].join("\n");
 }
 
-function renderAnnotation(problem: LocatedProblem, folder: string): string {
+function renderAnnotation({ problem, alike }: Told, folder: string): string {
   const { severity, code, file, line, column, hint } = problem;
   const properties = [
     `file=${escapeProperty(makeVisible(folder === "" ? file : `${folder}/${file}`))}`,
@@ -27,7 +28,9 @@ function renderAnnotation(problem: LocatedProblem, folder: string): string {
     `col=${column}`,
     `title=${escapeProperty(code)}`,
   ];
-  const words = `${makeLine(tellMessage(problem), 1000)}\n${makeLine(hint)}`;
+  const lines = alike.map((other) => other.takenBy ?? `line ${other.line}`).join(", ");
+  const also = lines === "" ? "" : ` (also: ${lines})`;
+  const words = `${makeLine(tellMessage(problem) + also, 1000)}\n${makeLine(hint)}`;
   return `::${severity} ${properties.join(",")}::${escapeData(words)}`;
 }
 

@@ -2,25 +2,50 @@
 import pc from "picocolors";
 import type { LocatedProblem } from "../reader/locate.ts";
 import type { RecordCounts } from "../reader/read-archive-files.ts";
+import { gatherAlike } from "./alike.ts";
 import { sayHowMany, sayWhatWasRead } from "./counting.ts";
 import { tellMessage } from "./located-problem.ts";
 import { makeLine, makeVisible } from "./visible.ts";
 
 type Colours = ReturnType<typeof pc.createColors>;
 
+export interface TextSettings {
+  /** Whether the terminal shows colours. */
+  readonly colour: boolean;
+  /** The command that tells every place of a fault by itself; without it, that is what is rendered. */
+  readonly listAll?: string | undefined;
+}
+
+/** So many places are named beside the one that is told in full. */
+const mostPlaces = 12;
+
+function tellAlike(alike: readonly LocatedProblem[], listAll: string | undefined): string[] {
+  if (alike.length === 0) return [];
+  const places = alike
+    .slice(0, mostPlaces)
+    .map(({ takenBy, file, line }) => makeLine(takenBy ?? `${file}:${line}`));
+  const more = alike.length - places.length;
+  const rest = more === 0 ? "." : ` and ${more} more: “${listAll}” tells them all.`;
+  return [`  The same is wrong in ${alike.length} other places: ${places.join(", ")}${rest}`];
+}
+
 /**
  * Renders problems file by file: where, what is wrong, the line with a marker beneath it, how to
  * put it right; then how many there are.
- *
- * @param colour whether the terminal shows colours
  */
 export function renderText(
   problems: readonly LocatedProblem[],
   counts: RecordCounts,
-  { colour }: { readonly colour: boolean },
+  { colour, listAll }: TextSettings,
 ): string {
   const colours = pc.createColors(colour);
-  const blocks = problems.map((problem) => renderProblem(problem, colours));
+  const told =
+    listAll === undefined
+      ? problems.map((problem) => ({ problem, alike: [] }))
+      : gatherAlike(problems);
+  const blocks = told.map(({ problem, alike }) =>
+    [renderProblem(problem, colours), ...tellAlike(alike, listAll)].join("\n"),
+  );
   const closing = `${sayWhatWasRead(counts)}\n${colours.bold(sayHowMany(problems))}`;
   return [...blocks, closing].join("\n\n");
 }

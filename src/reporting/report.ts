@@ -14,6 +14,8 @@ export interface ReportSettings {
   readonly colour?: boolean;
   /** The archive's folder relative to the repository, with `/`, for annotations; empty for its root. */
   readonly folder?: string;
+  /** The command that tells every place of a fault by itself; with it, a text tells like faults once. */
+  readonly listAll?: string | undefined;
 }
 
 /** Renders problems, sorted by file and line, in one of the formats; without a last newline. */
@@ -21,12 +23,12 @@ export function reportAs(
   format: ReportFormat,
   problems: readonly LocatedProblem[],
   counts: RecordCounts,
-  { colour = false, folder = "" }: ReportSettings = {},
+  { colour = false, folder = "", listAll }: ReportSettings = {},
 ): string {
   const sorted = sortProblems(problems);
   switch (format) {
     case "text":
-      return renderText(sorted, counts, { colour });
+      return renderText(sorted, counts, { colour, listAll });
     case "json":
       return renderJson(sorted, counts);
     case "github":

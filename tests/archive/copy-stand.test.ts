@@ -87,7 +87,7 @@ describe("the frames of a photograph", () => {
           |   ^
         Choose from: crop, grey.
 
-      tiles/WL-002.md:3:15 error: “perhaps” is no part of a picture [bad-box]
+      tiles/WL-002.md:3:15 error: “perhaps” does not name a part of a picture [bad-box]
         3 | photo: {grey: perhaps}
           |               ^
         Write left, top, right and bottom in per cent, as in [2, 2, 6, 6], or no where there is none.

@@ -123,13 +123,13 @@ describe("files and folders", () => {
       }),
     ).toMatchInlineSnapshot(`
       "
-      recipes/glazes/blue:1:1 error: The folder recipes/glazes/blue/ is too deep: what lies in it was not read [folder-too-deep]
+      recipes/glazes/blue:1:1 error: The folder recipes/glazes/blue/ is too deep: what is in it was not read [folder-too-deep]
         Put its records into recipes/glazes/ itself.
 
-      tiles/evening/october:1:1 error: The folder tiles/evening/october/ is too deep: what lies in it was not read [folder-too-deep]
-        Tiles lie in tiles/ or one folder deeper: put them into tiles/evening/, or make “october” a set of its own in tiles/.
+      tiles/evening/october:1:1 error: The folder tiles/evening/october/ is too deep: what is in it was not read [folder-too-deep]
+        Tiles belong in tiles/ or one folder deeper: put them into tiles/evening/, or make “october” a set of its own in tiles/.
 
-      tiles/firings/2026:1:1 error: The folder tiles/firings/2026/ is too deep: what lies in it was not read [folder-too-deep]
+      tiles/firings/2026:1:1 error: The folder tiles/firings/2026/ is too deep: what is in it was not read [folder-too-deep]
         Put firings and their logs into tiles/firings/ itself.
 
       tiles/firings/set.md:1:1 error: A set cannot be named “firings”: that folder holds the kiln loads [reserved-set]
@@ -138,7 +138,7 @@ describe("files and folders", () => {
       tiles/loose:1:1 error: The folder tiles/loose/ has no set.md, so nothing says what its tiles have in common [folder-without-set]
         Write tiles/loose/set.md with a line “name:” between two lines of “---”, or move the tiles to tiles/.
 
-      tiles/set.md:1:1 error: A set.md lies in tiles/ itself, where it belongs to no set [set-outside-folder]
+      tiles/set.md:1:1 error: There is a set.md in tiles/ itself, where it belongs to no set [set-outside-folder]
         Make a folder for the set and put set.md into it, with the set's tiles.
       "
     `);
@@ -162,22 +162,22 @@ describe("files and folders", () => {
     ).toMatchInlineSnapshot(`
       "
       recipes/glazes/label.jpg:1:1 warning: Tilebook does not know what to do with “recipes/glazes/label.jpg” [unexpected-file]
-        In recipes/glazes/ lie records (.md). Rename it, or take it out of the archive.
+        Records (.md) belong in recipes/glazes/. Rename it, or take it out of the archive.
 
       recipes/kilns:1:1 warning: Tilebook does not know what to do with “recipes/kilns” [unexpected-file]
-        In recipes/ lie the folders glazes, clays and materials. Rename it, or take it out of the archive.
+        The folders glazes, clays and materials belong in recipes/. Rename it, or take it out of the archive.
 
-      recipes/sky.md:1:1 warning: Tilebook does not know what to do with “recipes/sky.md” [unexpected-file]
-        In recipes/ lie the folders glazes, clays and materials. Rename it, or take it out of the archive.
+      recipes/sky.md:1:1 error: “recipes/sky.md” is in recipes/ itself, where nothing says what it is a record of [recipe-outside-folder]
+        Move it into recipes/glazes/, recipes/clays/ or recipes/materials/.
 
       tiles/firings/g.csv:1:1 warning: No firing names the log “g.csv” [unused-log]
         Write “log: g.csv” into the record of its firing.
 
       tiles/firings/notes.txt:1:1 warning: Tilebook does not know what to do with “tiles/firings/notes.txt” [unexpected-file]
-        In the firings' folder lie records (.md) and their logs (.csv). Rename it, or take it out of the archive.
+        Records (.md) and their logs (.csv) belong in the firings' folder. Rename it, or take it out of the archive.
 
-      tiles/WL-001.txt:1:1 warning: Tilebook does not know what to do with “tiles/WL-001.txt” [unexpected-file]
-        In tiles/ lie records (.md) and their photographs. Rename it, or take it out of the archive.
+      tiles/WL-001.txt:1:1 error: “tiles/WL-001.txt” is not read, and there is a “WL-001.md” beside it [record-not-read]
+        Compare the two, keep what is right in the one that ends in “.md”, and take the other out.
       "
     `);
   });
@@ -198,17 +198,17 @@ describe("files and folders", () => {
     });
     expect(tell(found)).toMatchInlineSnapshot(`
       "
-      tiles/WL-001.front.jpg:1:1 warning: “tiles/WL-001.front.jpg” belongs to no tile of its folder [picture-of-no-tile]
-        Name it after its tile, such as TB-014.jpg, or TB-014.before.jpg, .detail.jpg, .back.jpg.
+      tiles/WL-001.front.jpg:1:1 error: “tiles/WL-001.front.jpg” belongs to no tile of its folder [picture-of-no-tile]
+        Name it after its tile, such as TB-014.jpg, or TB-014.before.jpg, .detail.jpg, .back.jpg; or write “photo: {file: WL-001.front.jpg}” into the tile's record.
 
       tiles/WL-001.webp:1:1 error: “tiles/wl-001.JPG” and “tiles/WL-001.webp” both show the result of tiles/WL-001.md [two-results-shown]
         Keep one, and name the other as a detail, such as TB-014.detail.jpg.
 
-      tiles/WL-002.jpg:1:1 warning: “tiles/WL-002.jpg” belongs to no tile of its folder [picture-of-no-tile]
-        The tile lies in tiles/evening/: put the picture there.
+      tiles/WL-002.jpg:1:1 error: “tiles/WL-002.jpg” belongs to no tile of its folder [picture-of-no-tile]
+        The tile is in tiles/evening/: put the picture there.
 
-      tiles/WL-003.jpg:1:1 warning: “tiles/WL-003.jpg” belongs to no tile of its folder [picture-of-no-tile]
-        Name it after its tile, such as TB-014.jpg, or TB-014.before.jpg, .detail.jpg, .back.jpg.
+      tiles/WL-003.jpg:1:1 error: “tiles/WL-003.jpg” belongs to no tile of its folder [picture-of-no-tile]
+        Name it after its tile, such as TB-014.jpg, or TB-014.before.jpg, .detail.jpg, .back.jpg; or write “photo: {file: WL-003.jpg}” into the tile's record.
       "
     `);
     expect(found.archive?.tiles.get("wl-001")?.pictures).toEqual([
@@ -345,15 +345,15 @@ describe("the bytes of a file", () => {
       }),
     ).toMatchInlineSnapshot(`
       "
-      tiles/WL-002.md:5:6 error: Here stands a character that nobody can see (U+0007) [control-character]
+      tiles/WL-002.md:5:6 error: There is a character here that nobody can see (U+0007) [control-character]
         5 | Ring ␇ the bell
           |      ^
-        Delete what stands around it and type it again.
+        Delete what is around it and type it again.
 
-      tiles/WL-003.md:4:9 error: Here stands a character that nobody can see (U+001B) [control-character]
+      tiles/WL-003.md:4:9 error: There is a character here that nobody can see (U+001B) [control-character]
         4 | maker: m␛[2J01
           |         ^
-        Delete what stands around it and type it again.
+        Delete what is around it and type it again.
       "
     `);
   });
@@ -377,5 +377,50 @@ describe("the bytes of a file", () => {
     const reading = () => folderFiles(dir).read("tiles", 1_000_000);
     expect(reading).toThrow(MachineError);
     expect(reading).toThrow(expect.objectContaining({ code: "EISDIR", path: `${dir}/tiles` }));
+  });
+});
+
+describe("what other programs leave lying about", () => {
+  it.each([
+    "~$CL-02.md",
+    ".~lock.CL-02.md#",
+    "Thumbs.db",
+    "desktop.ini",
+    ".DS_Store",
+    "._CL-02.jpg",
+    ".CL-02.md.swp",
+    "CL-02.md~",
+  ])("is passed over: %s", async (name) => {
+    sound(await readWith({ [`tiles/${name}`]: "", [`recipes/glazes/${name}`]: "" }));
+  });
+});
+
+describe("a photograph that the camera named", () => {
+  it("is the tile's result where the record says so, capitals aside", async () => {
+    const { tiles } = sound(
+      await readWith({
+        "tiles/WL-002.md": record(`${fields}\nphoto: {file: img_2045.heic}`),
+        "tiles/IMG_2045.HEIC": "",
+        "tiles/WL-002.back.jpg": "",
+      }),
+    );
+    expect(tiles.get("wl-002")?.pictures).toEqual([
+      { role: "result", file: "tiles/IMG_2045.HEIC" },
+      { role: "back", file: "tiles/WL-002.back.jpg" },
+    ]);
+  });
+
+  it("may be named by a record that cannot be read, so nothing is told of it but that", async () => {
+    const found = await readWith({
+      "tiles/WL-002.md": "---\nlayers: [\n---\n",
+      "tiles/IMG_2045.HEIC": "",
+      "tiles/evening/set.md": record("name: Evening"),
+      "tiles/evening/EV-1.md.txt": record(fields),
+      "tiles/evening/EV-1.jpg": "",
+    });
+    expect(found.problems.map(({ file }) => file)).toEqual([
+      "tiles/evening/EV-1.md.txt",
+      "tiles/WL-002.md",
+    ]);
   });
 });

@@ -31,7 +31,7 @@ describe("over", () => {
       told(motif, coat("honey", { where: ["rim"], over: ["moss", "soot"] }), coat("soot")),
     ).toMatchInlineSnapshot(`
       "error over-not-beneath tiles/TB-1.md › layers › 1 › over › 1
-      This layer lies over “soot”, which is not among the layers beneath it
+      This layer is said to be over “soot”, which is not among the layers beneath it
       Beneath it are: moss. Name one of these, or put the layers into the order in which they went on."
     `);
   });
@@ -39,8 +39,8 @@ describe("over", () => {
   it("nothing lies beneath the first layer", () => {
     expect(told(coat("moss", { over: ["soot"] }), coat("soot"))).toMatchInlineSnapshot(`
       "error over-not-beneath tiles/TB-1.md › layers › 0 › over › 0
-      This layer lies over “soot”, which is not among the layers beneath it
-      Nothing lies beneath it yet: take “over” out, or put the layers into the order in which they went on."
+      This layer is said to be over “soot”, which is not among the layers beneath it
+      There is nothing beneath it yet: take “over” out, or put the layers into the order in which they went on."
     `);
   });
 

@@ -32,11 +32,11 @@ describe("former codes", () => {
   it("one that stands twice, or is the tile's own, is one too many", () => {
     expect(tell({ tiles: [formerly("TB-1", "EP-01", "EP-01", "TB-1")] })).toMatchInlineSnapshot(`
       "error former-code-taken tiles/TB-1.md › formerly › 1
-      “EP-01” stands here twice
+      “EP-01” is here twice
       Take it out, or write the code that was on this tile's old label: that address leads on to one tile only.
 
       error former-code-taken tiles/TB-1.md › formerly › 2
-      “TB-1” is this tile's code now, so it needs no leading on
+      “TB-1” is this tile's code now, and “formerly” is for older ones
       Take it out, or write the code that was on this tile's old label: that address leads on to one tile only."
     `);
   });
@@ -44,11 +44,11 @@ describe("former codes", () => {
   it("one that no tile can have had would overwrite a page", () => {
     expect(tell({ tiles: [formerly("TB-1", "index", "../x")] })).toMatchInlineSnapshot(`
       "error former-code-taken tiles/TB-1.md › formerly › 0
-      “index” can have been no tile's code: “index” is the name of the page that lists them all
+      “index” cannot have been a tile's code: “index” is the name of the page that lists them all
       Take it out, or write the code that was on this tile's old label: that address leads on to one tile only.
 
       error former-code-taken tiles/TB-1.md › formerly › 1
-      “../x” can have been no tile's code: a name may hold letters, digits, “-”, “_” and “.”, and begins with a letter or digit
+      “../x” cannot have been a tile's code: a name may hold letters, digits, “-”, “_” and “.”, and begins with a letter or digit
       Take it out, or write the code that was on this tile's old label: that address leads on to one tile only."
     `);
   });

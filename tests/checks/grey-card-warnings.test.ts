@@ -21,8 +21,8 @@ describe("a maker is told what to do about a grey card", () => {
     );
     expect(told.flat().map(({ message }) => message.split(",")[0])).toEqual([
       "The grey card is burnt out in this photograph",
-      "What lies where the grey card should be is not grey",
-      "What lies where the grey card should be is almost black",
+      "The place of the grey card is not grey in this photograph",
+      "The place of the grey card is almost black in this photograph",
     ]);
     for (const [warning] of told) expect(warning?.code).toBe("grey-card-useless");
     expect(told[1]?.[0]?.hint).toBe(

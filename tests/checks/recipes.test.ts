@@ -45,7 +45,7 @@ describe("what is not known of a recipe", () => {
       tell({ materials: [material("drain-clay", { name: "Drain clay" })] }),
     ).toMatchInlineSnapshot(`
       "warning material-unknown-inside recipes/materials/drain-clay.md
-      Drain clay has neither a formula nor an analysis
+      Drain clay has no formula and no analysis
       Add “analysis:” from its supplier's sheet, or “formula:”; until then glazes made of it have no chemistry."
     `);
   });

@@ -42,7 +42,7 @@ describe("what a result describes", () => {
   it("is a glaze firing of this tile", () => {
     expect(tell({ tiles: [described(result("g-9"))] })).toMatchInlineSnapshot(`
       "error result-after-nothing tiles/TB-1.md › result › 0 › after
-      “g-9” is no glaze firing of TB-1
+      “g-9” is not a glaze firing of TB-1
       Choose from its firings: g-1, g-2."
     `);
     expect(codesIn({ tiles: [described(result("G-2"))] })).toEqual([]);
@@ -63,7 +63,7 @@ describe("what a result describes", () => {
     const unnamed = tile("TB-1", [coat("soot"), fired(null)], { result: [result("g-1")] });
     expect(tell({ tiles: [unnamed] })).toMatchInlineSnapshot(`
       "error result-after-nothing tiles/TB-1.md › result › 0 › after
-      “g-1” is no glaze firing of TB-1
+      “g-1” is not a glaze firing of TB-1
       Name the firing in its layers first, as “- fired: ” and the firing's id, or put the tile into the firing's load list."
     `);
   });

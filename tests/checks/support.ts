@@ -117,6 +117,7 @@ export function tile(
     steps: placed,
     clay: about.clay ?? null,
     maker: null,
+    firingsUnknown: false,
     pictures: about.result ? [{ role: "result", file: `tiles/${id}.jpg` }] : [],
     ...more,
   };

@@ -151,7 +151,7 @@ describe("a glaze without chemistry", () => {
           "formula-unreadable",
           "analysis-unreadable",
         ],
-        "text": "Orchard ash has neither a formula nor an analysis. There is no material “gravel”. The formula of Stone cannot be read at character 4: a “.” in a formula is a decimal point, and read so this one does not hold together. The analysis of Slag cannot be used: “Al203” is no oxide.",
+        "text": "Orchard ash has no formula and no analysis. There is no material “gravel”. The formula of Stone cannot be read at character 4: a “.” in a formula is a decimal point, and read so this one does not hold together. The analysis of Slag cannot be used: “Al203” is no oxide.",
       }
     `);
   });

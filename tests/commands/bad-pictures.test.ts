@@ -120,7 +120,9 @@ describe("a photograph that was taken poorly", () => {
     for (const _ of ["first", "later"]) {
       const { code, err } = await tilebook("build", "--archive", archive);
       expect(code).toBe(0);
-      expect(err).toContain("4 practice notes and warnings: tilebook check tells them.");
+      expect(err).toContain(
+        `4 practice notes and warnings: “npm run --silent tilebook -- check --archive ${archive}” tells them.`,
+      );
     }
   });
 });

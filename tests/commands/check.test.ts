@@ -65,6 +65,30 @@ describe("tilebook check", () => {
     ]);
   });
 
+  test("tells a firing that nobody wrote down once, and nothing of heat that nobody knows", async () => {
+    const sound = await soundFiles();
+    const codes = Array.from({ length: 15 }, (_, i) => `FO-${i + 1}`);
+    const files = Object.fromEntries(
+      codes.flatMap((code) => [
+        [
+          `tiles/evening/${code}.md`,
+          `---\nlayers:\n  - fired: b-1\n  - {glaze: soot, coats: 2}\n  - fired: g-9\nresult: {after: g-9, surface: gloss}\n---\n`,
+        ],
+        [`tiles/evening/${code}.jpg`, sound["tiles/evening/EV-1.jpg"] ?? ""],
+      ]),
+    );
+    const { report } = await check({
+      ...sound,
+      ...files,
+      "tiles/firings/b-1.md": "---\non: 2026-10-01\nkind: bisque\ncone: 06\n---\n",
+    });
+    const about = report.problems.filter(({ file }: never) => String(file).includes("/FO-"));
+    expect(new Set(about.map(({ code: rule }: never) => rule))).toEqual(
+      new Set(["unknown-firing"]),
+    );
+    expect(about).toHaveLength(15);
+  });
+
   test("exits with 2 and tells what there is where the words are wrong", async () => {
     vi.spyOn(process.stderr, "write").mockImplementation(() => true);
     expect(await main(["chekc"])).toBe(2);

@@ -1,6 +1,6 @@
 /** `check --fix`: shows, asks, mends what is sure, and tells what is left. */
 import { existsSync, readFileSync } from "node:fs";
-import { rename } from "node:fs/promises";
+import { cp, readdir, rename } from "node:fs/promises";
 import { join } from "node:path";
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { check } from "../../src/commands/check.ts";
@@ -46,7 +46,7 @@ describe("tilebook check --fix", () => {
     vi.spyOn(console, "log").mockImplementation(() => undefined);
     vi.spyOn(console, "error").mockImplementation(() => undefined);
     const ask = vi.fn(() => Promise.resolve(answer));
-    const options = { archive, format: "text", fix: true, yes: false } as const;
+    const options = { archive, format: "text", all: false, fix: true, yes: false } as const;
     expect(await check(options, ask)).toBe(code);
     expect(ask.mock.calls).toEqual([["Do it? (y/n)"]]);
   });
@@ -82,5 +82,33 @@ describe("tilebook check --fix", () => {
     const archive = await archiveWith({});
     const { code, err } = await tilebook("check", "--archive", archive, "--fix");
     expect({ code, err }).toEqual({ code: 0, err: "Nothing here can be mended without a guess." });
+  });
+
+  test("gives fifteen photographs and a record the names that they were meant to have", async () => {
+    const archive = await archiveWith({
+      ...Object.fromEntries(
+        Array.from({ length: 15 }, (_, i) => [
+          `tiles/evening/CL-${i + 10}.md`,
+          "---\nlayers: [{glaze: soot}]\n---\n",
+        ]),
+      ),
+      "tiles/evening/EV-8.md.txt": "---\nlayers: [{glaze: soot}]\n---\n",
+    });
+    const folder = join(archive, "tiles/evening");
+    for (let i = 10; i < 25; i += 1)
+      await cp(join(folder, "EV-1.jpg"), join(folder, i % 2 ? `CL_${i}.JPG` : `cl ${i} (1).jpg`));
+    const told = await tilebook("check", "--archive", archive);
+    expect(told.code).toBe(1);
+    expect(told.out.match(/check --fix/gu)).toHaveLength(2);
+    expect(told.out).toContain(
+      "The same is wrong in 14 other places: tiles/evening/cl 12 (1).jpg:1,",
+    );
+    const { code, err, out } = await tilebook("check", "--archive", archive, "--fix", "--yes");
+    expect(err).toContain("  rename tiles/evening/cl 10 (1).jpg → tiles/evening/CL-10.jpg\n");
+    expect(err).toContain("  rename tiles/evening/EV-8.md.txt → tiles/evening/EV-8.md\n");
+    expect(err).toContain("16 of 16 done.");
+    expect(code).toBe(0);
+    expect(out).toContain("Read 20 tiles, 2 sets, 18 photographs");
+    expect((await readdir(folder)).filter((name) => name.startsWith("CL-"))).toHaveLength(30);
   });
 });

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { h } from "preact";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import type { Page } from "../../src/publish/page.ts";
-import { writePages } from "../../src/publish/write-pages.ts";
+import { renderPage, writePages } from "../../src/publish/write-pages.ts";
 
 let base: string;
 let last: string;
@@ -35,6 +35,12 @@ describe("writePages", () => {
     expect(await writePages(pages, { folder, last: null })).toEqual({ written: 2, carriedOver: 0 });
     expect(await read(join(folder, "tiles/tb-014.html"))).toBe("<!doctype html>\n<p>tile</p>\n");
     expect(await read(join(folder, "index.html"))).toBe("<!doctype html>\n<p>wall</p>\n");
+  });
+
+  test("shows signs that would turn letters around by their codes", () => {
+    expect(renderPage(page("a.html", "red\u202eder\u202c"))).toBe(
+      "<!doctype html>\n<p>red⟨U+202E⟩der⟨U+202C⟩</p>\n",
+    );
   });
 
   test("carries over what has the same bytes, as the very same file, and writes what has not", async () => {

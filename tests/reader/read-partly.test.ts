@@ -82,7 +82,7 @@ describe("of a faulty record", () => {
       }),
     ).toMatchInlineSnapshot(`
       "
-      tiles/WL-002.md:2:9 error: “soon” is no day of the calendar [not-a-day]
+      tiles/WL-002.md:2:9 error: “soon” is not written as a day is written here [not-a-day]
         2 | glazed: soon
           |         ^
         Write year, month and day, as in 2026-10-14.

@@ -145,7 +145,7 @@ describe("a name that leads nowhere", () => {
       }),
     ).toMatchInlineSnapshot(`
       "
-      tiles/evening/set.md:3:10 error: “teacher: M01” is the code of no maker in studio.yaml [unknown-maker]
+      tiles/evening/set.md:3:10 error: There is no maker “M01” in studio.yaml [unknown-maker]
         3 | teacher: M01
           |          ^
         Write it as studio.yaml spells it: “teacher: m01”. The makers there are m01.
@@ -164,7 +164,7 @@ describe("a name that leads nowhere", () => {
       }),
     ).toMatchInlineSnapshot(`
       "
-      tiles/evening/set.md:3:10 error: “teacher: Rowan” is the code of no maker in studio.yaml [unknown-maker]
+      tiles/evening/set.md:3:10 error: There is no maker “Rowan” in studio.yaml [unknown-maker]
         3 | teacher: Rowan
           |          ^
         The makers there are m01. Add the code under “makers:” in studio.yaml, as in “m07: {}”.
@@ -310,7 +310,7 @@ describe("load lists", () => {
           |               ^
         Take the code out where it does not belong.
 
-      tiles/firings/c.md:4:30 error: “wl-001” stands in this load twice: on “top” and on “bottom” [tile-twice-in-load]
+      tiles/firings/c.md:4:30 error: “wl-001” is in this load twice: on “top” and on “bottom” [tile-twice-in-load]
         4 | tiles: {top: WL-001, bottom: wl-001}
           |                              ^
         Take the code out where it does not belong.
@@ -376,10 +376,10 @@ describe("logs", () => {
       tiles/firings/b.md:3:6 error: “../b.csv” leads away from the folder of this record [path-outside]
         3 | log: ../b.csv
           |      ^
-        Write the bare name of a file that lies beside this one.
+        Write the bare name of a file beside this one.
 
-      tiles/firings/c.csv:1:9 error: Here stands a character that nobody can see (U+0007) [control-character]
-        Delete what stands around it and type it again.
+      tiles/firings/c.csv:1:9 error: There is a character here that nobody can see (U+0007) [control-character]
+        Delete what is around it and type it again.
 
       tiles/firings/d.md:3:6 error: There is no log “nothing.csv” beside this record [missing-log]
         3 | log: nothing.csv
@@ -440,7 +440,7 @@ describe("ids", () => {
       tiles/b/set.md:4:7 error: The sets “a” and “b” have the same link, “k7wq2mzt4hx3vb5nrd6yfp2cja” [duplicate-link]
         4 | link: k7wq2mzt4hx3vb5nrd6yfp2cja
           |       ^
-        Take the line out of one of them: “tilebook check --fix” then writes a random one.
+        Take the line out of one of them: the command “check --fix” then writes a random one.
       "
     `);
   });

@@ -216,7 +216,7 @@ describe("the lines around the fields", () => {
       tiles/g.md:1:1 error: “layers” is missing [missing-field]
         1 | ---
           | ^
-        Add a line “layers:” with its value.
+        Add a line “layers:” and, beneath it, what was put on first: “  - glaze: soot”.
 
       tiles/h.md:2:1 error: Here should stand fields, and something else was found [no-fields]
         2 | just words

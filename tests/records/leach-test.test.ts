@@ -54,17 +54,17 @@ describe("a laboratory’s report", () => {
     ],
     [
       { found: [{ element: "lead", below: "0", unit: "mg/L" }] },
-      "“0” is no limit of measuring",
+      "“0” is not a limit of measuring",
       "Write a number above 0, without its unit.",
     ],
     [
       { found: [{ element: "lead", amount: "<0.02", unit: "mg/L" }] },
-      "“<0.02” is no amount found",
+      "“<0.02” is not an amount found",
       "Write a number of at least 0, without its unit.",
     ],
     [
       { on: "July" },
-      "“July” is no day of the calendar",
+      "“July” is not written as a day is written here",
       "Write year, month and day, as in 2026-10-14.",
     ],
   ])("with %j says what is wrong and how to put it right", (wrong, message, hint) => {

@@ -290,3 +290,60 @@ describe("a report for a GitHub workflow", () => {
     );
   });
 });
+
+describe("a fault that many files share", () => {
+  const files = Array.from({ length: 15 }, (_, i) => `tiles/CL-${i + 10}.md`);
+  const many = files.map((file, i) => ({ ...unknown, file, line: 4 + (i % 2) }));
+  const listAll = "npx tilebook check --all";
+
+  it("is told once in a text, with its places and the command that tells them all", () => {
+    expect(reportAs("text", [...many, note], counts, { listAll })).toMatchInlineSnapshot(`
+      "tiles/CL-10.md:4:12 error: There is no glaze “tidewrak” [unknown-glaze]
+        4 |   - glaze: tidewrak
+          |            ^
+        Did you mean “tidewrack”?
+        The same is wrong in 14 other places: tiles/CL-11.md:5, tiles/CL-12.md:4, tiles/CL-13.md:5, tiles/CL-14.md:4, tiles/CL-15.md:5, tiles/CL-16.md:4, tiles/CL-17.md:5, tiles/CL-18.md:4, tiles/CL-19.md:5, tiles/CL-20.md:4, tiles/CL-21.md:5, tiles/CL-22.md:4 and 2 more: “npx tilebook check --all” tells them all.
+
+      tiles/WL-9.md:12:1 warning: A light glaze lies over a dark one (common practice, no published source) [light-over-dark]
+        12 | layers:
+           | ^
+        Say in the notes how it came out.
+
+      Read 31 tiles, 1 set, 29 photographs, 4 firings, 12 glazes, 2 clays and 0 materials.
+      15 errors, 1 warning."
+    `);
+  });
+
+  it("is told for each of them where that is asked for", () => {
+    expect(reportAs("text", many, counts).match(/There is no glaze/gu)).toHaveLength(15);
+  });
+
+  it("is told of each in JSON, and in an annotation for each file", () => {
+    const twice = [...many, { ...unknown, file: "tiles/CL-10.md", line: 9 }];
+    expect(JSON.parse(reportAs("json", twice, counts)).problems).toHaveLength(16);
+    const lines = reportAs("github", twice, counts).split("\n");
+    expect(lines.filter((line) => line.startsWith("::error"))).toHaveLength(15);
+    expect(lines[0]).toBe(
+      "::error file=tiles/CL-10.md,line=4,col=12,title=unknown-glaze::There is no glaze “tidewrak” (also: line 9)%0ADid you mean “tidewrack”?",
+    );
+  });
+
+  it("is one where the records' own names alone differ, and not where what was written does", () => {
+    const without = files.map((file) => ({
+      ...unknown,
+      file,
+      message: `${file.slice(6, -3)} has a result, and there is no photograph of it`,
+    }));
+    const other = { ...unknown, file: "tiles/tidewrak.md" };
+    expect(reportAs("text", without, counts, { listAll })).toContain("14 other places");
+    expect(reportAs("text", [...many.slice(0, 2), other], counts, { listAll })).toContain(
+      "2 other places",
+    );
+    const quoted = ["a", "b", "c"].map((id) => ({
+      ...unknown,
+      file: `tiles/${id}.md`,
+      message: `There is no glaze “${id}”`,
+    }));
+    expect(reportAs("text", quoted, counts, { listAll })).not.toContain("other places");
+  });
+});

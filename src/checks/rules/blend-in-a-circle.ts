@@ -9,7 +9,7 @@ export const blendInACircle: GlazeRule = {
   of: "glaze",
   name: "blend-in-a-circle",
   severity: "error",
-  explains: "A blend is not made of itself, however many blends lie between.",
+  explains: "A blend is not made of itself, however many blends come between.",
   find: (archive, glaze) => {
     const circle = findCircle(archive, glaze);
     if (!circle || circle.some((other) => compareIds(other.id, glaze.id) < 0)) return [];

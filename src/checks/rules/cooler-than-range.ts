@@ -71,9 +71,10 @@ function tooCool(archive: Archive, tile: Tile, subject: Subject, since: number):
 
 /**
  * The hottest firing since a step. Undefined while it may still come: where the cone of one is not
- * known, or where there were only bisques and no result says that this was all.
+ * known, or which firings there were, or where there were only bisques and no result says that this was all.
  */
 function findHottestFiring(archive: Archive, tile: Tile, since: number): HotFiring | undefined {
+  if (tile.firingsUnknown) return undefined;
   const indices = tile.steps.flatMap((step, i) => (i >= since && step.step === "fired" ? [i] : []));
   const done = tile.record.result !== undefined || tile.steps.slice(since).some(isGlazeFiring);
   const known = indices.flatMap((i) => findHotFiring(archive, tile, i) ?? []);

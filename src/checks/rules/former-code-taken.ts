@@ -14,7 +14,7 @@ export const formerCodeTaken: ArchiveRule = {
   name: "former-code-taken",
   severity: "error",
   explains:
-    "A code that a tile was published under before leads to that tile alone: it is no tile's code, and stands in “formerly” once.",
+    "A code that a tile was published under before leads to that tile alone: no tile has it now, and “formerly” names it once.",
   find: (archive) => {
     const tiles = new Map([...archive.tiles.values()].map((tile) => [idSlug(tile.id), tile]));
     const first = new Map<string, FormerCode>();
@@ -42,9 +42,9 @@ function formerCodes(archive: Archive): readonly FormerCode[] {
 function findFault(former: FormerCode, owner?: Tile, before?: FormerCode): string | undefined {
   const { code, tile } = former;
   const fault = findIdFault(code);
-  if (fault !== undefined) return `“${code}” can have been no tile's code: ${fault}`;
-  if (owner === tile) return `“${code}” is this tile's code now, so it needs no leading on`;
+  if (fault !== undefined) return `“${code}” cannot have been a tile's code: ${fault}`;
+  if (owner === tile) return `“${code}” is this tile's code now, and “formerly” is for older ones`;
   if (owner) return `“${code}” is the code of another tile, ${owner.file}`;
-  if (before?.tile === tile) return `“${code}” stands here twice`;
+  if (before?.tile === tile) return `“${code}” is here twice`;
   return before && `“${code}” is also a former code of ${before.tile.file}`;
 }

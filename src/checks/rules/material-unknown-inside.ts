@@ -12,7 +12,7 @@ export const materialUnknownInside: MaterialRule = {
       : [
           {
             path: [],
-            message: `${record.name} has neither a formula nor an analysis`,
+            message: `${record.name} has no formula and no analysis`,
             hint: "Add “analysis:” from its supplier's sheet, or “formula:”; until then glazes made of it have no chemistry.",
           },
         ],

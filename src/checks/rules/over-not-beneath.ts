@@ -7,7 +7,7 @@ export const overNotBeneath: TileRule = {
   of: "tile",
   name: "over-not-beneath",
   severity: "error",
-  explains: "What a layer lies over was put on before it and is still there.",
+  explains: "What a layer is said to be over was put on before it and is still there.",
   find: (_, { steps }) =>
     steps.flatMap((step, index): Finding[] => {
       if (step.step !== "coat") return [];
@@ -18,11 +18,11 @@ export const overNotBeneath: TileRule = {
           ? []
           : {
               path: stepPath(step, "over", i),
-              message: `This layer lies over “${id}”, which is not among the layers beneath it`,
+              message: `This layer is said to be over “${id}”, which is not among the layers beneath it`,
               hint:
                 beneath.length > 0
                   ? `Beneath it are: ${[...new Set(beneath)].join(", ")}. Name one of these, or put the layers into the order in which they went on.`
-                  : "Nothing lies beneath it yet: take “over” out, or put the layers into the order in which they went on.",
+                  : "There is nothing beneath it yet: take “over” out, or put the layers into the order in which they went on.",
             },
       );
     }),

@@ -7,14 +7,15 @@ export const resultAfterNothing: TileRule = {
   name: "result-after-nothing",
   severity: "error",
   explains: "A result's “after” names one of the tile's own firings that is no bisque.",
-  find: (_, { id, record, steps }) => {
+  find: (_, { id, record, steps, firingsUnknown }) => {
+    if (firingsUnknown) return [];
     const firings = steps.filter(isGlazeFiring);
     return (record.result ?? []).flatMap(({ after }, i) =>
       after === undefined || firings.some((step) => isFiring(step, after))
         ? []
         : {
             path: ["result", i, "after"],
-            message: `“${after}” is no glaze firing of ${id}`,
+            message: `“${after}” is not a glaze firing of ${id}`,
             hint: hintFor(firings),
           },
     );

@@ -73,7 +73,7 @@ function findClash(loading: Loading, earlier: readonly Loading[]): Problem | und
   if (!other) return undefined;
   const twice =
     other.firing === firing
-      ? `stands in this load twice: on “${other.shelf}” and on “${shelf}”`
+      ? `is in this load twice: on “${other.shelf}” and on “${shelf}”`
       : `is in two loads on ${firing.record.on}: in “${other.firing.id}” and in “${firing.id}”`;
   return problemOfFile(
     mention.file,

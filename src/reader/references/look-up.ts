@@ -41,6 +41,8 @@ export interface Sought {
   readonly isNumbered?: boolean;
   /** Other words for known ids, such as a glaze's name: word to id. */
   readonly alsoCalled?: ReadonlyMap<string, string>;
+  /** True of people, whose names are not repeated. */
+  readonly isPerson?: boolean;
 }
 
 /** The problem of a name that leads nowhere. */
@@ -61,10 +63,34 @@ function suggest(written: string, known: Known, sought: Sought): string | undefi
   const ids = [...known.values()].filter(
     (id) => sought.isNumbered !== true || !isOtherNumber(id, written),
   );
-  const near = findNearest(written, [...ids, ...names.keys()]);
+  const words = [...ids, ...names.keys()];
+  const near = findNearest(written, words) ?? findOnlyWithin(written, words);
   if (near === undefined) return undefined;
   const id = known.has(idKey(near)) ? near : names.get(near);
-  return id === near ? `Did you mean “${near}”?` : `Did you mean “${id}”, the id of “${near}”?`;
+  if (id === near) return `Did you mean “${near}”?`;
+  return sought.isPerson === true
+    ? `Write the code from studio.yaml in place of the name: “${id}”.`
+    : `Did you mean “${id}”, the id of “${near}”?`;
+}
+
+/** The only name that a name became a part of, or is a part of: `soot` → `soot-2026`, `Wren` → `Wren Ashdown`. */
+function findOnlyWithin(written: string, words: readonly string[]): string | undefined {
+  const [wanted, ...none] = partsOf(written);
+  if (wanted === undefined) return undefined;
+  const own = [wanted, ...none];
+  const [near, ...others] = words.filter((word) => {
+    const parts = partsOf(word);
+    if (parts.length === 0) return false;
+    return own.every((part) => parts.includes(part)) || parts.every((part) => own.includes(part));
+  });
+  return others.length === 0 ? near : undefined;
+}
+
+/** The words of a name, but for numbers and single letters. */
+function partsOf(name: string): readonly string[] {
+  return idKey(name)
+    .split(/[^\p{L}\p{M}\p{N}]+/u)
+    .filter((part) => /\p{L}.*\p{L}/u.test(part));
 }
 
 /** Follows a name; what leads nowhere is null, with the problem. */

@@ -5,13 +5,13 @@ import type { SetRecord } from "../../records/set.ts";
 import { idKey } from "../../terms/ids.ts";
 import { problemOfFile } from "../problem-of-file.ts";
 import { follow, type Known, lookUp, type Sought } from "./look-up.ts";
-import { soughtClay, soughtMaker, soughtTile } from "./sought.ts";
+import { addMaker, type MakerCodes, soughtClay, soughtMaker, soughtTile } from "./sought.ts";
 import type { TileCodes } from "./tile-codes.ts";
 
 /** What a set may name. */
 export interface SetNames {
   /** Null where the studio's makers are unknown. */
-  readonly makers: Known | null;
+  readonly makers: MakerCodes | null;
   readonly clays: Known;
   readonly codes: TileCodes;
 }
@@ -22,18 +22,18 @@ export function findUnknownInSet(set: Filed<SetRecord>, names: SetNames): readon
   const find = (
     written: string | undefined,
     path: readonly string[],
-    known: Known | null,
+    known: Known,
     sought: Sought,
   ) =>
-    written === undefined || known === null
-      ? []
-      : follow({ file: set.file, path, written }, known, sought).problems;
+    written === undefined ? [] : follow({ file: set.file, path, written }, known, sought).problems;
   const isReserved =
     names.codes.reservedUnknown ||
     (control !== undefined && names.codes.reserved.has(idKey(control)));
   return [
     ...findTeacher(set.file, teacher, names.makers),
-    ...find(defaults.maker, ["defaults", "maker"], names.makers, soughtMaker),
+    ...(names.makers
+      ? find(defaults.maker, ["defaults", "maker"], names.makers.ids, soughtMaker(names.makers))
+      : []),
     ...find(defaults.clay, ["defaults", "clay"], names.clays, soughtClay),
     ...(isReserved ? [] : find(control, ["control"], names.codes.ids, soughtTile)),
   ];
@@ -43,18 +43,18 @@ export function findUnknownInSet(set: Filed<SetRecord>, names: SetNames): readon
 function findTeacher(
   file: string,
   teacher: string | undefined,
-  makers: Known | null,
+  makers: MakerCodes | null,
 ): readonly Problem[] {
   if (teacher === undefined || makers === null) return [];
-  const keys = [...makers.values()];
+  const keys = [...makers.ids.values()];
   if (keys.includes(teacher)) return [];
-  const spelt = lookUp(makers, teacher);
+  const spelt = lookUp(makers.ids, teacher);
   const fault = {
-    code: soughtMaker.code,
-    message: `“teacher: ${teacher}” is the code of no maker in studio.yaml`,
+    code: "unknown-maker",
+    message: `There is no maker “${teacher}” in studio.yaml`,
     hint:
       spelt === undefined
-        ? `${keys.length > 0 ? `The makers there are ${keys.join(", ")}. ` : ""}${soughtMaker.otherwise}`
+        ? `${keys.length > 0 ? `The makers there are ${keys.join(", ")}. ` : ""}${addMaker}`
         : `Write it as studio.yaml spells it: “teacher: ${spelt}”. The makers there are ${keys.join(", ")}.`,
   };
   return [problemOfFile(file, fault, ["teacher"])];

@@ -38,12 +38,25 @@ export const soughtClay: Sought = {
   otherwise: "Write a record of it in recipes/clays, or correct the id.",
 };
 
-export const soughtMaker: Sought = {
-  code: "unknown-maker",
-  what: "maker",
-  isNumbered: true,
-  otherwise: "Add the code under “makers:” in studio.yaml, as in “m07: {}”.",
-};
+/** The makers' codes, and their codes by their names, which people write in their place. */
+export interface MakerCodes {
+  readonly ids: Known;
+  readonly called: ReadonlyMap<string, string>;
+}
+
+/** What to do about a maker whom studio.yaml does not know. */
+export const addMaker = "Add the code under “makers:” in studio.yaml, as in “m07: {}”.";
+
+export function soughtMaker({ called }: MakerCodes): Sought {
+  return {
+    code: "unknown-maker",
+    what: "maker",
+    isNumbered: true,
+    otherwise: addMaker,
+    alsoCalled: called,
+    isPerson: true,
+  };
+}
 
 export const soughtFiring: Sought = {
   code: "unknown-firing",

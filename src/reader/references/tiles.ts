@@ -1,12 +1,12 @@
 /** A tile with its set's and its studio's defaults filled in and everything it names found. */
-import type { Filed, Tile, TilePicture } from "../../records/archive.ts";
+import type { Filed, Tile, TilePicture, TileStep } from "../../records/archive.ts";
 import type { SetRecord } from "../../records/set.ts";
 import type { CopyStand, TileRecord } from "../../records/tile.ts";
 import { fillDefaults } from "./fill-defaults.ts";
 import type { Loading } from "./firings.ts";
 import { type Followed, follow, type Known, lookUp, type Sought } from "./look-up.ts";
 import { placeLoads } from "./place-loads.ts";
-import { soughtClay, soughtMaker } from "./sought.ts";
+import { type MakerCodes, soughtClay, soughtMaker } from "./sought.ts";
 import { stageOf } from "./stage.ts";
 import { followSteps, type StepNames } from "./steps.ts";
 
@@ -16,7 +16,7 @@ export interface TileSurroundings extends StepNames {
   /** What studio.yaml says of every photograph. */
   readonly copyStand: CopyStand | undefined;
   /** Null where the studio's makers are unknown. */
-  readonly makers: Known | null;
+  readonly makers: MakerCodes | null;
   readonly clays: Known;
   readonly loadings: readonly Loading[];
   readonly pictures: readonly TilePicture[];
@@ -30,7 +30,7 @@ export function followTile(tile: Filed<TileRecord>, around: TileSurroundings): F
   const fired = placeLoads(file, steps.value, around.loadings);
   const own = { file, record: tile.record, filled: record };
   const clay = followField(own, "clay", around.clays, soughtClay);
-  const maker = followField(own, "maker", around.makers, soughtMaker);
+  const maker = followMaker(own, around.makers);
   return {
     value: {
       ...tile,
@@ -41,9 +41,27 @@ export function followTile(tile: Filed<TileRecord>, around: TileSurroundings): F
       clay: clay.value,
       maker: maker.value,
       pictures: around.pictures,
+      firingsUnknown: isAnyFiringUnknown(record, steps.value, around),
     },
     problems: [clay, maker, steps, fired].flatMap(({ problems }) => problems),
   };
+}
+
+function followMaker(own: OwnFields, makers: MakerCodes | null): Followed<string | null> {
+  return makers
+    ? followField(own, "maker", makers.ids, soughtMaker(makers))
+    : { value: null, problems: [] };
+}
+
+/** A load whose record cannot be read at all may have had any tile in it. */
+function isAnyFiringUnknown(
+  { layers }: TileRecord,
+  followed: readonly TileStep[],
+  { firings }: TileSurroundings,
+): boolean {
+  const count = (steps: readonly { step: string }[]) =>
+    steps.filter(({ step }) => step === "fired").length;
+  return count(followed) < count(layers) || firings.read.size < firings.ids.size;
 }
 
 interface OwnFields {
@@ -56,11 +74,11 @@ interface OwnFields {
 function followField(
   own: OwnFields,
   field: "clay" | "maker",
-  known: Known | null,
+  known: Known,
   sought: Sought,
 ): Followed<string | null> {
   const written = own.filled[field];
-  if (written === undefined || known === null) return { value: null, problems: [] };
+  if (written === undefined) return { value: null, problems: [] };
   if (own.record[field] === undefined)
     return { value: lookUp(known, written) ?? null, problems: [] };
   return follow({ file: own.file, path: [field], written }, known, sought);

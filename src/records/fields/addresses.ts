@@ -10,11 +10,18 @@ import { scalar } from "./scalar.ts";
 export const codes = () =>
   scalar<readonly string[]>(
     (found) => {
-      const value = findCodes(found);
+      const meant = rangeMeantBy(found);
+      const value = meant === undefined ? findCodes(found) : undefined;
       if (value) return { value };
+      if (meant !== undefined)
+        return {
+          code: "bad-code-range",
+          message: `“${found}” looks like a range of codes, and is written as one code`,
+          hint: `Write it with two full stops: ${meant}.`,
+        };
       return {
         code: "bad-code-range",
-        message: `“${found}” is no code and no range of codes`,
+        message: `“${found}” cannot be read as a code or a range of codes`,
         hint: "Write a range from the lower to the higher number of one series, as in TB-101..TB-109.",
       };
     },
@@ -43,6 +50,16 @@ function countAll(input: unknown): number {
   return Object.values(input).reduce((sum: number, part) => sum + countAll(part), 0);
 }
 
+/** A range that was written with a dash, a word or three dots, as it is read: `TB-101..TB-109`. */
+function rangeMeantBy(found: string): string | undefined {
+  for (const { 0: sign, index } of found.matchAll(/[-–—…]|\.{3}|\bto\b/giu)) {
+    const [first, last] = [found.slice(0, index), found.slice(index + sign.length)];
+    const range = `${first.trim()}..${last.trim()}`;
+    if (!range.includes("...") && (findCodes(range)?.length ?? 0) > 1) return range;
+  }
+  return undefined;
+}
+
 /** The name of a file beside the record. A path that leads elsewhere is a fault. */
 export const fileName = () =>
   scalar<string>(
@@ -51,7 +68,7 @@ export const fileName = () =>
         ? {
             code: "path-outside",
             message: `“${found}” leads away from the folder of this record`,
-            hint: "Write the bare name of a file that lies beside this one.",
+            hint: "Write the bare name of a file beside this one.",
           }
         : { value: found },
     { type: "string" },
@@ -66,7 +83,7 @@ export const token = () =>
       return {
         code: "bad-token",
         message: `“${found}” hides nothing: ${fault}`,
-        hint: "Take the line out: “tilebook check --fix” then writes a random one.",
+        hint: "Take the line out, and let the command “check --fix” write a random one.",
       };
     },
     { type: "string" },
@@ -80,7 +97,7 @@ export const webAddress = () =>
         ? { value: found }
         : {
             code: "bad-address",
-            message: `“${found}” is no web address`,
+            message: `“${found}” is not a whole web address`,
             hint: "Write it whole, beginning with https://.",
           },
     { type: "string", format: "uri" },

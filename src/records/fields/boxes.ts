@@ -40,7 +40,7 @@ const noWord = () =>
         ? { value: false }
         : {
             code: "bad-box",
-            message: `“${found}” is no part of a picture`,
+            message: `“${found}” does not name a part of a picture`,
             hint: "Write left, top, right and bottom in per cent, as in [2, 2, 6, 6], or no where there is none.",
           },
     { anyOf: [{ const: "no" }, { const: false }] },

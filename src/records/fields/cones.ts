@@ -15,7 +15,8 @@ export function cone(halves: HalfCones = "charted") {
   return scalar<Cone>(
     (found) => {
       const reading = parseCone(found, halves);
-      return reading.ok ? { value: reading.cone } : noSuchCone(found, reading.nearest);
+      if (reading.ok) return { value: reading.cone };
+      return rangeForCone(found) ?? noSuchCone(found, reading.nearest);
     },
     { type: ["string", "number"] },
   );
@@ -31,11 +32,44 @@ export const coneRange = () =>
     { type: ["string", "number"] },
   );
 
-/** The reading of a cone that no chart has. */
-export function noSuchCone(found: string, nearest: readonly Cone[]) {
+/** A range where one cone belongs. */
+function rangeForCone(found: string) {
+  const reading = parseConeRange(found);
+  if (!reading.ok) return undefined;
+  const { from, to } = reading.range;
   return {
-    code: "unknown-cone",
-    message: `“${found}” is no cone of any chart`,
+    code: "cone-range",
+    message: `“${found}” is a range, and one cone belongs here`,
+    hint: `Write the one that is meant: ${from} or ${to}.`,
+  };
+}
+
+/** What potters write before a cone's name: `cone 6`, `^6`, `Δ 06`. */
+const beforeCone = /^(?:cones?|c\/|[cδ△▲∆^])[\s.:]*/iu;
+
+/** No cone has so high a number, and no kiln that fires clay is so cool in either unit. */
+const coolestTemperature = 100;
+
+/** The reading of a cone that there is not. */
+export function noSuchCone(found: string, nearest: readonly Cone[]) {
+  const code = "unknown-cone";
+  const bare = found.replace(beforeCone, "");
+  if (bare !== found && parseConeRange(bare).ok)
+    return {
+      code,
+      message: `“${found}” is more than the name of a cone`,
+      hint: `Write the name alone: ${bare}.`,
+    };
+  const degrees = /^([1-9]\d{2,3})\s*°?\s*[cf]?$/iu.exec(found)?.[1];
+  if (degrees !== undefined && Number(degrees) >= coolestTemperature)
+    return {
+      code,
+      message: `“${found}” looks like a temperature, and a cone belongs here`,
+      hint: "Write the cone that was aimed at or seen, such as 06, 6 or 5½; temperatures belong in a firing's “schedule:” or its log.",
+    };
+  return {
+    code,
+    message: `There is no cone “${found}”`,
     hint:
       nearest.length > 0
         ? `The nearest are ${nearest.join(" and ")}; mind that 06 is far cooler than 6.`

@@ -20,7 +20,7 @@ export function number(
       if (isNumber && isAllowed(value, allowed)) return { value };
       return {
         code: "not-a-number",
-        message: `“${found}” is no ${expected}`,
+        message: `“${found}” is not ${withArticle(expected)}`,
         hint: `Write ${describeAllowed(allowed)}, without its unit.`,
       };
     },
@@ -46,7 +46,7 @@ function ambiguous(found: string) {
 function tooGreat(expected: string) {
   return {
     code: "not-a-number",
-    message: `Here stands a figure of more than a thousand million, which is no ${expected}`,
+    message: `A number above a thousand million is not ${withArticle(expected)}`,
     hint: "Look for digits too many.",
   };
 }
@@ -84,12 +84,25 @@ export const parts = () =>
       if (isNumber && value >= least) return { value };
       return {
         code: "parts-not-positive",
-        message: `“${found}” is no number of parts`,
+        message: `“${found}” is not a number of parts`,
         hint: "Parts by weight are a number above 0; take the line out where there is none of it.",
       };
     },
     { type: ["number", "string"] },
   );
+
+const numberWords = "one two three four five six seven eight nine ten eleven twelve".split(" ");
+
+/** What to write for `two`, `2 coats`, `2x` or `x2`. */
+function meantBy(found: string): string | undefined {
+  const digits = /^[x×]?\s?(\d{1,2})\s?(?:[x×]|coats?)?$/iu.exec(found)?.[1];
+  const number = digits ?? String(numberWords.indexOf(found.toLowerCase()) + 1);
+  return Number(number) > 0 && number !== found ? `Write the number alone: ${number}.` : undefined;
+}
+
+function withArticle(words: string): string {
+  return `${/^[aeiou]/u.test(words) ? "an" : "a"} ${words}`;
+}
 
 /** A whole number. */
 export function wholeNumber(expected: string, from: number, to: number) {
@@ -99,8 +112,8 @@ export function wholeNumber(expected: string, from: number, to: number) {
       if (/^\d+$/u.test(found) && value >= from && value <= to) return { value };
       return {
         code: "not-a-number",
-        message: `“${found}” is no ${expected}`,
-        hint: `Write a whole number from ${from} to ${to}.`,
+        message: `“${found}” is not ${withArticle(expected)}`,
+        hint: meantBy(found) ?? `Write a whole number from ${from} to ${to}.`,
       };
     },
     { type: ["integer", "string"] },
@@ -115,7 +128,7 @@ export const numberPair = (expected: string) =>
       return first < second ? [first, second] : [second, first];
     context.addIssue({
       code: "custom",
-      message: `Two different numbers belong here, each a ${expected}\nWrite them as in [20, 500]; between brackets, decimals need a point: 20.5.`,
+      message: `Two different numbers belong here, each ${withArticle(expected)}\nWrite them as in [20, 500]; between brackets, decimals need a point: 20.5.`,
       params: { code: "bad-pair" },
     });
     return z.NEVER;

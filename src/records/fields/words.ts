@@ -1,5 +1,6 @@
 /** Fields that hold words: free text, choices, days, references. */
 import { suggestOneOf } from "../suggest.ts";
+import { isDay, notADay } from "./days.ts";
 import { scalar } from "./scalar.ts";
 
 /** Words of the author's own. */
@@ -7,23 +8,10 @@ export const text = () => scalar((found) => ({ value: found }), { type: ["string
 
 /** A day of the calendar, as ISO 8601 writes it: `2026-10-14`. The value stays text. */
 export const day = () =>
-  scalar<string>(
-    (found) =>
-      isDay(found)
-        ? { value: found }
-        : {
-            code: "not-a-day",
-            message: `“${found}” is no day of the calendar`,
-            hint: "Write year, month and day, as in 2026-10-14.",
-          },
-    { type: "string", format: "date" },
-  );
-
-function isDay(found: string): boolean {
-  if (!/^\d{4}-\d{2}-\d{2}$/u.test(found)) return false;
-  const date = new Date(`${found}T00:00:00Z`);
-  return !Number.isNaN(date.getTime()) && date.toISOString().startsWith(found);
-}
+  scalar<string>((found) => (isDay(found) ? { value: found } : notADay(found)), {
+    type: "string",
+    format: "date",
+  });
 
 const truths: ReadonlyMap<string, boolean> = new Map([
   ["yes", true],
@@ -40,7 +28,7 @@ export const yesNo = () =>
       if (value !== undefined) return { value };
       return {
         code: "not-yes-or-no",
-        message: `“${found}” is neither yes nor no`,
+        message: `“${found}” was found where yes or no belongs`,
         hint: "Write yes or no.",
       };
     },
@@ -56,11 +44,20 @@ export function choice<const T extends string>(known: readonly T[]) {
       return {
         code: "unknown-choice",
         message: `“${found}” is not among the choices here`,
-        hint: suggestOneOf(found, known),
+        hint: hintFor(found, known),
       };
     },
     { enum: known },
   );
+}
+
+function hintFor(found: string, known: readonly string[]): string {
+  if (/^(?:no|nil|nothing|0|-|n\/a)$/iu.test(found) && known.includes("none"))
+    return "Write “none” where somebody looked and found nothing; take the line out where nobody looked.";
+  const [, word, times] = /^([\p{L}-]{1,20})\s*[x×*]\s*(\d{1,2})$/iu.exec(found) ?? [];
+  if (word !== undefined && known.includes(word.toLowerCase()))
+    return `Write “${word.toLowerCase()}” here, and the number in a field of its own: “coats: ${times}”.`;
+  return suggestOneOf(found, known);
 }
 
 /** One of a list of choices, or words of the author's own; `known` is what an editor offers. */
