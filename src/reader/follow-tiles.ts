@@ -46,6 +46,7 @@ export function followTiles(records: AllRecords, context: TileContext): Followed
       clays: records.clays.ids,
       loadings: context.loads.byTile.get(key) ?? [],
       pictures: context.pictures.byTile.get(tile.file) ?? [],
+      pictureMisnamed: context.pictures.misnamed.has(tile.file),
     });
     problems.push(...followed.problems);
     if (records.tiles.read.has(key) && (set?.isWhole ?? true)) read.set(key, followed.value);

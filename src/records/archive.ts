@@ -108,6 +108,8 @@ export interface Tile extends Filed<TileRecord> {
   /** A key of `makers:` in studio.yaml. Never published. */
   readonly maker: string | null;
   readonly pictures: readonly TilePicture[];
+  /** True where a photograph was meant for it that is named otherwise: that is told by itself. */
+  readonly pictureMisnamed: boolean;
   /** True where it names a firing that cannot be read: then nobody knows all that it went through. */
   readonly firingsUnknown: boolean;
 }

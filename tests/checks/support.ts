@@ -118,6 +118,7 @@ export function tile(
     clay: about.clay ?? null,
     maker: null,
     firingsUnknown: false,
+    pictureMisnamed: false,
     pictures: about.result ? [{ role: "result", file: `tiles/${id}.jpg` }] : [],
     ...more,
   };

@@ -89,7 +89,7 @@ describe("tilebook check --fix", () => {
       ...Object.fromEntries(
         Array.from({ length: 15 }, (_, i) => [
           `tiles/evening/CL-${i + 10}.md`,
-          "---\nlayers: [{glaze: soot}]\n---\n",
+          "---\nlayers: [{glaze: soot}]\nresult: {surface: satin}\n---\n",
         ]),
       ),
       "tiles/evening/EV-8.md.txt": "---\nlayers: [{glaze: soot}]\n---\n",
@@ -100,6 +100,7 @@ describe("tilebook check --fix", () => {
     const told = await tilebook("check", "--archive", archive);
     expect(told.code).toBe(1);
     expect(told.out.match(/check --fix/gu)).toHaveLength(2);
+    expect(told.out).not.toContain("there is no photograph of it");
     expect(told.out).toContain(
       "The same is wrong in 14 other places: tiles/evening/cl 12 (1).jpg:1,",
     );

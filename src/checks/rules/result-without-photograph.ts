@@ -5,8 +5,8 @@ export const resultWithoutPhotograph: TileRule = {
   name: "result-without-photograph",
   severity: "error",
   explains: "A tile with a result has a photograph of it.",
-  find: (_, { id, stage, pictures }) =>
-    stage !== "recorded" || pictures.some(({ role }) => role === "result")
+  find: (_, { id, stage, pictures, pictureMisnamed }) =>
+    stage !== "recorded" || pictureMisnamed || pictures.some(({ role }) => role === "result")
       ? []
       : [
           {

@@ -10,6 +10,8 @@ import { makeStrayTeller } from "./stray-pictures.ts";
 export interface FollowedPictures {
   /** The pictures of each tile, by the tile's file: the result first. */
   readonly byTile: ReadonlyMap<string, readonly TilePicture[]>;
+  /** Files of the tiles of whose photograph it is told already what is wrong with its name. */
+  readonly misnamed: ReadonlySet<string>;
   readonly problems: readonly Problem[];
 }
 
@@ -55,8 +57,13 @@ export function followPictures(
     );
     problems.push(...severalResults(tile, shown));
   }
-  const tell = makeStrayTeller({ pictures, tiles, byTile, stray, unread });
-  return { byTile, problems: [...problems, ...stray.flatMap(tell)] };
+  const told = stray.map(makeStrayTeller({ pictures, tiles, byTile, stray, unread }));
+  const misnamed = [...named.problems.map(({ file }) => file), ...told.map(({ tile }) => tile)];
+  return {
+    byTile,
+    misnamed: new Set(misnamed.filter((file) => file !== undefined)),
+    problems: [...problems, ...told.flatMap((one) => one.problems)],
+  };
 }
 
 function placeKey(folder: string, id: string): string {

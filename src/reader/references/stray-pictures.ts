@@ -24,8 +24,14 @@ interface Meant {
   readonly as: MeantName;
 }
 
+/** What is told of a stray picture, and the file of the tile that it was meant for. */
+export interface StrayTold {
+  readonly problems: readonly Problem[];
+  readonly tile: string | undefined;
+}
+
 /** Makes the function that tells of a stray picture; nothing where a record that cannot be read may name it. */
-export function makeStrayTeller(beside: Beside): (picture: OtherFile) => readonly Problem[] {
+export function makeStrayTeller(beside: Beside): (picture: OtherFile) => StrayTold {
   const taken = new Set(beside.pictures.map(({ file }) => idKey(file)));
   const meantFor = makeFinder(beside.tiles);
   const rivals = countBy(beside.stray.flatMap((picture) => meantFor(picture)?.tile.file ?? []));
@@ -41,15 +47,15 @@ export function makeStrayTeller(beside: Beside): (picture: OtherFile) => readonl
       const isOnly = meant.as.role !== "result" || (rivals.get(meant.tile.file) ?? 0) < 2;
       const shown = beside.byTile.get(meant.tile.file) ?? [];
       const isShown = meant.as.role === "result" && shown.some(({ role }) => role === "result");
-      return [
+      const problem =
         isShown || !isOnly || taken.has(idKey(target))
           ? anotherOf(picture, meant.tile)
-          : misnamed(picture, target, meant.tile),
-      ];
+          : misnamed(picture, target, meant.tile);
+      return { problems: [problem], tile: meant.tile.file };
     }
     const home = readingsOf(picture.name).flatMap(({ id }) => byId.get(idKey(id)) ?? [])[0];
-    if (home) return [inOtherFolder(picture, home, taken)];
-    return unread.has(picture.folder) ? [] : [ofNoTile(picture)];
+    if (home) return { problems: [inOtherFolder(picture, home, taken)], tile: home.file };
+    return { problems: unread.has(picture.folder) ? [] : [ofNoTile(picture)], tile: undefined };
   };
 }
 

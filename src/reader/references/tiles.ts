@@ -20,6 +20,7 @@ export interface TileSurroundings extends StepNames {
   readonly clays: Known;
   readonly loadings: readonly Loading[];
   readonly pictures: readonly TilePicture[];
+  readonly pictureMisnamed: boolean;
 }
 
 /** Follows everything that a tile names. What was not found is left out of the tile. */
@@ -41,6 +42,7 @@ export function followTile(tile: Filed<TileRecord>, around: TileSurroundings): F
       clay: clay.value,
       maker: maker.value,
       pictures: around.pictures,
+      pictureMisnamed: around.pictureMisnamed,
       firingsUnknown: isAnyFiringUnknown(record, steps.value, around),
     },
     problems: [clay, maker, steps, fired].flatMap(({ problems }) => problems),
