@@ -4,6 +4,7 @@
  */
 import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
 import { exitCodes, tellFailure } from "./commands/failure.ts";
+import { ownVersion } from "./commands/version.ts";
 import type { ReportFormat } from "./reporting/report.ts";
 
 /**
@@ -36,6 +37,7 @@ function describeProgram(finish: Finish): Command {
     .description(
       "Checks a pottery studio's archive of glaze tests and publishes it as a catalogue.",
     )
+    .version(ownVersion(), "--version", "tell which Tilebook this is")
     .exitOverride()
     .configureHelp({ showGlobalOptions: true })
     .showHelpAfterError("(tilebook --help tells what there is)")
@@ -85,6 +87,11 @@ function addBuild(program: Command, isQuiet: () => boolean, finish: Finish): voi
       readAddress,
     )
     .option("--set <id>", "the site of this set alone")
+    .option(
+      "--leave-out-faulty",
+      "publish what is sound, and say on the home page what waits to be mended",
+      false,
+    )
     .action(async (options) => {
       const { build } = await import("./commands/build.ts");
       finish(await build({ ...options, quiet: isQuiet() }));

@@ -14,6 +14,7 @@ import type { LocatedProblem } from "../reader/locate.ts";
 import { type Archive, findById } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
 import { sortProblems } from "../reporting/located-problem.ts";
+import { idKey } from "../terms/ids.ts";
 import { asTypedFor } from "./as-typed.ts";
 import { type Examined, examineArchive } from "./examine.ts";
 import { exitCodes, WrongUsage } from "./failure.ts";
@@ -21,11 +22,22 @@ import { cacheFolderOf, type Folders, siteFolderOf } from "./folders.ts";
 import { type Photographs, preparePhotographs } from "./photographs.ts";
 import { formatDuration, type Progress, startProgress } from "./progress.ts";
 import { printReport } from "./report.ts";
+import {
+  type InTheWay,
+  isError,
+  type SoundPart,
+  wholeArchive,
+  wholeIfSound,
+  withoutFaulty,
+} from "./sound-part.ts";
+import { type WaitingLister, waitingLister } from "./waiting.ts";
 
 export interface BuildOptions extends Folders {
   readonly address?: string;
   /** The site of this set alone. */
   readonly set?: string;
+  /** Publish what is sound, and say what waits. */
+  readonly leaveOutFaulty?: boolean;
   readonly quiet: boolean;
 }
 
@@ -45,7 +57,7 @@ export async function build(options: BuildOptions): Promise<number> {
 
 /**
  * Builds the site of an archive. An archive with errors writes nothing and leaves the last good
- * site as it was.
+ * site as it was, unless what is faulty may be left out.
  */
 export async function buildSite(options: BuildOptions): Promise<Built> {
   const progress = startProgress(options.quiet);
@@ -53,42 +65,67 @@ export async function buildSite(options: BuildOptions): Promise<Built> {
   const cacheDir = cacheFolderOf(options);
   forgetParsed(cacheDir);
   const examined = await examineArchive(options.archive, cacheDir, progress, "headers");
-  const { archive } = examined.read;
-  const address = options.address ?? archive?.studio.address ?? null;
-  const refuse = (problems: readonly Problem[]): Built => {
-    progress.finish();
-    const faults = sortProblems(problems.filter(isError).map(examined.read.locate));
-    tellProblems({ ...examined, problems }, options.archive);
-    return { code: exitCodes.faulty, faults, address };
-  };
-  if (!archive || examined.problems.some(isError)) return refuse(examined.problems);
-  progress.stage("prepare the pictures");
-  const photographs = await preparePhotographs(options.archive, archive, cacheDir, progress);
-  const problems = [...examined.problems, ...photographs.problems];
-  if (problems.some(isError)) return refuse(problems);
+  const { read } = examined;
+  const address = options.address ?? read.archive?.studio.address ?? null;
+  const ready = await makeReady(examined, options, cacheDir, progress);
   progress.stage("link everything");
-  const findings = gatherFindings(examined, photographs);
-  const sites = chooseSites(withAddress(archive, options.address), findings, options.set);
+  if ("inTheWay" in ready) {
+    progress.finish();
+    tellRefusal(examined, ready.inTheWay, options);
+    const faults = sortProblems(ready.inTheWay.filter(isError).map(read.locate));
+    return { code: exitCodes.faulty, faults, address };
+  }
+  const sites = chooseSites(ready, options, waitingOf(examined, ready));
   const published = await publishSites(sites, siteFolder, {
     stage: progress.stage,
-    pictureFile: photographs.fileOf,
+    pictureFile: ready.photographs.fileOf,
   });
   progress.finish();
+  if (ready.leftOut.length > 0) tellLeftOut(examined, ready, options);
   const check = asTypedFor(options.archive)("check");
-  if (!options.quiet) tellSummary(sites, published, { problems, check }, progress);
+  if (!options.quiet) tellSummary(sites, published, { problems: ready.problems, check }, progress);
   return { code: exitCodes.done, faults: [], address };
 }
 
-function isError({ severity }: Problem): boolean {
-  return severity === "error";
+interface Ready extends SoundPart {
+  readonly photographs: Photographs;
 }
 
-function gatherFindings(
-  { problems, chemistry, heats }: Examined,
-  { prepared }: Photographs,
-): Findings {
+/** Finds what may be published, and prepares its pictures, which may show faults of their own. */
+async function makeReady(
+  examined: Examined,
+  { archive: dir, leaveOutFaulty }: BuildOptions,
+  cacheDir: string,
+  progress: Progress,
+): Promise<Ready | InTheWay> {
+  const asTyped = asTypedFor(dir);
+  const sound = leaveOutFaulty ? withoutFaulty(examined, asTyped) : wholeIfSound(examined);
+  if ("inTheWay" in sound) return sound;
+  progress.stage("prepare the pictures");
+  const photographs = await preparePhotographs(dir, sound.archive, cacheDir, progress);
+  const problems = [...sound.problems, ...photographs.problems];
+  const errors = photographs.problems.filter(isError);
+  if (errors.length === 0) return { ...sound, problems, photographs };
+  const less = leaveOutFaulty ? withoutFaulty(examined, asTyped, errors) : { inTheWay: problems };
+  if ("inTheWay" in less) return less;
+  const kept = new Set(
+    [...less.archive.tiles.values()].flatMap(({ file, pictures }) => [
+      file,
+      ...pictures.map((picture) => picture.file),
+    ]),
+  );
+  const warnings = photographs.problems.filter(({ file }) => kept.has(file));
+  return { ...less, problems: [...less.problems, ...warnings], photographs };
+}
+
+function waitingOf({ read }: Examined, { leftOut }: Ready): WaitingLister {
+  const { archive } = read;
+  return archive ? waitingLister(wholeArchive(read, archive), leftOut, read.locate) : () => [];
+}
+
+function gatherFindings({ problems, chemistry, heats, photographs }: Ready): Findings {
   return {
-    pictures: prepared,
+    pictures: photographs.prepared,
     chemistry,
     heats,
     notes: notesByFile(problems),
@@ -101,12 +138,19 @@ function withAddress(archive: Archive, address: string | undefined): Archive {
 }
 
 /** The site of the whole archive with those of its unlisted sets, or of one set alone. */
-function chooseSites(archive: Archive, findings: Findings, set: string | undefined): SiteRequest[] {
+function chooseSites(
+  ready: Ready,
+  { address, set }: BuildOptions,
+  waiting: WaitingLister,
+): SiteRequest[] {
+  const archive = withAddress(ready.archive, address);
+  const findings = gatherFindings(ready);
   if (set !== undefined) {
     const chosen = findById(archive.sets, set);
-    if (!chosen) throw new WrongUsage(`There is no set “${set}” in this archive.`);
+    if (!chosen) throw new WrongUsage(tellNoSet(set, ready));
     const unlisted = chosen.record.listed === false;
-    return [{ catalogue: makeCatalogue(onlySet(archive, set), findings, unlisted), under: "" }];
+    const catalogue = makeCatalogue(onlySet(archive, set), findings, unlisted);
+    return [{ catalogue, under: "", waiting: waiting(chosen.id) }];
   }
   const whole = makeCatalogue(withoutUnlistedSets(archive), findings);
   const hidden = unlistedSets(archive).flatMap(({ id, record: { link } }) =>
@@ -117,15 +161,49 @@ function chooseSites(archive: Archive, findings: Findings, set: string | undefin
           {
             catalogue: makeCatalogue(onlySet(archive, id), findings, true),
             under: unlistedUrl(link),
+            waiting: waiting(id),
           },
         ],
   );
-  return [{ catalogue: whole, under: "" }, ...hidden];
+  return [{ catalogue: whole, under: "", waiting: waiting(null) }, ...hidden];
 }
 
-function tellProblems({ read, problems }: Examined, archive: string): void {
+function tellNoSet(set: string, { leftOut }: Ready): string {
+  const isLeftOut = leftOut.some(({ kind, id }) => kind === "set" && idKey(id) === idKey(set));
+  return isLeftOut
+    ? `The set “${set}” cannot be published alone: its own record has to be mended first.`
+    : `There is no set “${set}” in this archive.`;
+}
+
+function tellRefusal(
+  { read }: Examined,
+  problems: readonly Problem[],
+  { archive, leaveOutFaulty }: BuildOptions,
+): void {
   printReport("text", problems.map(read.locate), read.counts, archive);
-  console.error("Nothing was written: mend the errors first. The last good site stands as it was.");
+  const why = leaveOutFaulty
+    ? "every page rests on what is faulty there, so it cannot be left out: mend it first."
+    : "mend the errors first.";
+  console.error(`Nothing was written: ${why} The last good site stands as it was.`);
+}
+
+/** Tells what waits to whoever builds, who may know all of it. */
+function tellLeftOut({ read }: Examined, { leftOut }: Ready, { archive }: BuildOptions): void {
+  const faults = leftOut.flatMap((record) => record.faults).map(read.locate);
+  printReport("text", faults, read.counts, archive);
+  const resting = leftOut.filter((record) => record.faults.length === 0);
+  const records = leftOut.filter(({ kind }) => kind !== "file").length;
+  console.error(
+    [
+      `The site was published without ${records} of ${read.recordFiles.length} records.`,
+      ...(resting.length > 0
+        ? ["Without faults of their own, they wait for what they rest on:"]
+        : []),
+      ...resting.map(({ file, because }) =>
+        because ? `  ${file} waits for the ${because.kind} ${because.id}` : `  ${file}`,
+      ),
+    ].join("\n"),
+  );
 }
 
 function tellSummary(

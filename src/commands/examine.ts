@@ -1,6 +1,7 @@
 /** Reads an archive and finds everything that is wrong with it: what `check` and `build` share. */
 import { readArchive } from "../archive/read-archive.ts";
 import { runChecks } from "../checks/all.ts";
+import type { PictureInspection } from "../checks/check.ts";
 import { tellStrayPictures } from "../checks/stray-picture.ts";
 import { chemistryOfGlazes, type GlazeChemistryResult } from "../chemistry/glazes.ts";
 import { carriedWords } from "../chemistry/minerals/minerals.ts";
@@ -17,13 +18,19 @@ import { asTypedFor } from "./as-typed.ts";
 import { inspectPictures, openPictures } from "./look-at-pictures.ts";
 import type { Progress } from "./progress.ts";
 
-export interface Examined {
-  readonly read: ReadArchive;
+/** What follows from the records of an archive, and what is wrong with them. */
+export interface Judged {
   readonly problems: readonly Problem[];
   /** By `idKey` of the glaze. */
   readonly chemistry: ReadonlyMap<string, GlazeChemistryResult>;
   /** By `idKey` of the firing. */
   readonly heats: ReadonlyMap<string, FiringHeat>;
+}
+
+export interface Examined extends Judged {
+  readonly read: ReadArchive;
+  /** Of every picture, by its file. */
+  readonly pictures: ReadonlyMap<string, PictureInspection>;
 }
 
 /**
@@ -48,10 +55,8 @@ export async function examineArchive(
   const asTyped = asTypedFor(dir);
   if (!archive)
     return {
-      read,
-      problems: tellMends(read.problems, asTyped),
-      chemistry: new Map(),
-      heats: new Map(),
+      ...{ read, problems: tellMends(read.problems, asTyped) },
+      ...{ pictures: new Map(), chemistry: new Map(), heats: new Map() },
     };
   progress.stage("look at the pictures");
   const inspected = await inspectPictures(dir, read.pictures, cacheDir, progress);
@@ -60,6 +65,23 @@ export async function examineArchive(
       ? inspected
       : await openPictures(dir, archive, inspected, cacheDir, progress);
   progress.stage("check every record");
+  const judged = judgeArchive(archive, pictures, asTyped);
+  const strays = await findStrayPictures(dir, new Set(read.pictures));
+  const found = [
+    ...withoutStrays(read.problems, strays),
+    ...tellStrayPictures(strays),
+    ...judged.problems,
+  ];
+  const problems = tellMends(found, asTyped);
+  return { ...judged, read, pictures, problems };
+}
+
+/** Works out chemistry and heat, and checks every record; reads nothing. */
+export function judgeArchive(
+  archive: Archive,
+  pictures: Examined["pictures"],
+  asTyped: TypedCommand,
+): Judged {
   const chemistry = chemistryOfGlazes(archive);
   const heats = heatOfFirings(archive);
   const extra = {
@@ -68,13 +90,7 @@ export async function examineArchive(
     heats,
     asTyped,
   };
-  const strays = await findStrayPictures(dir, new Set(read.pictures));
-  const problems = [
-    ...withoutStrays(read.problems, strays),
-    ...tellStrayPictures(strays),
-    ...runChecks(archive, extra),
-  ];
-  return { read, problems: tellMends(problems, asTyped), chemistry, heats };
+  return { problems: runChecks(archive, extra), chemistry, heats };
 }
 
 /** What is told of a stray picture says more than that its file was not expected. */

@@ -1,12 +1,12 @@
 /** `tilebook new-archive DIR`: a studio's own archive to begin with, Tilebook as a dependency. */
 import { existsSync } from "node:fs";
-import { copyFile, mkdir, readFile, writeFile } from "node:fs/promises";
+import { copyFile, mkdir, readFile, realpath, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { exitCodes, WrongUsage } from "./failure.ts";
+import { ownVersion } from "./version.ts";
 
 const starter = fileURLToPath(new URL("../starter/", import.meta.url));
-const ownPackage = fileURLToPath(new URL("../../package.json", import.meta.url));
 
 /**
  * Where each file of the starter goes. Some have other names there: a package leaves out files
@@ -45,7 +45,7 @@ export async function newArchive(dir: string): Promise<number> {
   await writeInto(join(dir, "package.json"), await describePackage(join(dir, "package.json")));
   console.log(
     [
-      `Your archive stands in ${dir}. Next:`,
+      `Your archive is in ${await realpath(dir)}. Next:`,
       "  1. write your studio's name into studio.yaml",
       "  2. copy what you need from examples/",
       "  3. npm install, then npx tilebook serve",
@@ -76,7 +76,6 @@ function pinned(installedAs: string | undefined, version: string): string {
 
 /** The archive's package.json: what was there, with Tilebook as a dependency and its commands. */
 async function describePackage(path: string): Promise<string> {
-  const { version } = JSON.parse(await readFile(ownPackage, "utf8")) as { version: string };
   const before = existsSync(path) ? (JSON.parse(await readFile(path, "utf8")) as Package) : {};
   const described = {
     private: true,
@@ -89,7 +88,7 @@ async function describePackage(path: string): Promise<string> {
     },
     dependencies: {
       ...before.dependencies,
-      tilebook: pinned(before.dependencies?.tilebook, version),
+      tilebook: pinned(before.dependencies?.tilebook, ownVersion()),
     },
   };
   return `${JSON.stringify(described, null, 2)}\n`;

@@ -5,6 +5,9 @@ import { escapeXml, rootOf } from "./xml.ts";
 
 const longest = 30;
 
+/** Where the feed lies, relative to the root of the site. */
+export const feedPath = "feed.xml";
+
 /** `feed.xml`; nothing where the studio has no address, which a feed must hold. */
 export function makeFeed({ studio, tiles }: Catalogue): readonly DataFile[] {
   if (studio.address === null) return [];
@@ -22,14 +25,14 @@ export function makeFeed({ studio, tiles }: Catalogue): readonly DataFile[] {
     `  <title>${escapeXml(studio.name)}</title>`,
     `  <id>${escapeXml(root)}</id>`,
     `  <link href="${escapeXml(root)}"/>`,
-    `  <link rel="self" href="${escapeXml(`${root}feed.xml`)}"/>`,
+    `  <link rel="self" href="${escapeXml(`${root}${feedPath}`)}"/>`,
     `  <author><name>${escapeXml(studio.name)}</name></author>`,
     `  <updated>${newest[0]?.day ?? "1970-01-01"}T00:00:00Z</updated>`,
     ...newest.map(({ tile, day }) => renderEntry(tile, day, root)),
     "</feed>",
     "",
   ].join("\n");
-  return [{ path: "feed.xml", content }];
+  return [{ path: feedPath, content }];
 }
 
 /** The day of the last firing that has one. */

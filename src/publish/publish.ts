@@ -12,15 +12,14 @@ import { makeFacetsScript } from "./facets.ts";
 import { makeFeed } from "./feed.ts";
 import type { Page } from "./page.ts";
 import { listPages } from "./pages/all.ts";
+import type { SitePlace } from "./pages/site.ts";
 import { writeSearch } from "./search.ts";
 import { openStaging, type Target } from "./site-folder.ts";
 import { makeSitemap } from "./sitemap.ts";
 import { type PageCounts, writePages } from "./write-pages.ts";
 
-export interface SiteRequest {
+export interface SiteRequest extends SitePlace {
   readonly catalogue: Catalogue;
-  /** Where it stands beneath the root: empty, or `s/<token>`. */
-  readonly under: string;
 }
 
 /** What tells of the work while it is done. */
@@ -48,8 +47,8 @@ export async function publishSites(
   const staging = await openStaging(siteFolder);
   try {
     const counts = [];
-    for (const { catalogue, under } of sites) {
-      counts.push(await publishOne(catalogue, within(staging, under), effects));
+    for (const site of sites) {
+      counts.push(await publishOne(site, within(staging, site.under), effects));
     }
     effects.stage("put the site in place");
     await staging.publish();
@@ -73,12 +72,12 @@ function addCounts(a: Published, b: Published): Published {
 }
 
 async function publishOne(
-  catalogue: Catalogue,
+  { catalogue, ...place }: SiteRequest,
   target: Target,
   effects: PublishEffects,
 ): Promise<Published> {
   effects.stage("write pages");
-  const pages = listPages(catalogue);
+  const pages = listPages(catalogue, place);
   const counts = await writePages(pages, target);
   effects.stage("write pictures, data and styles");
   await writePictures(catalogue, target, effects);

@@ -9,7 +9,7 @@ import type { ArchiveFiles } from "./archive-files.ts";
 import { decodeRecord, turningFault } from "./decode-text.ts";
 import { findFiles } from "./find-files.ts";
 import { findIdProblems } from "./find-id-problems.ts";
-import type { FoundFiles } from "./finds.ts";
+import type { FoundFiles, RecordFile } from "./finds.ts";
 import { followReferences } from "./follow-references.ts";
 import { limitProblems } from "./limit-problems.ts";
 import { type LocatedProblem, makeLocator, makePlaceFinder } from "./locate.ts";
@@ -48,6 +48,8 @@ export interface ReadArchive {
   readonly placeOf: (place: Place) => Place;
   /** The file that tells of the studio, where there is one. */
   readonly studioFile: string | undefined;
+  /** Every record's file, faulty or not. */
+  readonly recordFiles: readonly RecordFile[];
   /** What every record's file held, by the file's name. */
   readonly texts: ReadonlyMap<string, string>;
 }
@@ -86,6 +88,7 @@ export function readArchiveFiles(archive: ArchiveFiles, options: ReaderOptions):
     }),
     placeOf: makePlaceFinder({ parsed, files }),
     studioFile: files.studio,
+    recordFiles: files.records,
     texts: texts.shown,
   };
 }

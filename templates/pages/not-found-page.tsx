@@ -1,6 +1,6 @@
 /**
  * The page for an address that leads nowhere. A host shows it at any depth, where links that are
- * relative to this page lead astray: so it says in words how to begin again.
+ * relative to this page would lead astray: its frame names the whole path of the site's root.
  */
 import type { VNode } from "preact";
 import { Document } from "../parts/document.tsx";
@@ -15,13 +15,12 @@ export function NotFoundPage({ frame }: { readonly frame: Frame }): VNode {
       kind="entry"
     >
       <header class="opening">
-        <h1>Nothing stands on this shelf</h1>
+        <h1>This shelf is empty</h1>
         <p class="lede">
           The address leads to no page of this catalogue. A tile’s address never changes, so the
           code on its back will find it: look it up among{" "}
           <a href={`${frame.root}index.html`}>all tiles</a>.
         </p>
-        <p>Or cut the address in your browser back to where the catalogue begins.</p>
       </header>
     </Document>
   );

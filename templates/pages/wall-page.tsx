@@ -5,6 +5,7 @@ import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
 import { Wall } from "../parts/wall.tsx";
 import { count } from "../words/numbers.ts";
+import { waitingSentence } from "../words/waiting.ts";
 
 /** A way in: a name, where it leads, how many tiles are there. */
 export interface WayIn {
@@ -45,6 +46,12 @@ export function WallPage(props: WallPageProps): VNode {
             ? sentence
             : "No tile is here yet. The first record in tiles/ will be the first on this wall."}
         </h1>
+        {frame.waiting && here === 0 && (
+          <p class="waiting-home" role="note">
+            {waitingSentence(frame.waiting.records)}{" "}
+            <a href={`${frame.root}waiting.html`}>Which, and what is wrong with them</a>
+          </p>
+        )}
       </header>
       <div id="finder" hidden data-root={frame.root} />
       <WaysIn {...props} />

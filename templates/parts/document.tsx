@@ -1,5 +1,6 @@
 /** The whole document around a page: head, masthead, main part, foot. */
 import type { ComponentChildren, VNode } from "preact";
+import { missingSentence } from "../words/waiting.ts";
 import type { Frame, Section } from "./frame.ts";
 import { Masthead } from "./masthead.tsx";
 import { SiteFoot } from "./site-foot.tsx";
@@ -44,6 +45,7 @@ export function Document(props: DocumentProps): VNode {
         <Hatch />
         <Masthead frame={frame} section={props.section} />
         <main id="main" class={kind} tabIndex={-1}>
+          <Missing frame={frame} />
           {children}
         </main>
         <SiteFoot frame={frame} />
@@ -52,9 +54,19 @@ export function Document(props: DocumentProps): VNode {
   );
 }
 
+/** Says on a page that lost something that it did, before anything is counted on it. */
+function Missing({ frame: { root, waiting } }: { readonly frame: Frame }): VNode | null {
+  if (waiting === null || waiting.here === 0) return null;
+  return (
+    <p class="missing" role="note">
+      {missingSentence(waiting.here)} <a href={`${root}waiting.html`}>What waits</a>
+    </p>
+  );
+}
+
 function Head(props: Omit<DocumentProps, "children">): VNode {
   const { frame, title, summary, scripts = [], leadsTo } = props;
-  const { root, canonical, unlisted } = frame;
+  const { root, canonical, feed, unlisted } = frame;
   return (
     <head>
       <meta charset="utf-8" />
@@ -66,6 +78,14 @@ function Head(props: Omit<DocumentProps, "children">): VNode {
       {leadsTo !== undefined && <meta http-equiv="refresh" content={`0; url=${leadsTo}`} />}
       {unlisted && <meta name="robots" content="noindex, nofollow" />}
       {canonical !== null && !unlisted && <link rel="canonical" href={canonical} />}
+      {feed !== null && (
+        <link
+          rel="alternate"
+          type="application/atom+xml"
+          title={`Newest results of ${frame.studio}`}
+          href={root + feed}
+        />
+      )}
       <link rel="icon" type="image/svg+xml" href={`${root}assets/icon.svg`} />
       <link rel="stylesheet" href={`${root}assets/site.css`} />
       {scripts.map((script) => (

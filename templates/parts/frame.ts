@@ -13,7 +13,7 @@ export type Section =
   | "about";
 
 export interface Frame {
-  /** The way back to the root: empty, or `../`. */
+  /** The way back to the root: empty, `../`, or its whole path on a page that is shown at any depth. */
   readonly root: string;
   readonly studio: string;
   readonly licence: string | null;
@@ -21,4 +21,13 @@ export interface Frame {
   readonly canonical: string | null;
   /** True for a site that is reached only by its link. */
   readonly unlisted: boolean;
+  /** Null where the site has no feed of its newest results. */
+  readonly feed: string | null;
+  /** Records that were left out until they are mended; null where there are none. */
+  readonly waiting: {
+    /** Of the whole site. */
+    readonly records: number;
+    /** Those that belong on this page. */
+    readonly here: number;
+  } | null;
 }

@@ -2,7 +2,8 @@
 import type { VNode } from "preact";
 import type { Frame } from "./frame.ts";
 
-export function SiteFoot({ frame: { root, studio, licence } }: { readonly frame: Frame }): VNode {
+export function SiteFoot({ frame }: { readonly frame: Frame }): VNode {
+  const { root, studio, licence, feed, waiting } = frame;
   return (
     <footer class="site-foot">
       <p>
@@ -10,6 +11,12 @@ export function SiteFoot({ frame: { root, studio, licence } }: { readonly frame:
         <a href={`${root}care.html`}>what to take care of, and what decides</a>.
       </p>
       <p class="quiet">{licence}</p>
+      {waiting && (
+        <p class="waiting-note">
+          Some records <a href={`${root}waiting.html`}>wait to be mended</a>: lists and counts are
+          without them.
+        </p>
+      )}
       <ul class="ways">
         <li>
           <a href={`${root}materials/index.html`}>Materials</a>
@@ -29,6 +36,13 @@ export function SiteFoot({ frame: { root, studio, licence } }: { readonly frame:
         <li>
           <a href={`${root}about.html`}>About</a>
         </li>
+        {feed !== null && (
+          <li>
+            <a href={root + feed} type="application/atom+xml">
+              Feed of new results
+            </a>
+          </li>
+        )}
       </ul>
     </footer>
   );

@@ -2,8 +2,10 @@ import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, test, vi } from "vitest";
 import { type NewBlendOptions, newBlend } from "../../src/commands/new-blend.ts";
+import { failOn } from "../publish/failing-disk.ts";
 import type { Files } from "../support/archive-folder.ts";
 import { archiveWith, errorsOf } from "./archives.ts";
+import { sumsOf } from "./site-files.ts";
 import { tilebook } from "./tilebook.ts";
 
 const mixed = (name: string, ...parts: readonly string[]) =>
@@ -275,3 +277,21 @@ describe("what the command line leaves out", () => {
     ).rejects.toThrow("Say it with --codes");
   });
 });
+
+test("a disk that fills up while a blend is written leaves nothing of it", async () => {
+  const archive = await archiveWith(files);
+  const before = await sumsOf(archive);
+  failOn("writeFile", "ENOSPC", ([path]) => path.endsWith("LX-10.md"));
+  const args = [...line, "--codes", "LX-08", "--set", "lx"];
+  const { code, err } = await tilebook("new", "--archive", archive, ...args);
+  expect({ code, err }).toMatchObject({
+    code: 3,
+    err: expect.stringContaining("The disk is full."),
+  });
+  expect(without(await sumsOf(archive), ".cache/")).toEqual(without(before, ".cache/"));
+  expect(await readdir(join(archive, "tiles"))).not.toContain("lx");
+});
+
+function without<T>(sums: Readonly<Record<string, T>>, prefix: string) {
+  return Object.fromEntries(Object.entries(sums).filter(([file]) => !file.startsWith(prefix)));
+}

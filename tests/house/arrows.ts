@@ -15,6 +15,7 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   likeness: ["terms", "records", "firing"],
   checks: ["terms", "records", "chemistry", "firing", "colour", "likeness"],
   reader: ["terms", "records"],
+  "leaving-out": ["terms", "records", "types of reader", "chemistry"],
   disk: [],
   "local-server": [],
   archive: ["terms", "records", "reader", "disk"],

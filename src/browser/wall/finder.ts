@@ -29,7 +29,11 @@ export interface Places {
 }
 
 const nothing: View = { choice: new Map(), words: "" };
-const onlyNames = "Only codes and names were searched; on the web, notes and recipes are too.";
+const onlyNames = {
+  folder: "Only codes and names were searched; on the web, notes and recipes are too.",
+  failed:
+    "Only codes and names were searched: the index of notes and recipes did not load. Load the page again to search them too.",
+};
 
 /** What is chosen stands in the address; everything shown follows from it. */
 export class Finder {
@@ -138,8 +142,8 @@ export class Finder {
       clear.addEventListener("click", () => this.go(nothing));
       told.append(" ", clear);
     }
-    if (this.words?.whole === false)
-      told.append(" ", element("span", { class: "quiet" }, onlyNames));
+    const missed = this.words?.missed;
+    if (missed) told.append(" ", element("span", { class: "quiet" }, onlyNames[missed]));
     return told;
   }
 }

@@ -1,15 +1,15 @@
 /**
  * Finds words: a code or a name in the facets file at once, everything else by Pagefind, whose
- * bundle is loaded when somebody types. Opened from a folder Pagefind cannot run, and the finder
- * says that only codes and names were searched.
+ * bundle is loaded when somebody types. Opened from a folder Pagefind cannot run, and elsewhere it
+ * may fail: the finder says which, and that only codes and names were searched.
  */
 import type { Facets } from "../../publish/facets-file.ts";
 
 export interface WordsFound {
   /** For each tile 1 where the words were found. */
   readonly tiles: Uint8Array;
-  /** True where notes and recipes were searched too. */
-  readonly whole: boolean;
+  /** Why notes and recipes were not searched: the page lies in a folder, or something failed. */
+  readonly missed: "folder" | "failed" | null;
   /** Pages of other kinds that hold the words, the best first. */
   readonly others: readonly OtherPage[];
 }
@@ -56,7 +56,7 @@ export async function findWords(facets: Facets, words: string, root: string): Pr
   const code = findCode(facets, words);
   if (code !== undefined) return onlyTile(facets, code);
   const tiles = findNames(facets, words);
-  if (location.protocol === "file:") return { tiles, whole: false, others: [] };
+  if (location.protocol === "file:") return { tiles, missed: "folder", others: [] };
   try {
     const { search } = await import("../pagefind/pagefind.js");
     const { results } = await search(words);
@@ -68,16 +68,17 @@ export async function findWords(facets: Facets, words: string, root: string): Pr
       if (place === undefined) others.push({ url, title: meta.title, kind: meta.kind });
       else tiles[place] = 1;
     }
-    return { tiles, whole: true, others: others.slice(0, mostOthers) };
-  } catch {
-    return { tiles, whole: false, others: [] };
+    return { tiles, missed: null, others: others.slice(0, mostOthers) };
+  } catch (error) {
+    console.error(error);
+    return { tiles: findNames(facets, words), missed: "failed", others: [] };
   }
 }
 
 /** A whole code means its tile and no other. */
 function onlyTile({ urls }: Facets, only: string): WordsFound {
   const tiles = Uint8Array.from(urls, (url) => (url === only ? 1 : 0));
-  return { tiles, whole: true, others: [] };
+  return { tiles, missed: null, others: [] };
 }
 
 /** Pagefind gives addresses from the host's root, wherever beneath it the site stands. */

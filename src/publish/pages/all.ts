@@ -8,12 +8,15 @@ import { clayPages, makerPages, setPages, surfacePages } from "./groups.tsx";
 import { standingPages, wallPages } from "./home.tsx";
 import { kilnPages } from "./kilns.tsx";
 import { blendPages, mapPages } from "./mixing.tsx";
-import { makeSite } from "./site.ts";
+import { makeSite, type SitePlace } from "./site.ts";
 import { tilePages } from "./tiles.tsx";
 
-/** Every page of a catalogue, each ready to be rendered; a pure function of the catalogue. */
-export function listPages(catalogue: Catalogue): readonly Page[] {
-  const site = makeSite(catalogue);
+/** A site of its own, of which nothing was left out. */
+const wholeSite: SitePlace = { under: "", waiting: [] };
+
+/** Every page of a catalogue, each ready to be rendered; a pure function of what it is given. */
+export function listPages(catalogue: Catalogue, place: SitePlace = wholeSite): readonly Page[] {
+  const site = makeSite(catalogue, place);
   return [
     wallPages,
     tilePages,

@@ -3,11 +3,12 @@ import { AboutPage } from "../../../templates/pages/about-page.tsx";
 import { CarePage } from "../../../templates/pages/care-page.tsx";
 import { NotFoundPage } from "../../../templates/pages/not-found-page.tsx";
 import { ReferencePage } from "../../../templates/pages/reference-page.tsx";
+import { WaitingPage } from "../../../templates/pages/waiting-page.tsx";
 import { WallPage } from "../../../templates/pages/wall-page.tsx";
 import { makeReference } from "../../records/reference.ts";
 import type { Page } from "../page.ts";
 import { surfacesFound, surfaceUrl } from "./groups.tsx";
-import type { Site } from "./site.ts";
+import { notFoundPath, type Site } from "./site.ts";
 
 /** A wall longer than this is cut into pages, which a browser can hold and a reader can load. */
 export const tilesOnAWall = 600;
@@ -76,9 +77,18 @@ export function standingPages(site: Site): readonly Page[] {
       search: null,
     },
     {
-      path: "404.html",
-      render: () => <NotFoundPage frame={{ ...frame("404.html"), canonical: null }} />,
+      path: notFoundPath,
+      render: () => <NotFoundPage frame={{ ...frame(notFoundPath), canonical: null }} />,
       search: null,
     },
+    ...waitingPages(site),
   ];
+}
+
+/** What was left out until it is mended; no page where nothing was. */
+function waitingPages({ frame, waiting }: Site): readonly Page[] {
+  if (waiting.length === 0) return [];
+  const path = "waiting.html";
+  const render = () => <WaitingPage frame={frame(path)} waiting={waiting} />;
+  return [{ path, render, search: null }];
 }

@@ -4,6 +4,7 @@ import type { LayerView } from "../../../templates/drawing/layer-view.ts";
 import { layerView, type Paint } from "../../../templates/drawing/layer-view.ts";
 import type { TileEntry } from "../../../templates/parts/entry.ts";
 import type { Frame } from "../../../templates/parts/frame.ts";
+import type { WaitingRecord } from "../../../templates/parts/waiting.ts";
 import { paintFinder } from "../../catalogue/colours/glaze-paint.ts";
 import type {
   Catalogue,
@@ -14,9 +15,12 @@ import type {
 import type { CoatStep } from "../../records/archive.ts";
 import { coatsThatCount, findRestart, meets } from "../../records/coat-stack.ts";
 import { idKey } from "../../terms/ids.ts";
+import { feedPath } from "../feed.ts";
 
 export interface Site {
   readonly catalogue: Catalogue;
+  /** Records that were left out until they are mended. */
+  readonly waiting: readonly WaitingRecord[];
   /** The frame of the page at a path. */
   readonly frame: (path: string) => Frame;
   readonly view: (tile: CatalogueTile) => LayerView;
@@ -31,7 +35,14 @@ export interface Site {
   readonly replicates: (tile: CatalogueTile) => readonly CatalogueTile[];
 }
 
-export function makeSite(catalogue: Catalogue): Site {
+/** Where a site is among others, and what was left out of it. */
+export interface SitePlace {
+  /** Beneath the root of the whole: empty, or `s/<token>`. */
+  readonly under: string;
+  readonly waiting: readonly WaitingRecord[];
+}
+
+export function makeSite(catalogue: Catalogue, place: SitePlace): Site {
   const view = viewFinder(catalogue);
   const entry = (tile: CatalogueTile): TileEntry => ({
     id: tile.id,
@@ -44,7 +55,8 @@ export function makeSite(catalogue: Catalogue): Site {
   const byId = new Map(catalogue.tiles.map((tile) => [idKey(tile.id), entry(tile)]));
   return {
     catalogue,
-    frame: (path) => frameOf(catalogue, path),
+    waiting: place.waiting,
+    frame: frameFinder(catalogue, place),
     view,
     names: namesTopFirst,
     entries: (codes) => codes.flatMap((code) => byId.get(idKey(code)) ?? []),
@@ -83,14 +95,36 @@ function replicateFinder({ replicates, tileById }: Catalogue): Site["replicates"
   return ({ id }) => (groups.get(id) ?? []).flatMap((code) => tileById.get(idKey(code)) ?? []);
 }
 
-function frameOf({ studio }: Catalogue, path: string): Frame {
-  return {
-    root: "../".repeat(path.split("/").length - 1),
+function frameFinder({ studio }: Catalogue, { under, waiting }: SitePlace): Site["frame"] {
+  const missing = countBy(waiting.flatMap(({ pages }) => pages));
+  const records = waiting.length;
+  return (path) => ({
+    root:
+      path === notFoundPath
+        ? rootPath(studio.address, under)
+        : "../".repeat(path.split("/").length - 1),
     studio: studio.name,
     licence: studio.licence,
     canonical: studio.address && new URL(path, withSlash(studio.address)).href,
+    feed: studio.address === null || studio.unlisted ? null : feedPath,
     unlisted: studio.unlisted,
-  };
+    waiting: records === 0 ? null : { records, here: missing.get(path) ?? 0 },
+  });
+}
+
+/** The page that a host shows for an address that leads nowhere, at whatever depth that is. */
+export const notFoundPath = "404.html";
+
+/** The path of a site's root on its host; the host's own root where nobody says. */
+function rootPath(address: string | null, under: string): string {
+  const root = address === null ? "/" : withSlash(new URL(address).pathname);
+  return under === "" ? root : `${root}${withSlash(under)}`;
+}
+
+function countBy(words: readonly string[]): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const word of words) counts.set(word, (counts.get(word) ?? 0) + 1);
+  return counts;
 }
 
 function withSlash(address: string): string {
