@@ -26,18 +26,24 @@ function isWrongUsage(error: unknown): error is Error {
   return error instanceof RefusedFolder || error instanceof WrongUsage;
 }
 
+const notAllowed =
+  "This computer does not allow it. Give yourself the permission to read and write there, or name another folder with --out or --cache.";
+
 const advice: Readonly<Record<string, string>> = {
   ENOSPC: "The disk is full. Make room and run the command again; the last good site stands.",
   EDQUOT:
     "Your share of the disk is full. Make room and run the command again; the last good site stands.",
-  EACCES: "This computer does not allow it. Give yourself the permission to read and write there.",
-  EPERM: "This computer does not allow it. Give yourself the permission to read and write there.",
+  EACCES: notAllowed,
+  EPERM: notAllowed,
   EROFS: "That disk can only be read. Name another folder with --out or --cache.",
   EFBIG:
     "A file grew larger than this account may write. Ask whoever looks after this computer; the last good site stands.",
   EBUSY:
     "That is in use, or a disk of its own. Close what uses it, or name a folder inside it with --out; the last good site stands.",
   EIO: "The disk could not be read or written. Look after it first; the last good site stands.",
+  ENOTDIR:
+    "A file is there where a folder should be. Take it away, or name another folder with --out or --cache.",
+  ENAMETOOLONG: "That name is longer than this disk can store. Give it a shorter one.",
   EMFILE: "Too many files are open at once. Close other programs and run the command again.",
 };
 

@@ -1,5 +1,5 @@
 /** What of an archive may be published: all of it, or without what is faulty. */
-import { leaveOut } from "../leaving-out/leave-out.ts";
+import { leaveOut, type Sound } from "../leaving-out/leave-out.ts";
 import type { LeftOut, WholeArchive } from "../leaving-out/left-out.ts";
 import type { Archive } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
@@ -40,21 +40,32 @@ export function withoutFaulty(
   if (!archive) return { inTheWay: errors };
   if (errors.length === 0) return { ...judged, archive, leftOut: [] };
   const whole = wholeArchive(read, archive);
-  for (let known = 0; ; ) {
+  const known = new Set(errors.map(identify));
+  for (;;) {
     const sound = leaveOut(whole, errors);
-    if (!sound || known === errors.length) return { inTheWay: errors };
+    if (!sound) return { inTheWay: errors };
     const again = judgeArchive(sound.archive, pictures, asTyped);
-    const newErrors = again.problems.filter(isError);
-    if (newErrors.length === 0) {
-      const out = new Set(sound.leftOut.map(({ file }) => file));
-      const warnings = read.problems.filter(
-        (problem) => !isError(problem) && !out.has(problem.file),
-      );
-      return { ...sound, ...again, problems: [...warnings, ...again.problems] };
-    }
-    known = errors.length;
+    // Of a picture that is nobody's now its fault is told again: that one is left out already.
+    const newErrors = again.problems.filter((p) => isError(p) && !known.has(identify(p)));
+    if (newErrors.length === 0) return withWarnings(sound, again, read.problems);
+    for (const error of newErrors) known.add(identify(error));
     errors.push(...newErrors);
   }
+}
+
+function identify({ file, path, code, message }: Problem): string {
+  return JSON.stringify([file, path, code, message]);
+}
+
+/** What was found while reading of records that are left out is no longer of interest. */
+function withWarnings(
+  sound: Sound,
+  { problems, ...judged }: Judged,
+  ofReading: readonly Problem[],
+): SoundPart {
+  const out = new Set(sound.leftOut.map(({ file }) => file));
+  const warnings = [...ofReading, ...problems].filter((problem) => !isError(problem));
+  return { ...sound, ...judged, problems: warnings.filter(({ file }) => !out.has(file)) };
 }
 
 /** What is left out of it is reckoned from the whole. */

@@ -62,10 +62,16 @@ export function hiddenSets({ archive, files, texts }: WholeArchive): ReadonlyMap
   return new Map(hidden.map(({ id, folder }) => [folder, idKey(id)]));
 }
 
-/** No line of it begins as one does that hides a set, slips of the hand included. */
+/**
+ * It has at least a name, and no line of it begins as one does that hides a set, slips of the hand
+ * included. Of a file that was emptied nobody can tell.
+ */
 function isSurelyListed(text: string): boolean {
   const firstWords = [...text.matchAll(/^[\s>#'"“”-]*([\p{L}-]+)/gmu)].map(
     (match) => match[1] ?? "",
   );
-  return !firstWords.some((word) => findNearest(word, ["listed", "unlisted", "link"]));
+  return (
+    firstWords.includes("name") &&
+    !firstWords.some((word) => findNearest(word, ["listed", "unlisted", "link"]))
+  );
 }

@@ -1,7 +1,7 @@
 /** Pages to disk, by way of Eleventy: only those that changed since the last site. */
 import { mkdir, mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import Eleventy from "@11ty/eleventy";
 import { renderToString } from "preact-render-to-string";
 import { carryOver } from "./carry.ts";
@@ -59,7 +59,7 @@ async function writeWithEleventy(pages: readonly Page[], output: string): Promis
   const input = await mkdtemp(join(tmpdir(), "tilebook-pages-"));
   try {
     await mkdir(output, { recursive: true });
-    const eleventy = new Eleventy(input, output, {
+    const eleventy = new Eleventy(relative(process.cwd(), input), output, {
       configPath: null,
       quietMode: true,
       config: (config) => {

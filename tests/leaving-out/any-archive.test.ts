@@ -27,7 +27,7 @@ test("what is published of a faulty archive is what would be, were its faulty re
       expect([...pages.keys()]).toEqual([...wanted.keys()]);
       for (const [path, page] of pages) expect(withoutNotice(page), path).toBe(wanted.get(path));
     }),
-    { numRuns: 150 },
+    { numRuns: 50 },
   );
 }, 240_000);
 
@@ -43,7 +43,7 @@ test("every error belongs to a record that is named as left out", () => {
         expect(faults.length > 0 || because !== null).toBe(true);
       expect(records.length).toBe(sound.leftOut.length + recordsIn(sound.archive));
     }),
-    { numRuns: 150 },
+    { numRuns: 50 },
   );
 }, 120_000);
 
@@ -56,7 +56,8 @@ test("what is published of a tile or a glaze is what would be, were all slips me
       );
       const sound = withoutFaulty(examine(filesOf(records)), asTyped);
       const mended = withoutFaulty(
-        examine(filesOf(records.map((r) => ({ ...r, slip: null }))), asTyped),
+        examine(filesOf(records.map((record) => ({ ...record, slip: null })))),
+        asTyped,
       );
       if ("inTheWay" in sound || "inTheWay" in mended) throw new Error("All was in the way.");
       const [notes, notesMended] = [notesByFile(sound.problems), notesByFile(mended.problems)];
@@ -72,7 +73,7 @@ test("what is published of a tile or a glaze is what would be, were all slips me
         expect(sound.chemistry.get(key)).toEqual(mended.chemistry.get(key));
       }
     }),
-    { numRuns: 300 },
+    { numRuns: 100 },
   );
 }, 240_000);
 
