@@ -112,8 +112,10 @@ describe("what a public page says of what waits", () => {
     expect(code).toBe(0);
     expect(existsSync(join(site, "waiting.html"))).toBe(false);
     expect(await read("index.html")).not.toContain("mended");
-    expect(await read("s/quiet-class-link/index.html")).toContain("1 record waits to be mended.");
-    expect(await read("s/quiet-class-link/waiting.html")).toContain("Tile HID-2");
+    expect(await read("s/k7wq2mzt4hx3vb5nrd6yfp2cja/index.html")).toContain(
+      "1 record waits to be mended.",
+    );
+    expect(await read("s/k7wq2mzt4hx3vb5nrd6yfp2cja/waiting.html")).toContain("Tile HID-2");
   });
 
   test.each([

@@ -15,7 +15,7 @@ export interface WrittenRecord {
   readonly slip: ((lines: readonly string[]) => readonly string[]) | null;
 }
 
-const sets = ["dawn", "dusk", "night"];
+const sets = ["dawn", "night", "midday"];
 const codes = ["A-1", "A-2", "A-3", "B-1", "B-2", "C-10", "C-11", "C-12"];
 const glazes = ["soot", "mist", "liner", "fog", "half"];
 const clays = ["buff", "red", "scrap"];
@@ -71,7 +71,7 @@ const setLines = (id: string) =>
     .tuple(fc.boolean(), fc.option(of(...clays)), of(...glazes), fc.option(of(...codes)))
     .map(([listed, clay, jar, control]) => [
       "name: A class",
-      ...(listed ? [] : ["listed: no", `link: a-long-random-link-${id}`]),
+      ...(listed ? [] : ["listed: no", `link: k7wq2mzt4hx3vb5nrd6yfp2cj${id.length}`]),
       ...(clay === null ? [] : [`defaults: {clay: ${clay}}`]),
       `jars: {7: ${jar}}`,
       ...(control === null ? [] : [`control: ${control}`]),
