@@ -1,5 +1,4 @@
 /** Archives that lie in memory, read and judged as a build does, and their pages. */
-import { noCache } from "../../src/archive/parse-cache.ts";
 import { textParser } from "../../src/archive/parse-text.ts";
 import { makeCatalogue } from "../../src/catalogue/make.ts";
 import { withoutUnlistedSets } from "../../src/catalogue/select.ts";
@@ -41,7 +40,7 @@ function inMemory(files: TextFiles): ArchiveFiles {
 export function examine(files: TextFiles): Examined {
   const read = readArchiveFiles(inMemory(files), {
     builtInMaterials: carriedWords,
-    texts: textParser(noCache),
+    texts: textParser,
   });
   const pictures = new Map(read.pictures.map((file) => [file, { facts: { traces: [] } }] as const));
   if (!read.archive)
