@@ -27,7 +27,7 @@ test("what is published of a faulty archive is what would be, were its faulty re
       expect([...pages.keys()]).toEqual([...wanted.keys()]);
       for (const [path, page] of pages) expect(withoutNotice(page), path).toBe(wanted.get(path));
     }),
-    { numRuns: 50 },
+    { numRuns: 25 },
   );
 }, 240_000);
 
@@ -43,7 +43,7 @@ test("every error belongs to a record that is named as left out", () => {
         expect(faults.length > 0 || because !== null).toBe(true);
       expect(records.length).toBe(sound.leftOut.length + recordsIn(sound.archive));
     }),
-    { numRuns: 50 },
+    { numRuns: 25 },
   );
 }, 120_000);
 
@@ -73,7 +73,7 @@ test("what is published of a tile or a glaze is what would be, were all slips me
         expect(sound.chemistry.get(key)).toEqual(mended.chemistry.get(key));
       }
     }),
-    { numRuns: 100 },
+    { numRuns: 40 },
   );
 }, 240_000);
 
