@@ -15,11 +15,13 @@ export interface ClayExpansion {
 
 export interface Fit {
   readonly model: ExpansionModel;
+  /** Who published the factors; all of them where sets share factors and are one witness. */
+  readonly by: string;
   /** How much more the glaze expands than the clay, per kelvin; negative where it expands less. */
   readonly difference: number;
   /**
-   * What the glaze is put under as both cool; `undecided` where the difference is smaller than
-   * the error of the factors.
+   * What the glaze is put under as both cool; `undecided` where the difference is no more than
+   * twice the doubt of the figure.
    */
   readonly tendency: "compression" | "tension" | "undecided";
   /** The same in a sentence, without its full stop. */
@@ -33,17 +35,40 @@ export interface Fit {
  * shrinks less: mechanics of a bonded pair, as in F. Singer & S. S. Singer, Industrial Ceramics
  * (1963), on crazing and shivering (from memory).
  */
-export function compareFit(glaze: Expansion, clay: ClayExpansion): Fit {
+export function compareFit(glaze: Expansion, clay: ClayExpansion): Fit | null {
+  if (glaze.perKelvin === null || glaze.doubt === null) return null;
   const set = setOf(glaze.model);
+  const by = witnessName(set);
   const difference = glaze.perKelvin - clay.perKelvin;
-  const tendency = tendencyOf(difference, set.rmsError);
+  const tendency = Math.abs(difference) <= 2 * glaze.doubt ? "undecided" : sideOf(difference);
   return {
     model: glaze.model,
+    by,
     difference,
     tendency,
-    message: describe(tendency, difference, set),
+    message: describe(tendency, difference, by, glaze.doubt),
     reservations: findReservations(glaze, clay, set),
   };
+}
+
+/**
+ * The fit by every witness: sets that share their factors speak once, by the first that has a
+ * figure.
+ */
+export function compareFits(expansions: readonly Expansion[], clay: ClayExpansion): readonly Fit[] {
+  const fits = expansions.flatMap((by) => compareFit(by, clay) ?? []);
+  return fits.filter((fit, i) => fits.findIndex(({ by }) => by === fit.by) === i);
+}
+
+/** `Appen`; `Winkelmann & Schott and Mayer & Havas` for sets that share their factors. */
+export function witnessName({ model, takenFrom }: ExpansionSet): string {
+  const first = takenFrom ?? model;
+  const family = expansionSets.filter((set) => set.model === first || set.takenFrom === first);
+  return family.map(({ name }) => name).join(" and ");
+}
+
+function sideOf(difference: number): Fit["tendency"] {
+  return difference > 0 ? "tension" : "compression";
 }
 
 function setOf(model: ExpansionModel): ExpansionSet {
@@ -52,23 +77,23 @@ function setOf(model: ExpansionModel): ExpansionSet {
   return set;
 }
 
-function tendencyOf(difference: number, error: number): Fit["tendency"] {
-  if (Math.abs(difference) <= error) return "undecided";
-  return difference > 0 ? "tension" : "compression";
-}
-
 /** 6.1e-7 as 0.61 × 10⁻⁶. */
 function perMillion(perKelvin: number): string {
   return `${(Math.abs(perKelvin) * 1e6).toFixed(1)} × 10⁻⁶ per kelvin`;
 }
 
-function describe(tendency: Fit["tendency"], difference: number, set: ExpansionSet): string {
+function describe(
+  tendency: Fit["tendency"],
+  difference: number,
+  by: string,
+  doubt: number,
+): string {
   const amount = perMillion(difference);
   if (tendency === "tension")
-    return `By ${set.name} the glaze shrinks ${amount} more than the clay as they cool: the clay holds it stretched, which tends towards crazing`;
+    return `By ${by} the glaze shrinks ${amount} more than the clay as they cool: the clay holds it stretched, which tends towards crazing`;
   if (tendency === "compression")
-    return `By ${set.name} the glaze shrinks ${amount} less than the clay as they cool: the clay squeezes it, which glazes bear better than being stretched; a great deal of it tends towards shivering`;
-  return `By ${set.name} glaze and clay differ by ${amount}, less than these factors err (${perMillion(set.rmsError)}): the numbers do not say which way it tends`;
+    return `By ${by} the glaze shrinks ${amount} less than the clay as they cool: the clay squeezes it, which glazes bear better than being stretched; a great deal of it tends towards shivering`;
+  return `By ${by} glaze and clay differ by ${amount}, less than twice what such a figure may be off (${perMillion(doubt)}): the numbers do not say which way it tends`;
 }
 
 function findReservations(

@@ -5,7 +5,13 @@ import type { CatalogueGlaze, ClayFit } from "../../src/catalogue/types.ts";
 import { toUnicodeSubscripts } from "../../src/terms/oxides.ts";
 import { Definitions } from "../parts/definitions.tsx";
 import { Formula } from "../parts/formula.tsx";
-import { clayExpansion, fitWords, perMillion, seenWords } from "../words/chemistry.ts";
+import {
+  clayExpansion,
+  contradictionWords,
+  fitWords,
+  perMillion,
+  seenWords,
+} from "../words/chemistry.ts";
 import { listed } from "../words/numbers.ts";
 
 interface ExpansionProps {
@@ -26,8 +32,10 @@ export function ExpansionAndFit({ root, glaze }: ExpansionProps): VNode | null {
           <ExpansionTable expansions={expansions} />
           <p class="quiet">
             Computed from published factors, which were made for other glasses and other
-            temperatures: they do not agree, and no mean of them would be nearer the truth. The
-            error is what each set misses on eight glasses of known expansion.
+            temperatures: they do not agree, and no mean of them would be nearer the truth. No set
+            is nearer than 0.75 on a glaze: twice the error of the best published model of glasses
+            (Fluegel), or what a set misses on eight measured glasses where that is more. An oxide
+            without a factor adds to it.
           </p>
           <SetsInUse expansions={expansions} />
         </div>
@@ -52,6 +60,37 @@ function setOf(model: string): ExpansionSet | undefined {
   return expansionSets.find((set) => set.model === model);
 }
 
+interface Witness extends Omit<Expansions[number], "outside"> {
+  readonly name: string;
+  /** The larger figure of sets that share their factors. */
+  readonly high: number | null;
+  readonly outside: Expansions[number]["outside"];
+}
+
+/** Sets that share their factors as one, with the smaller figure first. */
+function asWitnesses(expansions: Expansions): readonly Witness[] {
+  const heads = expansions.filter(({ model }) => setOf(model)?.takenFrom === undefined);
+  return heads.map((head) => {
+    const family = expansions.filter(
+      ({ model }) => model === head.model || setOf(model)?.takenFrom === head.model,
+    );
+    const known = family.filter(({ perKelvin }) => perKelvin !== null);
+    const figures = known.flatMap(({ perKelvin }) => perKelvin ?? []);
+    return {
+      ...(known[0] ?? head),
+      name: listed(family.map(({ model }) => setOf(model)?.name ?? model)),
+      perKelvin: figures.length > 0 ? Math.min(...figures) : null,
+      high: figures.length > 0 ? Math.max(...figures) : null,
+      doubt: known.length > 0 ? Math.max(...known.map(({ doubt }) => doubt ?? 0)) : null,
+    };
+  });
+}
+
+function figureWords(low: number, high: number | null): string {
+  const [from, to] = [perMillion(low), perMillion(high ?? low)];
+  return from === to ? from : `${from} to ${to}`;
+}
+
 function ExpansionTable({ expansions }: { readonly expansions: Expansions }): VNode {
   return (
     <table>
@@ -60,33 +99,35 @@ function ExpansionTable({ expansions }: { readonly expansions: Expansions }): VN
         <tr>
           <th scope="col">Factors of</th>
           <th scope="col">Expansion</th>
-          <th scope="col">Error</th>
+          <th scope="col">May be off by</th>
           <th scope="col">°C</th>
         </tr>
       </thead>
       <tbody>
-        {expansions.map(({ model, perKelvin, between, outside }) => (
-          <tr>
-            <th scope="row">
-              {setOf(model)?.name}
-              {outside.length > 0 && (
-                <span class="outside">
-                  {" "}
-                  does not cover{" "}
-                  {outside.map((oxide, i) => (
-                    <>
-                      {i > 0 && ", "}
-                      <Formula of={oxide} />
-                    </>
-                  ))}
-                </span>
-              )}
-            </th>
-            <td>{perMillion(perKelvin)}</td>
-            <td>±{perMillion(setOf(model)?.rmsError ?? 0)}</td>
-            <td>{between.join("–")}</td>
-          </tr>
-        ))}
+        {asWitnesses(expansions).map(
+          ({ model, name, high, perKelvin, doubt, between, outside }) => (
+            <tr key={model}>
+              <th scope="row">
+                {name}
+                {outside.length > 0 && (
+                  <span class="outside">
+                    {" "}
+                    does not cover{" "}
+                    {outside.map((oxide, i) => (
+                      <>
+                        {i > 0 && ", "}
+                        <Formula of={oxide} />
+                      </>
+                    ))}
+                  </span>
+                )}
+              </th>
+              <td>{perKelvin === null ? "no figure" : figureWords(perKelvin, high)}</td>
+              <td>{doubt === null ? "" : `±${perMillion(doubt)}`}</td>
+              <td>{between.join("–")}</td>
+            </tr>
+          ),
+        )}
       </tbody>
     </table>
   );
@@ -94,16 +135,15 @@ function ExpansionTable({ expansions }: { readonly expansions: Expansions }): VN
 
 /** What each set was made for, those included that could say nothing here. */
 function SetsInUse({ expansions }: { readonly expansions: Expansions }): VNode {
-  const silent = expansionSets.filter(
-    (set) => !expansions.some((expansion) => expansion.model === set.model),
-  );
+  const silent = expansions.filter(({ perKelvin }) => perKelvin === null);
   return (
     <details class="quiet">
       <summary>What each set was made for</summary>
       {silent.length > 0 && (
         <p>
-          {listed(silent.map(({ name }) => name))} have no factors for more than a tenth of this
-          glaze by weight, so they are left out.
+          {listed(silent.map(({ model }) => setOf(model)?.name ?? model))} gives no figure: this
+          glaze holds more boron or lithia than it can tell of, or it has no factors for more than a
+          tenth of it by weight.
         </p>
       )}
       {expansionSets.map((set) => (
@@ -133,8 +173,9 @@ function FitOnClay(props: {
       <p>
         <b class="tiles-say">The tiles</b> {seenWords(fit)}
       </p>
+      {contradictionWords(fit) && <p>{contradictionWords(fit)}</p>}
       {first && <p>{first.message}.</p>}
-      <Definitions of={others.map((by) => [setOf(by.model)?.name ?? by.model, fitWords(by)])} />
+      <Definitions of={others.map((by) => [by.by, fitWords(by)])} />
       {range && <p class="quiet">{range}</p>}
     </section>
   );

@@ -1,5 +1,5 @@
 /** Figures and sentences of chemistry, to as many places as can be trusted. */
-import type { ClayFit, Fit, SeenFault } from "../../src/catalogue/types.ts";
+import type { ClayFit, Fit, FitFault, SeenFault } from "../../src/catalogue/types.ts";
 import { count, formatDay, listed } from "./numbers.ts";
 
 /** With a true minus. */
@@ -41,13 +41,26 @@ export function clayExpansion({ mean, between }: Pick<ClayFit, "between" | "mean
 const tendencies: Readonly<Record<Fit["tendency"], string>> = {
   compression: "squeezed by the clay; a great deal of it tends towards shivering",
   tension: "stretched by the clay; tends towards crazing",
-  undecided: "less than these factors err",
+  undecided: "less than twice what the figure may be off, so it says nothing",
 };
 
 /** `0.8 less than the clay: squeezed by it; …`. */
 export function fitWords({ difference, tendency }: Fit): string {
   const amount = fixed(Math.abs(difference) * 1e6, 1);
   return `${amount} ${difference < 0 ? "less" : "more"}: ${tendencies[tendency]}`;
+}
+
+/** What to believe where tiles and figure disagree; null where they do not. */
+export function contradictionWords({ fits, seen }: ClayFit): string | null {
+  const says = (tendency: Fit["tendency"]) => fits.some((fit) => fit.tendency === tendency);
+  const saw = (fault: FitFault) => seen.faults.some((entry) => entry.fault === fault);
+  const against =
+    (saw("crazing") && says("compression")) ||
+    (saw("shivering") && says("tension")) ||
+    (seen.faults.length === 0 && seen.without.length > 0 && says("tension"));
+  return against
+    ? "The tiles say otherwise than a figure below: believe the tiles. They are this glaze on this clay from this kiln; the figure is worked out from other glasses."
+    : null;
 }
 
 const did = { crazing: "crazed", dunting: "dunted", shivering: "shivered" } as const;

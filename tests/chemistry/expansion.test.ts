@@ -1,5 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { expansionSets, findExpansions } from "../../src/chemistry/expansion/expansion.ts";
+import {
+  additiveExpansion,
+  expansionSets,
+  findExpansions,
+  leastDoubt,
+} from "../../src/chemistry/expansion/expansion.ts";
 import type { ExpansionModel, Glass } from "../../src/chemistry/expansion/expansion-set.ts";
 import { toPercent, weightsToMoles } from "../../src/chemistry/unity.ts";
 import type { Oxide, OxideAmounts } from "../../src/terms/oxides.ts";
@@ -11,9 +16,9 @@ function glassOf(weightPercent: OxideAmounts): Glass {
 
 /** Linear, in 10⁻⁷ per kelvin, as the tables give it. */
 function expansionBy(model: ExpansionModel, glass: Glass): number {
-  const found = findExpansions(glass).find((expansion) => expansion.model === model);
-  if (!found) throw new Error(`${model} does not cover this glass`);
-  return found.perKelvin * 1e7;
+  const set = expansionSets.find((candidate) => candidate.model === model);
+  if (!set) throw new Error(`there are no factors called ${model}`);
+  return additiveExpansion(set, glass) * 1e7;
 }
 
 const factorRows = readReference("expansion-coefficients");
@@ -134,9 +139,68 @@ describe("the expansion of a glass", () => {
     expect(outside({ SiO2: 95, TiO2: 1, Na2O: 4 }).appen).toEqual(["SiO2", "TiO2"]);
   });
 
+  const figures = (weightPercent: OxideAmounts) =>
+    Object.fromEntries(
+      findExpansions(glassOf(weightPercent)).map((found) => [found.model, found.perKelvin]),
+    );
+
   test("is not given by a set that has no factor for more than a tenth of it", () => {
-    const wash = glassOf({ Fe2O3: 90, SiO2: 10 });
-    expect(findExpansions(wash).map(({ model }) => model)).toEqual(["appen", "mayer-havas"]);
+    expect(figures({ Fe2O3: 90, SiO2: 10 })).toEqual({
+      appen: expect.any(Number),
+      "english-turner": null,
+      "winkelmann-schott": null,
+      "mayer-havas": expect.any(Number),
+    });
+  });
+
+  test("ends where there is more boron than any measured glass holds", () => {
+    // English & Turner: about 12 weight per cent, where the effect turns round (their limit).
+    const twelve = figures({ SiO2: 65, Al2O3: 3, Na2O: 19.5, B2O3: 12.5 });
+    expect(twelve["english-turner"]).toBeNull();
+    expect(twelve.appen).not.toBeNull();
+    expect(Object.values(figures({ SiO2: 60, Na2O: 20, B2O3: 20 }))).toEqual([
+      null,
+      null,
+      null,
+      null,
+    ]);
+    const most = Math.max(
+      ...measured.map((row) => parseAmounts(row.composition_wt_pct ?? "").oxides.B2O3 ?? 0),
+    );
+    expect(most).toBe(13);
+  });
+
+  test("ends where there is lithia beyond what a set can tell of", () => {
+    expect(figures({ SiO2: 65, Al2O3: 15, CaO: 15, Li2O: 5 })).toEqual({
+      appen: expect.any(Number),
+      "english-turner": null,
+      "winkelmann-schott": null,
+      "mayer-havas": null,
+    });
+    expect(figures({ SiO2: 65, Al2O3: 10, CaO: 10, Li2O: 15 }).appen).toBeNull();
+    const [found] = findExpansions(glassOf({ SiO2: 65, Al2O3: 10, CaO: 10, Li2O: 15 }));
+    expect(found).toMatchObject({ perKelvin: null, doubt: null, outside: ["Li2O"] });
+  });
+
+  test("is never surer than the best published model, doubled, nor than its set on glasses", () => {
+    // Fluegel: standard error of 0.37e-6, about half of that of earlier models.
+    expect(leastDoubt).toBeCloseTo(2 * 0.37e-6, 7);
+    for (const { model, doubt } of findExpansions(
+      glassOf({ SiO2: 67, Al2O3: 14, CaO: 11, K2O: 8 }),
+    )) {
+      const set = expansionSets.find((candidate) => candidate.model === model);
+      expect(doubt).toBe(Math.max(leastDoubt, set?.rmsError ?? 0));
+    }
+  });
+
+  test("counts an oxide without a factor like the rest, and doubts the figure the more", () => {
+    const plain = { SiO2: 67, Al2O3: 14, CaO: 11, K2O: 8 };
+    const by = (weights: OxideAmounts) =>
+      findExpansions(glassOf(toPercent(weights))).find(({ model }) => model === "english-turner");
+    const [before, after] = [by(plain), by({ ...plain, Fe2O3: 5 })];
+    expect(after?.perKelvin).toBeCloseTo(before?.perKelvin ?? 0, 12);
+    // 5 parts in 105, each of up to 1.63e-7, the factor of lime: the largest but for the alkalis.
+    expect((after?.doubt ?? 0) - (before?.doubt ?? 0)).toBeCloseTo((500 / 105) * 1.63e-7, 12);
   });
 
   test("is given in per kelvin, with the temperatures it is meant for", () => {

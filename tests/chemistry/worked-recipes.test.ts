@@ -160,6 +160,11 @@ describe("the Seger cones", () => {
     }
   });
 
+  test("leave a glaze whose fluxes are a trace without a formula", () => {
+    const washed = chemistryOf({ oxides: { SiO2: 99.9, Na2O: 0.00003 }, loss: 0, fluorine: 0 });
+    expect(washed).toMatchObject({ unity: null, alkaliShare: null });
+  });
+
   test("are unity formulas, but for the hottest, which hold no flux", () => {
     for (const row of cones) {
       const formula = oxidesOf(row, "");

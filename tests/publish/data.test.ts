@@ -21,10 +21,34 @@ test("a mixed glaze has its expansion by every set that covers it", () => {
   const rows = rowsOf("glazes").map((row) => glazeRow.parse(row));
   const row = rows.find(({ id }) => id === "clear");
   expect(row?.chemistry?.expansion).toEqual([
-    { model: "appen", perKelvin: expect.any(Number), between: [20, 400], outside: [] },
-    { model: "english-turner", perKelvin: expect.any(Number), between: [25, 90], outside: [] },
-    { model: "winkelmann-schott", perKelvin: expect.any(Number), between: [20, 100], outside: [] },
-    { model: "mayer-havas", perKelvin: expect.any(Number), between: [0, 100], outside: [] },
+    {
+      model: "appen",
+      perKelvin: expect.any(Number),
+      doubt: expect.any(Number),
+      between: [20, 400],
+      outside: [],
+    },
+    {
+      model: "english-turner",
+      perKelvin: expect.any(Number),
+      doubt: expect.any(Number),
+      between: [25, 90],
+      outside: [],
+    },
+    {
+      model: "winkelmann-schott",
+      perKelvin: expect.any(Number),
+      doubt: expect.any(Number),
+      between: [20, 100],
+      outside: [],
+    },
+    {
+      model: "mayer-havas",
+      perKelvin: expect.any(Number),
+      doubt: expect.any(Number),
+      between: [0, 100],
+      outside: [],
+    },
   ]);
   for (const { perKelvin } of row?.chemistry?.expansion ?? []) {
     expect(perKelvin).toBeGreaterThan(4e-6);

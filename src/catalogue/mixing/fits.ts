@@ -1,6 +1,6 @@
 /** How mixed glazes fit the clays of known expansion, beside what the archive's tiles did. */
 import type { Expansion } from "../../chemistry/expansion/expansion.ts";
-import { compareFit } from "../../chemistry/fit.ts";
+import { compareFits } from "../../chemistry/fit.ts";
 import { type ConeRange, compareCones } from "../../terms/cones.ts";
 import type { CatalogueClay, CatalogueTile, Link } from "../types.ts";
 import type { ClayFit, FitFault, SeenFault, SeenTogether } from "./mixing-types.ts";
@@ -32,7 +32,7 @@ export function findFits(
   const fits = known.filter(isTogether).map(({ clay, expansion, tiles }) => ({
     clay: toLink(clay),
     ...expansion,
-    fits: glaze.expansion.map((by) => compareFit(by, perKelvin(expansion))),
+    fits: compareFits(glaze.expansion, perKelvin(expansion)),
     seen: seeTogether(tiles),
   }));
   return {

@@ -1,6 +1,6 @@
 import { alkalis, type OxideAmounts } from "../../terms/oxides.ts";
 import { sumOf, sumOfOxides } from "../oxide-sums.ts";
-import { checked, type ExpansionSet, recalled } from "./expansion-set.ts";
+import { checked, type ExpansionSet, mostBoricOxide, recalled } from "./expansion-set.ts";
 
 /** Oxides of divalent metals, as Appen's conditions count them. */
 const divalent = ["MgO", "CaO", "SrO", "BaO", "ZnO", "PbO", "CdO"] as const;
@@ -49,6 +49,7 @@ export const appen: ExpansionSet = {
   source:
     "A. A. Appen, Khimiya Stekla, Leningrad 1970/1974; conditions compared with Ceramic Industry, glass special report, table 1",
   rmsError: 2.8e-7,
+  endsAt: { B2O3: mostBoricOxide, Li2O: 10 },
   factors: {
     ...checked({ SiO2: silica, B2O3: boricOxide, K2O: potash, PbO: leadOxide, TiO2: titania }),
     ...recalled({

@@ -1,4 +1,4 @@
-import { type ExpansionSet, recalled } from "./expansion-set.ts";
+import { type ExpansionSet, recalled, traceOfLithia } from "./expansion-set.ts";
 
 /** English and Turner's factors of 1927, soda as corrected in 1929. */
 export const englishTurner: ExpansionSet = {
@@ -11,6 +11,7 @@ export const englishTurner: ExpansionSet = {
     "simple soda-lime-silica glasses; boric oxide up to about 12 per cent by weight, where its effect turns round; reprints disagree on Al2O3 (0.14, 0.17), BaO (1.40, 1.73) and ZnO (0.70, 0.07)",
   source: "S. English & W. E. S. Turner, J. Am. Ceram. Soc. 10 (1927) 551-560, 12 (1929) 760",
   rmsError: 11.3e-7,
+  endsAt: { B2O3: 12, Li2O: traceOfLithia },
   factors: recalled({
     SiO2: 0.05,
     B2O3: -0.653,

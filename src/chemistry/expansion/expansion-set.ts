@@ -27,9 +27,13 @@ export interface ExpansionSet {
    * (tests/reference/expansion-examples.csv).
    */
   readonly rmsError: number;
+  /** The set whose factors it took over for most oxides: the two are one witness, not two. */
+  readonly takenFrom?: ExpansionModel;
   readonly factors: Readonly<Partial<Record<Oxide, ExpansionFactor>>>;
   /** The oxides whose share lies outside what the set was made for. */
   readonly outsideLimits: (glass: Glass) => readonly Oxide[];
+  /** Weight per cent of an oxide up to which the set can be trusted; beyond it there is no figure. */
+  readonly endsAt: OxideAmounts;
 }
 
 export interface ExpansionFactor {
@@ -37,6 +41,21 @@ export interface ExpansionFactor {
   readonly value: number | ((molePercent: OxideAmounts) => number);
   readonly tag: Tag;
 }
+
+/**
+ * None of the measured glasses that the errors of all sets rest on holds more boric oxide than this
+ * (weight per cent; tests/reference/expansion-examples.csv), and its effect turns round near it.
+ */
+export const mostBoricOxide = 13;
+
+/**
+ * Lithia beyond which the factor of Winkelmann & Schott, kept by Mayer & Havas, ends their figure,
+ * in weight per cent: at 1 it differs from Appen's by 5e-7 already (worked out from both factors).
+ */
+export const mostJenaLithia = 1;
+
+/** Lithia that may go unnoticed where a set has no factor for it, in weight per cent. */
+export const traceOfLithia = 0.1;
 
 /** Factors that were compared with a copy of their source. */
 export function checked(factors: Readonly<Partial<Record<Oxide, ExpansionFactor["value"]>>>) {

@@ -1,8 +1,9 @@
-import { type ExpansionSet, recalled } from "./expansion-set.ts";
+import { type ExpansionSet, mostBoricOxide, mostJenaLithia, recalled } from "./expansion-set.ts";
 
 /** Mayer and Havas's factors of 1909 and 1911, with those of opacifiers and colouring oxides. */
 export const mayerHavas: ExpansionSet = {
   model: "mayer-havas",
+  takenFrom: "winkelmann-schott",
   name: "Mayer & Havas",
   basis: "weight per cent",
   published: "cubical",
@@ -11,6 +12,7 @@ export const mayerHavas: ExpansionSet = {
   source:
     "M. Mayer & B. Havas, Sprechsaal 42 (1909) and 44 (1911), as reprinted in Andrews, Enamels, and Parmelee, Ceramic Glazes",
   rmsError: 13.3e-7,
+  endsAt: { B2O3: mostBoricOxide, Li2O: mostJenaLithia },
   factors: recalled({
     SiO2: 0.8,
     B2O3: 0.1,

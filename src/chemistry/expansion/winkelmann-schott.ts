@@ -1,4 +1,10 @@
-import { checked, type ExpansionSet, recalled } from "./expansion-set.ts";
+import {
+  checked,
+  type ExpansionSet,
+  mostBoricOxide,
+  mostJenaLithia,
+  recalled,
+} from "./expansion-set.ts";
 
 /** Winkelmann and Schott's factors of 1894. */
 export const winkelmannSchott: ExpansionSet = {
@@ -12,6 +18,7 @@ export const winkelmannSchott: ExpansionSet = {
   source:
     "A. Winkelmann & O. Schott, Ann. Phys. Chem. (Wied.) 51 (1894) 730-746; Hovestadt, Jena Glass (1902)",
   rmsError: 12e-7,
+  endsAt: { B2O3: mostBoricOxide, Li2O: mostJenaLithia },
   factors: {
     ...checked({ SiO2: 0.8, B2O3: 0.1, MgO: 0.1 }),
     ...recalled({

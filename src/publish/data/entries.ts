@@ -57,11 +57,12 @@ function toAlone({ onClays }: CatalogueGlaze): GlazeRow["alone"] {
 type Expansion = NonNullable<CatalogueGlaze["chemistry"]>["expansion"][number];
 
 /** To a millionth of a millionth: far beyond what such factors can tell. */
-function toExpansion({ model, perKelvin, between, outside }: Expansion) {
+function toExpansion({ model, perKelvin, doubt, between, outside }: Expansion) {
   const [from, to] = between;
   return {
     model,
-    perKelvin: rounded(perKelvin, 12),
+    perKelvin: perKelvin === null ? null : rounded(perKelvin, 12),
+    doubt: doubt === null ? null : rounded(doubt, 12),
     between: [from, to] as [number, number],
     outside: [...outside],
   };

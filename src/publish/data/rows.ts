@@ -105,7 +105,10 @@ const amounts = (what: string) => z.record(z.string(), z.number()).describe(what
 
 const expansion = z.strictObject({
   model: z.enum(["appen", "english-turner", "winkelmann-schott", "mayer-havas"]),
-  perKelvin: z.number().describe("Mean linear expansion, as in 6.1e-6."),
+  perKelvin: amount(
+    "Mean linear expansion, as in 6.1e-6; null where the glaze is beyond what the set can tell of.",
+  ),
+  doubt: amount("How far it may be off on a glaze, per kelvin; null without a figure."),
   between: z.tuple([z.number(), z.number()]).nullable().describe("In °C."),
   outside: words("Oxides outside the set's limits or without a factor."),
 });
