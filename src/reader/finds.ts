@@ -2,13 +2,7 @@
 import type { Problem } from "../records/problem.ts";
 import type { ArchiveFiles } from "./archive-files.ts";
 import { problemOfFile } from "./problem-of-file.ts";
-import {
-  recordNameOf,
-  type Stray,
-  strayPicture,
-  strayRecord,
-  strayWithoutEnding,
-} from "./stray-files.ts";
+import { recordNameOf, type Stray, strayRecord, strayWithoutEnding } from "./stray-files.ts";
 
 export const kindsOfRecord = ["set", "tile", "firing", "glaze", "clay", "material"] as const;
 export type KindOfRecord = (typeof kindsOfRecord)[number];
@@ -75,7 +69,6 @@ export class Finds {
   addStray(archive: ArchiveFiles, stray: Stray, expected: string): void {
     this.add(
       strayRecord(archive, stray) ??
-        strayPicture(stray) ??
         strayWithoutEnding(stray) ??
         unexpectedFile(`${stray.folder}/${stray.name}`, expected),
     );

@@ -1,5 +1,5 @@
 /**
- * Files that are read by nobody, told by their names. What could be a record or a photograph is an
+ * Files that are read by nobody, told by their names. What could be a record is an
  * error: a tile that goes missing without a word is worse than a build that stops.
  */
 import type { Problem } from "../records/problem.ts";
@@ -20,8 +20,6 @@ export interface Stray {
 const asEditorsSave = /(?:\.md)?\.(?:md|markdown|mkdn?|mdown|txt|text)$/iu;
 
 const wordProcessor = /(?:\.md)?\.(?:docx?|odt|pages|rtf|wps)$/iu;
-const otherJpeg = /\.(?:jpe|jfif|jif)$/iu;
-const otherPicture = /\.(?:arw|bmp|cr[23]|dng|gif|nef|orf|psd|raf|raw|rw2|svg)$/iu;
 
 /** What a file that could be a record is told; undefined for one that could not. */
 export function strayRecord(archive: ArchiveFiles, stray: Stray): Problem | undefined {
@@ -73,29 +71,6 @@ function fromWordProcessor({ folder, name }: Stray): Problem {
     message: `“${name}” was saved by a word processor, and cannot be read`,
     hint: `Open it, save it as plain text (UTF-8) with the name “${target}”, and take this file out.`,
   });
-}
-
-/** What a picture is told that Tilebook does not open by that name; undefined for anything else. */
-export function strayPicture({ folder, name, files }: Stray): Problem | undefined {
-  const file = `${folder}/${name}`;
-  if (otherPicture.test(name))
-    return problemOfFile(file, {
-      code: "picture-not-read",
-      message: `“${name}” is a kind of picture that cannot be read here`,
-      hint: "Save it as a JPEG beside the record, and keep this file outside of the archive.",
-    });
-  if (!otherJpeg.test(name)) return undefined;
-  const target = name.replace(otherJpeg, ".jpg");
-  const problem = problemOfFile(file, {
-    code: "picture-not-read",
-    message: `“${name}” is not read: the name of a JPEG ends in “.jpg”`,
-    hint: `Rename it to “${target}”.`,
-  });
-  if (files.some((other) => idKey(other) === idKey(target))) return problem;
-  return {
-    ...problem,
-    mend: { does: "rename", renamings: [{ from: file, to: `${folder}/${target}` }] },
-  };
 }
 
 /** A file without an ending: nothing tells what it is. */

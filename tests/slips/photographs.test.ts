@@ -50,6 +50,4 @@ testSlips("photographs", {
   "a set that names one for all": {
     "tiles/evening/set.md": record("name: Evening\ndefaults: {photo: {file: all.jpg}}"),
   },
-  "a JPEG by an old name": beside("CL-02.jfif"),
-  "as the camera's sensor saw it": beside("CL-02.dng"),
 });
