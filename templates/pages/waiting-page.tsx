@@ -11,20 +11,21 @@ export interface WaitingPageProps {
 }
 
 export function WaitingPage({ frame, waiting }: WaitingPageProps): VNode {
+  const them = waiting.length === 1 ? "it" : "them";
   const faulty = waiting.filter(({ faults }) => faults.length > 0);
   const resting = waiting.filter(({ faults }) => faults.length === 0);
   return (
     <Document
       frame={frame}
       title="Waiting to be mended"
-      summary={`${waitingSentence(waiting.length)} They are on no page until then.`}
+      summary={`${waitingSentence(waiting.length)} No page shows ${them} until then.`}
       kind="entry waiting"
     >
       <header class="opening">
         <h1>{waitingSentence(waiting.length)}</h1>
         <p class="lede">
-          They are on no page of this catalogue until then, and no list, no count and no sentence
-          here rests on them.
+          Until then no page of this catalogue shows {them}, and no list, no count and no sentence
+          here rests on {them}.
         </p>
       </header>
       <WaitingList title="Mend these" records={faulty} />

@@ -14,6 +14,9 @@ export interface PageLink {
   readonly fragment: string;
 }
 
+/** The path of the address that the archives of these tests are published at. */
+export const publishedUnder = "/tests/";
+
 /** Every link of every page to something else than the web: links, pictures, scripts, styles. */
 export async function linksWithin(site: BuiltSite): Promise<readonly PageLink[]> {
   const links: PageLink[] = [];
@@ -23,7 +26,8 @@ export async function linksWithin(site: BuiltSite): Promise<readonly PageLink[]>
       if (/^(https?|mailto):/u.test(link)) continue;
       const [way = "", fragment = ""] = link.split("#");
       const path = decodeURIComponent(way.split("?")[0] ?? "");
-      const file = path === "" ? page : posix.join(posix.dirname(page), path);
+      const fromRoot = path.startsWith(publishedUnder) ? path.slice(publishedUnder.length) : null;
+      const file = path === "" ? page : (fromRoot ?? posix.join(posix.dirname(page), path));
       links.push({ page, link, file, fragment });
     }
   }

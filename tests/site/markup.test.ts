@@ -11,7 +11,7 @@ import {
   pagesOf,
   smallSite,
 } from "./built-sites.ts";
-import { linksWithin, reachedFrom } from "./links.ts";
+import { linksWithin, type PageLink, publishedUnder, reachedFrom } from "./links.ts";
 
 const sites: Readonly<Record<string, BuiltSite>> = {
   "a small archive": smallSite(),
@@ -53,6 +53,9 @@ test("the markup's check finds what breaks the standard", async () => {
   expect(await faultsOf(`${page}<p><div></div></p></body></html>`, "x.html")).not.toEqual([]);
 });
 
+/** A host shows it for whatever address leads nowhere. */
+const isShownAnywhere = (page: string) => posix.basename(page) === "404.html";
+
 describe.each(Object.entries(sites))("in the site of %s", (_, site) => {
   const read = (page: string) => readFile(join(site.folder, page), "utf8");
 
@@ -66,9 +69,19 @@ describe.each(Object.entries(sites))("in the site of %s", (_, site) => {
   test("every link within the site is relative and names a file that is there", async () => {
     const links = await linksWithin(site);
     expect(links.length).toBeGreaterThan(1000);
-    expect(links.filter(({ link }) => /^\/|^[a-z]+:|\/$/u.test(link))).toEqual([]);
+    const isWhole = ({ link }: PageLink) => /^\/|^[a-z]+:|\/$/u.test(link);
+    expect(links.filter((link) => isWhole(link) && !isShownAnywhere(link.page))).toEqual([]);
     const files = new Set(site.files);
     expect(links.filter(({ file }) => !files.has(file))).toEqual([]);
+  });
+
+  test("the page for an address that leads nowhere leads home from any depth", async () => {
+    const links = (await linksWithin(site)).filter(({ page }) => isShownAnywhere(page));
+    expect(links.map(({ file }) => file)).toEqual(
+      expect.arrayContaining(["index.html", "assets/site.css"]),
+    );
+    const relative = links.filter(({ link }) => !link.startsWith(publishedUnder));
+    expect(relative.filter(({ link }) => link !== "#main")).toEqual([]);
   });
 
   test("every link to a part of a page finds that part", async () => {
