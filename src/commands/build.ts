@@ -8,6 +8,7 @@ import { onlySet, unlistedSets, withoutUnlistedSets } from "../catalogue/select.
 import type { Catalogue } from "../catalogue/types.ts";
 import { notesByFile } from "../checks/notes.ts";
 import { carriedMaterials } from "../chemistry/minerals/minerals.ts";
+import { pruneOnceADay } from "../photos/prune.ts";
 import { type Published, publishSites, type SiteRequest } from "../publish/publish.ts";
 import { checkSiteFolder } from "../publish/site-folder.ts";
 import type { LocatedProblem } from "../reader/locate.ts";
@@ -80,6 +81,7 @@ export async function buildSite(options: BuildOptions): Promise<Built> {
     stage: progress.stage,
     pictureFile: ready.photographs.fileOf,
   });
+  await pruneOnceADay(cacheDir);
   progress.finish();
   if (ready.leftOut.length > 0) tellLeftOut(examined, ready, options);
   const check = asTypedFor(options.archive)("check");

@@ -6,13 +6,13 @@ import { greyCardWarnings } from "../checks/grey-card-warnings.ts";
 import { checkOpenedPictures } from "../checks/opened-pictures.ts";
 import { MEASURING_VERSION, type MeasuredColour, measureColour } from "../colour/measure.ts";
 import type { Crop } from "../colour/region.ts";
+import { hashOf } from "../photos/hash.ts";
 import {
   type Picture as Made,
   type Prepared,
   preparePictures,
   type Reading,
 } from "../photos/prepare.ts";
-import { hashOf } from "../photos/recipe.ts";
 import { entryFolder } from "../photos/store.ts";
 import type { Archive } from "../records/archive.ts";
 import type { Box } from "../records/fields.ts";
@@ -47,10 +47,15 @@ export async function preparePhotographs(
       ...(role === "result" && { reading: colourReading(record.photo) }),
     })),
   );
+  let damaged = 0;
   const results = await preparePictures(sources, {
     cacheDir,
     onProgress: ({ done, total }) => progress.count(done, total),
+    onDamaged: () => {
+      damaged += 1;
+    },
   });
+  if (damaged > 0) progress.tell(damagedWords(damaged));
   const asTyped = asTypedFor(dir);
   const made = results.flatMap((result) => ("picture" in result ? [result] : []));
   const places = new Map(
@@ -67,6 +72,11 @@ export async function preparePhotographs(
     ),
     fileOf: (url) => places.get(url) ?? join(dir, url),
   };
+}
+
+function damagedWords(count: number): string {
+  const photographs = `${count} photograph${count === 1 ? "" : "s"}`;
+  return `What was remembered of ${photographs} is damaged, or another computer or another Tilebook made it: made anew.`;
 }
 
 function toInspection(

@@ -6,6 +6,8 @@ export interface Progress {
   readonly stage: (name: string) => void;
   /** Tells how far the stage is. */
   readonly count: (done: number, total: number) => void;
+  /** Says something that stays to be read. */
+  readonly tell: (words: string) => void;
   /** Ends the last stage. */
   readonly finish: () => void;
   /** The stages that were gone through, with their milliseconds. */
@@ -33,6 +35,10 @@ export function startProgress(quiet: boolean): Progress {
     },
     count(done, total) {
       show(`${current?.name} ${done} of ${total}`);
+    },
+    tell(words) {
+      show("");
+      if (!quiet) console.error(words);
     },
     finish() {
       end();

@@ -3,22 +3,16 @@
  * that is found again may come from anyone, so what is carried over from it must be noted here.
  */
 import fs from "node:fs";
-import os from "node:os";
 import path from "node:path";
+import { ownFolder } from "./own-folder.ts";
 
 const day = 24 * 60 * 60 * 1000;
 
 /** Notes that nobody asked for in so many days are thrown away. */
 const keptDays = 60;
 
-/** Where programs keep what they can do without, on each system. */
 function notesFolder(): string {
-  const home = os.homedir();
-  const { XDG_CACHE_HOME, LOCALAPPDATA } = process.env;
-  if (process.platform === "win32")
-    return path.join(LOCALAPPDATA || path.join(home, "AppData", "Local"), "tilebook", "made");
-  const caches = process.platform === "darwin" ? "Library/Caches" : ".cache";
-  return path.join(XDG_CACHE_HOME || path.join(home, caches), "tilebook", "made");
+  return path.join(ownFolder(), "made");
 }
 
 /**

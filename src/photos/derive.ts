@@ -7,7 +7,6 @@ import { OUTPUTS, type OutputFormat, SAMPLE_WIDTH } from "./recipe.ts";
 /** A picture made for the pages. It carries no metadata of its source. */
 export interface DerivedFile {
   format: OutputFormat;
-  extension: string;
   width: number;
   height: number;
   bytes: Uint8Array;
@@ -41,9 +40,9 @@ export async function derivePictures(
 /** Encoding starts from bare pixels, so nothing of the source's metadata can come along. */
 async function encode(pixels: Pixels): Promise<DerivedFile[]> {
   const files: DerivedFile[] = [];
-  for (const { format, extension, options } of OUTPUTS) {
+  for (const { format, options } of OUTPUTS) {
     const bytes = await openPixels(pixels).toFormat(format, options).toBuffer();
-    files.push({ format, extension, width: pixels.width, height: pixels.height, bytes });
+    files.push({ format, width: pixels.width, height: pixels.height, bytes });
   }
   return files;
 }

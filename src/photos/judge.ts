@@ -80,7 +80,7 @@ async function findVerdict(
   judge: () => Promise<Verdict>,
 ): Promise<Verdict> {
   const made = await readEntry(cacheDir, name);
-  if (made) return "fault" in made ? made : { warnings: made.warnings };
+  if (typeof made !== "string") return "fault" in made ? made : { warnings: made.warnings };
   return findOrMakeReading(cacheDir, name, JUDGEMENT, judge);
 }
 

@@ -9,6 +9,7 @@ import { changedError, readBytes, readSample } from "./read-source.ts";
 import { nameResult } from "./recipe.ts";
 import { openSeen, type SeenPictures } from "./seen.ts";
 import {
+  fileName,
   findOrMakeReading,
   readEntry,
   type StoredEntry,
@@ -46,7 +47,7 @@ export interface Picture<Value> extends PictureFacts {
   reading?: Value;
 }
 
-export type PictureFile = Pick<StoredFile, "file" | "format" | "height" | "width">;
+export type PictureFile = Pick<StoredFile, "format" | "height" | "width"> & { file: string };
 
 export type Prepared<Value> = { key: string } & (
   | { picture: Picture<Value> }
@@ -57,6 +58,8 @@ export interface PrepareOptions {
   /** Where pictures, measurements and inspections are remembered between builds. */
   cacheDir: string;
   onProgress?: (progress: { key: string; done: number; total: number }) => void;
+  /** Called for each photograph of which what was remembered is damaged, or was not made here. */
+  onDamaged?: () => void;
 }
 
 /**
@@ -72,10 +75,10 @@ export const IN_FLIGHT = 1 + Math.max(1, Math.min(availableParallelism(), 4));
  */
 export async function preparePictures<Value = never>(
   sources: readonly PictureSource<Value>[],
-  { cacheDir, onProgress }: PrepareOptions,
+  { cacheDir, onProgress, onDamaged }: PrepareOptions,
 ): Promise<Prepared<Value>[]> {
   const seen = await openSeen(cacheDir);
-  const work: Work = { cacheDir, seen, underWay: new Map() };
+  const work: Work = { cacheDir, seen, underWay: new Map(), ...(onDamaged && { onDamaged }) };
   let done = 0;
   try {
     return await inParallel(sources, IN_FLIGHT, async (source) => {
@@ -95,6 +98,8 @@ export interface Work {
   seen: SeenPictures;
   /** By name: the same photograph under two keys is made once. */
   underWay: Map<string, Promise<StoredEntry>>;
+  /** Called for each photograph of which what was remembered is damaged, or was not made here. */
+  onDamaged?: () => void;
   /** Is given the pixels that are measured, of each photograph that had to be decoded. */
   onSample?: (name: string, sample: Pixels) => void;
 }
@@ -120,8 +125,8 @@ export async function prepareOne<Value>(
   const entry = await findOrMake(found, work);
   if ("fault" in entry) return { key, fault: entry.fault };
   const { placeholder, warnings } = entry;
-  const files = entry.files.map(({ file, format, height, width }) => ({
-    file,
+  const files = entry.files.map(({ format, height, width }) => ({
+    file: fileName(found.name, { format, width }),
     format,
     height,
     width,
@@ -137,9 +142,15 @@ export async function prepareOne<Value>(
 function findOrMake<Value>(found: Found<Value>, work: Work): Promise<StoredEntry> {
   const started = work.underWay.get(found.name);
   if (started) return started;
-  const entry = readEntry(work.cacheDir, found.name).then((known) => known ?? make(found, work));
+  const entry = findOrMakeEntry(found, work);
   work.underWay.set(found.name, entry);
   return entry;
+}
+
+async function findOrMakeEntry<Value>(found: Found<Value>, work: Work): Promise<StoredEntry> {
+  const known = await readEntry(work.cacheDir, found.name);
+  if (known === "damaged") work.onDamaged?.();
+  return typeof known === "string" ? make(found, work) : known;
 }
 
 async function make<Value>(

@@ -1,9 +1,21 @@
 import { existsSync } from "node:fs";
 import { readdir, rm, stat } from "node:fs/promises";
 import { join } from "node:path";
-import { hasCode } from "./files.ts";
-import { forgetMissing } from "./seen.ts";
+import { hasCode, writeWhole } from "./files.ts";
 import { entriesFolder, temporaryFolder } from "./store.ts";
+
+const day = 24 * 60 * 60 * 1000;
+
+/** What no build has used for so long is forgotten. */
+const keptDays = 30;
+
+/** Prunes the cache of a build, if nobody has done so today. */
+export async function pruneOnceADay(cacheDir: string): Promise<void> {
+  const mark = join(cacheDir, "pictures", "pruned");
+  if (!(await isOlder(mark, new Date(Date.now() - day)))) return;
+  await prunePictures(cacheDir, new Date(Date.now() - keptDays * day));
+  await writeWhole(mark, "");
+}
 
 /**
  * Removes from the cache what no build has used since `unusedSince`, and what killed builds left
@@ -23,7 +35,6 @@ export async function prunePictures(cacheDir: string, unusedSince: Date): Promis
   for (const left of await listFolder(temporaryFolder(cacheDir))) {
     if (await isOlder(left, unusedSince)) await rm(left, { recursive: true, force: true });
   }
-  await forgetMissing(cacheDir);
   return forgotten;
 }
 

@@ -2,8 +2,8 @@ import { readFile } from "node:fs/promises";
 import { decodeLargest, takeSample } from "./decode.ts";
 import type { PictureFault } from "./fault.ts";
 import type { PictureFormat } from "./format.ts";
+import { hashOf } from "./hash.ts";
 import type { Pixels } from "./pixels.ts";
-import { hashOf } from "./recipe.ts";
 
 /** A photograph that was looked at, and its bytes where they had to be read for that. */
 export interface LookedAt {

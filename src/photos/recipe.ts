@@ -1,5 +1,5 @@
-import { createHash } from "node:crypto";
 import { engineVersion } from "./engine.ts";
+import { hashOf } from "./hash.ts";
 
 /** The widths in pixels that pages choose from. A picture is never enlarged to reach one. */
 export const PICTURE_WIDTHS = [2000, 1280, 640, 320] as const;
@@ -45,9 +45,4 @@ export function nameResult(sourceHash: string): string {
     engineVersion(),
   ]);
   return hashOf(`${recipe}\n${sourceHash}`);
-}
-
-/** SHA-256 in hexadecimal digits. */
-export function hashOf(content: Uint8Array | string): string {
-  return createHash("sha256").update(content).digest("hex");
 }

@@ -1,12 +1,10 @@
-import { existsSync } from "node:fs";
 import { readFile, stat } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import { largestPicture } from "../terms/limits.ts";
 import { tooHeavyFault } from "./fault.ts";
-import { readJson, writeWhole } from "./files.ts";
+import { hashOf } from "./hash.ts";
 import { type Inspection, inspectPicture } from "./inspect.ts";
-import { inParallel } from "./parallel.ts";
-import { hashOf } from "./recipe.ts";
+import { readSealed, writeSealed } from "./sealed.ts";
 
 /** A photograph as it was when last looked at. */
 export interface Seen {
@@ -24,64 +22,56 @@ export interface SeenPictures {
 
 interface Remembered extends Seen {
   signature: string;
+  /** The day it was last looked at, counted from 1970. */
+  day: number;
 }
-
-/** Raised when inspecting finds more or other things than before. */
-const VERSION = 2;
 
 /** A file changed this short a time ago may change again without its time telling so. */
 const SETTLING_MILLISECONDS = 2000;
 
-interface SeenFile {
-  version: number;
-  pictures: Record<string, Remembered>;
-}
+/** What nobody looked at for so many days is forgotten. */
+const keptDays = 30;
+
+const ABOUT = "pictures that were seen";
+
+/** What is known, by the sums of the pictures' paths: no name of a file is remembered. */
+type Known = Map<string, Remembered>;
 
 export async function openSeen(cacheDir: string): Promise<SeenPictures> {
-  const file = seenFile(cacheDir);
+  const file = join(cacheDir, "pictures", "seen.json");
   const known = await readKnown(file);
+  const today = Math.floor(Date.now() / 86_400_000);
   let changed = false;
   return {
     async look(path) {
       const { signature, settled, size } = await readSignature(path);
-      const remembered = known.get(resolve(path));
-      if (remembered?.signature === signature) return remembered;
+      const key = hashOf(resolve(path));
+      const remembered = known.get(key);
+      if (remembered?.signature === signature) {
+        changed ||= remembered.day !== today;
+        remembered.day = today;
+        return remembered;
+      }
       if (size > largestPicture)
         return { hash: hashOf(""), inspection: { fault: tooHeavyFault(size) } };
       const bytes = await readFile(path);
       const seen = { hash: hashOf(bytes), inspection: await inspectPicture(bytes) };
-      if (settled) known.set(resolve(path), { signature, ...seen });
-      else known.delete(resolve(path));
+      if (settled) known.set(key, { signature, day: today, ...seen });
+      else known.delete(key);
       changed = true;
       return { ...seen, bytes };
     },
     async save() {
       if (!changed) return;
-      await writeKnown(file, known);
+      const kept = [...known].filter(([, { day }]) => today - day <= keptDays);
+      await writeSealed(file, ABOUT, kept);
     },
   };
 }
 
-/** Drops what is remembered of photographs that are no longer where they were. */
-export async function forgetMissing(cacheDir: string): Promise<void> {
-  const file = seenFile(cacheDir);
-  const known = await readKnown(file);
-  const present = [...known].filter(([path]) => existsSync(path));
-  if (present.length < known.size) await writeKnown(file, new Map(present));
-}
-
-function seenFile(cacheDir: string): string {
-  return join(cacheDir, "pictures", "seen.json");
-}
-
-async function writeKnown(file: string, known: Map<string, Remembered>): Promise<void> {
-  const content: SeenFile = { version: VERSION, pictures: Object.fromEntries(known) };
-  await writeWhole(file, JSON.stringify(content));
-}
-
-async function readKnown(file: string): Promise<Map<string, Remembered>> {
-  const content = (await readJson(file)) as SeenFile | undefined;
-  return new Map(content?.version === VERSION ? Object.entries(content.pictures) : []);
+async function readKnown(file: string): Promise<Known> {
+  const remembered = await readSealed(file, ABOUT);
+  return new Map(remembered.state === "sound" ? (remembered.value as [string, Remembered][]) : []);
 }
 
 async function readSignature(
@@ -93,23 +83,4 @@ async function readSignature(
     signature: [size, ino, mtimeMs, ctimeMs].join(" "),
     settled: Date.now() - Math.max(mtimeMs, ctimeMs) > SETTLING_MILLISECONDS,
   };
-}
-
-/**
- * Inspects photographs without decoding them; what is remembered is not read again. Results come in
- * the order of the sources.
- */
-export async function inspectPictures(
-  sources: readonly { key: string; path: string }[],
-  { cacheDir }: { cacheDir: string },
-): Promise<({ key: string } & Inspection)[]> {
-  const seen = await openSeen(cacheDir);
-  try {
-    return await inParallel(sources, 4, async ({ key, path }) => ({
-      key,
-      ...(await seen.look(path)).inspection,
-    }));
-  } finally {
-    await seen.save();
-  }
 }

@@ -3,13 +3,16 @@ import { mkdir, readFile, rename, rm, stat, utimes, writeFile } from "node:fs/pr
 import { join } from "node:path";
 import type { Derived } from "./derive.ts";
 import type { PictureFault } from "./fault.ts";
-import { hasCode, readJson, writeWhole } from "./files.ts";
+import { hasCode } from "./files.ts";
+import { hashOf } from "./hash.ts";
 import type { PictureWarning } from "./quality.ts";
-import { hashOf, type OutputFormat } from "./recipe.ts";
+import { OUTPUTS, type OutputFormat } from "./recipe.ts";
+import { readSealed, seal, writeSealed } from "./sealed.ts";
 
 /**
  * What is remembered of one source under one recipe: a folder named after both, holding the
- * pictures made, `record.json` about them, and a `reading-*.json` for each measurement.
+ * pictures made, `record.json` about them, and a `reading-*.json` for each measurement. Names of
+ * files are made here and never read; what bears no seal of this user and this code is not believed.
  */
 export type StoredEntry = StoredPictures | { fault: PictureFault };
 
@@ -23,7 +26,6 @@ export interface StoredFile {
   format: OutputFormat;
   width: number;
   height: number;
-  file: string;
   size: number;
   /** When it was written, in milliseconds: a file written to since is looked at again. */
   modified: number;
@@ -45,34 +47,49 @@ export function temporaryFolder(cacheDir: string): string {
   return join(cacheDir, "pictures", "temporary");
 }
 
-/** Reads an entry, or gives undefined where there is none or anything in it is damaged. */
-export async function readEntry(cacheDir: string, name: string): Promise<StoredEntry | undefined> {
+/** The name of a picture, in the cache and on the site. */
+export function fileName(name: string, { format, width }: Pick<StoredFile, "format" | "width">) {
+  const { extension } = OUTPUTS.find((output) => output.format === format) ?? OUTPUTS[0];
+  return `${name.slice(0, 12)}-${width}.${extension}`;
+}
+
+/** An entry, or why there is none to be had. */
+export type EntryReading = StoredEntry | "absent" | "damaged";
+
+/** Reads an entry. It is damaged where anything of it was not written here, or changed since. */
+export async function readEntry(cacheDir: string, name: string): Promise<EntryReading> {
   const folder = entryFolder(cacheDir, name);
-  const entry = (await readJson(join(folder, "record.json"))) as StoredEntry | undefined;
-  if (!entry) return undefined;
-  const checked = "fault" in entry ? entry : await checkFiles(folder, entry);
-  if (checked) await markUsed(join(folder, "record.json"));
+  const record = join(folder, "record.json");
+  const remembered = await readSealed(record, name);
+  if (remembered.state !== "sound") return remembered.state;
+  const entry = remembered.value as StoredEntry;
+  const checked = "fault" in entry ? entry : await checkFiles(folder, name, entry);
+  if (!checked) return "damaged";
+  await markUsed(record);
   return checked;
 }
 
 /** Sizes and times tell that a file is untouched; otherwise its content must be what it was. */
 async function checkFiles(
   folder: string,
+  name: string,
   entry: StoredPictures,
 ): Promise<StoredPictures | undefined> {
-  const states = await Promise.all(entry.files.map((file) => checkFile(folder, file)));
+  const pathOf = (file: StoredFile) => join(folder, fileName(name, file));
+  const states = await Promise.all(entry.files.map((file) => checkFile(pathOf(file), file)));
   if (states.includes("damaged")) return undefined;
   if (!states.includes("touched")) return entry;
-  const files = await Promise.all(entry.files.map((file) => withPresentTime(folder, file)));
-  await writeRecord(folder, { ...entry, files });
+  const files = await Promise.all(
+    entry.files.map(async (file) => ({ ...file, modified: (await stat(pathOf(file))).mtimeMs })),
+  );
+  await writeSealed(join(folder, "record.json"), name, { ...entry, files });
   return { ...entry, files };
 }
 
 async function checkFile(
-  folder: string,
-  { file, size, modified, sha256 }: StoredFile,
+  path: string,
+  { size, modified, sha256 }: StoredFile,
 ): Promise<"damaged" | "touched" | "untouched"> {
-  const path = join(folder, file);
   try {
     const found = await stat(path);
     if (found.size !== size) return "damaged";
@@ -82,10 +99,6 @@ async function checkFile(
     if (hasCode(error, "ENOENT", "ENOTDIR", "EISDIR")) return "damaged";
     throw error;
   }
-}
-
-async function withPresentTime(folder: string, file: StoredFile): Promise<StoredFile> {
-  return { ...file, modified: (await stat(join(folder, file.file))).mtimeMs };
 }
 
 /** Pruning goes by the record's time; once a day is often enough to set it. */
@@ -103,14 +116,14 @@ export async function writeEntry(
 ): Promise<StoredPictures> {
   const folder = await makeTemporaryFolder(cacheDir);
   const files: StoredFile[] = [];
-  for (const { format, extension, width, height, bytes } of made.files) {
-    const file = `${name.slice(0, 12)}-${width}.${extension}`;
-    await writeFile(join(folder, file), bytes);
-    const { size, mtimeMs: modified } = await stat(join(folder, file));
-    files.push({ format, width, height, file, size, modified, sha256: hashOf(bytes) });
+  for (const { format, width, height, bytes } of made.files) {
+    const path = join(folder, fileName(name, { format, width }));
+    await writeFile(path, bytes);
+    const { size, mtimeMs: modified } = await stat(path);
+    files.push({ format, width, height, size, modified, sha256: hashOf(bytes) });
   }
   const entry = { placeholder: made.placeholder, warnings: made.warnings, files };
-  await writeFile(join(folder, "record.json"), JSON.stringify(entry));
+  await writeFile(join(folder, "record.json"), seal(name, entry));
   await moveIntoPlace(cacheDir, folder, entryFolder(cacheDir, name));
   return entry;
 }
@@ -122,12 +135,8 @@ export async function writeFaultEntry(
   fault: PictureFault,
 ): Promise<void> {
   const folder = await makeTemporaryFolder(cacheDir);
-  await writeFile(join(folder, "record.json"), JSON.stringify({ fault }));
+  await writeFile(join(folder, "record.json"), seal(name, { fault }));
   await moveIntoPlace(cacheDir, folder, entryFolder(cacheDir, name));
-}
-
-function writeRecord(folder: string, entry: StoredEntry): Promise<void> {
-  return writeWhole(join(folder, "record.json"), JSON.stringify(entry));
 }
 
 async function makeTemporaryFolder(cacheDir: string): Promise<string> {
@@ -166,8 +175,8 @@ export async function findOrMakeReading<Value>(
   id: string,
   make: () => Promise<Value>,
 ): Promise<Value> {
-  const known = await readJson(readingFile(cacheDir, name, id));
-  if (known !== undefined) return known as Value;
+  const known = await readSealed(readingFile(cacheDir, name, id), readingOf(name, id));
+  if (known.state === "sound") return known.value as Value;
   const value = await make();
   await writeReading(cacheDir, name, id, value);
   return value;
@@ -179,9 +188,13 @@ export function writeReading(
   id: string,
   value: unknown,
 ): Promise<void> {
-  return writeWhole(readingFile(cacheDir, name, id), JSON.stringify(value));
+  return writeSealed(readingFile(cacheDir, name, id), readingOf(name, id), value);
 }
 
 function readingFile(cacheDir: string, name: string, id: string): string {
   return join(entryFolder(cacheDir, name), `reading-${hashOf(id).slice(0, 16)}.json`);
+}
+
+function readingOf(name: string, id: string): string {
+  return JSON.stringify([name, id]);
 }

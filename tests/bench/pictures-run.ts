@@ -4,9 +4,10 @@ import { join } from "node:path";
 import sharp from "sharp";
 import { type MeasuredColour, measureColour } from "../../src/colour/measure.ts";
 import { inParallel } from "../../src/photos/parallel.ts";
-import { placePictures } from "../../src/photos/place.ts";
 import { IN_FLIGHT, preparePictures } from "../../src/photos/prepare.ts";
 import { OUTPUTS, PICTURE_WIDTHS } from "../../src/photos/recipe.ts";
+import { entryFolder } from "../../src/photos/store.ts";
+import { linkInto } from "../../src/publish/carry.ts";
 
 export interface RunResult {
   seconds: number;
@@ -42,7 +43,9 @@ async function runTilebook(): Promise<void> {
   const sources = paths.map((path) => ({ key: path, path, reading }));
   const prepared = await preparePictures<MeasuredColour>(sources, { cacheDir });
   const pictures = prepared.flatMap((one) => ("picture" in one ? [one.picture] : []));
-  await placePictures(pictures, { cacheDir, outDir });
+  for (const { name, files } of pictures)
+    for (const { file } of files)
+      await linkInto(join(entryFolder(cacheDir, name), file), join(outDir, file));
 }
 
 /** The best known chain: decoded once, each size from the one above, as many pictures in flight. */

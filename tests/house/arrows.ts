@@ -20,7 +20,7 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   "local-server": [],
   archive: ["terms", "records", "reader", "disk"],
   reporting: ["terms", "records", "types of reader"],
-  photos: ["terms", "colour"],
+  photos: ["terms", "colour", "disk"],
   catalogue: ["terms", "records", "chemistry", "firing", "colour", "likeness"],
   templates: ["terms", "types of records", "types of likeness", "catalogue"],
   publish: [

@@ -1,13 +1,14 @@
 import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { existsSync } from "node:fs";
-import { mkdir, mkdtemp, readdir, readFile, rm, stat, utimes, writeFile } from "node:fs/promises";
+import { mkdir, readdir, readFile, rm, stat, utimes, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it, vi } from "vitest";
 import { judgePictures } from "../../src/photos/judge.ts";
-import { placePictures } from "../../src/photos/place.ts";
-import { prunePictures } from "../../src/photos/prune.ts";
-import { inspectPictures } from "../../src/photos/seen.ts";
+import { preparePictures } from "../../src/photos/prepare.ts";
+import { pruneOnceADay, prunePictures } from "../../src/photos/prune.ts";
+import { readSealed } from "../../src/photos/sealed.ts";
+import { openSeen } from "../../src/photos/seen.ts";
 import { entryFolder, readEntry } from "../../src/photos/store.ts";
 import { encodeTile } from "./pictures.ts";
 import { listMade, prepareOne, settle, useWorkFolder, work, writeSource } from "./work-folder.ts";
@@ -75,36 +76,69 @@ describe("a damaged cache heals", () => {
     const made = await listMade();
     expect(made.length).toBeGreaterThanOrEqual(3);
     expect(made.length).toBeLessThan(12);
-    for (const name of made) expect(await readEntry(work.cacheDir, name), name).toBeDefined();
+    for (const name of made)
+      expect(typeof (await readEntry(work.cacheDir, name)), name).toBe("object");
   });
 });
 
-describe("putting pictures into a site", () => {
-  it("links them, each content once, and replaces what stands there", async () => {
+describe("what lies in a cache is believed only where this user's Tilebook made it", () => {
+  async function madeElsewhere() {
     const path = await writeSource("a.jpg", await encodeTile("jpeg"));
-    const picture = await prepareOne({ key: "a", path });
-    const outDir = join(work.root, "site", "pictures");
-    await mkdir(outDir, { recursive: true });
-    const [file] = picture.files;
-    if (!file) throw new Error("no file");
-    await writeFile(join(outDir, file.file), "something else");
-    await placePictures([picture, picture], { cacheDir: work.cacheDir, outDir });
-    expect((await readdir(outDir)).sort()).toEqual(picture.files.map(({ file }) => file).sort());
-    const kept = await readFile(join(entryFolder(work.cacheDir, picture.name), file.file));
-    expect(await readFile(join(outDir, file.file))).toEqual(kept);
-    const linked = picture.files[1]?.file ?? "";
-    expect((await stat(join(outDir, linked))).nlink).toBe(2);
+    vi.stubEnv("XDG_CACHE_HOME", join(work.root, "elsewhere"));
+    const first = await prepareOne({ key: "a", path });
+    vi.stubEnv("XDG_CACHE_HOME", join(work.root, "here"));
+    return { path, first, folder: entryFolder(work.cacheDir, first.name) };
+  }
+
+  afterEach(() => void vi.unstubAllEnvs());
+
+  it("so a sound entry of somebody else's is made anew, and that is told", async () => {
+    const { path, first } = await madeElsewhere();
+    expect(await readEntry(work.cacheDir, first.name)).toBe("damaged");
+    let told = 0;
+    const [prepared] = await preparePictures([{ key: "a", path }], {
+      cacheDir: work.cacheDir,
+      onDamaged: () => {
+        told += 1;
+      },
+    });
+    expect(prepared).toMatchObject({ picture: first });
+    expect(told).toBe(1);
+    expect(await readEntry(work.cacheDir, first.name)).not.toBe("damaged");
   });
 
-  it.skipIf(!existsSync("/dev/shm"))("copies them to another disk", async () => {
+  it("so a record that names a file elsewhere leads nowhere", async () => {
+    const { path, first, folder } = await madeElsewhere();
+    const record = join(folder, "record.json");
+    const forged = { placeholder: "<script>", warnings: [], files: [{ file: "../../../x.html" }] };
+    await writeFile(record, `${"0".repeat(64)}\n${JSON.stringify(forged)}`);
+    expect(await prepareOne({ key: "a", path })).toEqual(first);
+  });
+
+  it("so what was seen of other files, or under another about, is not read", async () => {
     const path = await writeSource("a.jpg", await encodeTile("jpeg"));
-    const picture = await prepareOne({ key: "a", path });
-    const outDir = await mkdtemp("/dev/shm/tilebook-");
-    try {
-      await placePictures([picture], { cacheDir: work.cacheDir, outDir });
-      expect(await readdir(outDir)).toHaveLength(picture.files.length);
-    } finally {
-      await rm(outDir, { recursive: true });
+    settle();
+    const seen = await openSeen(work.cacheDir);
+    const { hash } = await seen.look(path);
+    await seen.save();
+    const remembered = await readFile(join(work.cacheDir, "pictures", "seen.json"), "utf8");
+    expect(remembered).toContain(hash);
+    expect(remembered).not.toContain("a.jpg");
+    const other = join(work.cacheDir, "pictures", "other.json");
+    await writeFile(other, remembered);
+    expect(await readSealed(other, "another")).toEqual({ state: "damaged" });
+  });
+
+  it("so every bit that flips in a record is noticed", async () => {
+    const path = await writeSource("a.jpg", await encodeTile("jpeg"));
+    const { name } = await prepareOne({ key: "a", path });
+    const record = join(entryFolder(work.cacheDir, name), "record.json");
+    const bytes = await readFile(record);
+    for (let at = 0; at < bytes.length; at += 1) {
+      const flipped = Buffer.from(bytes);
+      flipped[at] = (flipped[at] ?? 0) ^ (1 << (at % 8));
+      await writeFile(record, flipped);
+      expect(await readEntry(work.cacheDir, name), `byte ${at}`).toBe("damaged");
     }
   });
 });
@@ -119,11 +153,6 @@ describe("pruning", () => {
       key: "b",
       path: await writeSource("b.png", await encodeTile("png")),
     });
-    settle();
-    await inspectPictures(
-      ["a.jpg", "b.png"].map((name) => ({ key: name, path: join(work.root, name) })),
-      { cacheDir: work.cacheDir },
-    );
     const longAgo = new Date(Date.now() - 90 * 86_400_000);
     await utimes(join(entryFolder(work.cacheDir, old.name), "record.json"), longAgo, longAgo);
     const left = join(work.cacheDir, "pictures", "temporary", "left");
@@ -134,9 +163,6 @@ describe("pruning", () => {
     expect(await prunePictures(work.cacheDir, monthAgo)).toBe(1);
     expect(await listMade()).toEqual([fresh.name]);
     expect(existsSync(left)).toBe(false);
-    const seen = await readFile(join(work.cacheDir, "pictures", "seen.json"), "utf8");
-    expect(seen).toContain("b.png");
-    expect(seen).not.toContain("a.jpg");
   });
 
   it("counts every build as a use", async () => {
@@ -153,6 +179,20 @@ describe("pruning", () => {
     await judgePictures([{ key: "a", path }], { cacheDir: work.cacheDir });
     expect(await prunePictures(work.cacheDir, new Date(Date.now() - 30 * 86_400_000))).toBe(0);
     expect(await prunePictures(work.cacheDir, new Date(Date.now() + 86_400_000))).toBe(1);
+  });
+
+  it("is done once a day", async () => {
+    const path = await writeSource("a.jpg", await encodeTile("jpeg"));
+    const { name } = await prepareOne({ key: "a", path });
+    const record = join(entryFolder(work.cacheDir, name), "record.json");
+    const longAgo = new Date(Date.now() - 90 * 86_400_000);
+    await pruneOnceADay(work.cacheDir);
+    await utimes(record, longAgo, longAgo);
+    await pruneOnceADay(work.cacheDir);
+    expect(await listMade()).toEqual([name]);
+    await utimes(join(work.cacheDir, "pictures", "pruned"), longAgo, longAgo);
+    await pruneOnceADay(work.cacheDir);
+    expect(await listMade()).toEqual([]);
   });
 
   it("of a cache that is not there does nothing", async () => {

@@ -42,15 +42,15 @@ function expectNear(found: number[], wanted: number[], tolerance: number): void 
 describe("the sizes made of a photograph", () => {
   it("are the listed widths in both formats, widest first, in the picture's proportions", async () => {
     const files = await filesOf(await encodeTile("jpeg", { width: 2400, height: 1600 }), "jpeg");
-    expect(files.map(({ width, height, extension }) => `${width}x${height} ${extension}`)).toEqual([
+    expect(files.map(({ width, height, format }) => `${width}x${height} ${format}`)).toEqual([
       "2000x1333 webp",
-      "2000x1333 jpg",
+      "2000x1333 jpeg",
       "1280x853 webp",
-      "1280x853 jpg",
+      "1280x853 jpeg",
       "640x427 webp",
-      "640x427 jpg",
+      "640x427 jpeg",
       "320x214 webp",
-      "320x214 jpg",
+      "320x214 jpeg",
     ]);
     for (const { bytes, format, width, height } of files) {
       expect(await sharp(bytes).metadata()).toMatchObject({ format, width, height });

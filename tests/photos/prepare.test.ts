@@ -1,9 +1,9 @@
-import { readFile, rename, stat, writeFile } from "node:fs/promises";
+import { rename, stat } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, it, vi } from "vitest";
 import type { Pixels } from "../../src/photos/pixels.ts";
 import { type PictureSource, preparePictures } from "../../src/photos/prepare.ts";
-import { inspectPictures } from "../../src/photos/seen.ts";
+import { openSeen } from "../../src/photos/seen.ts";
 import { entryFolder } from "../../src/photos/store.ts";
 import { encodePlanted, encodeTile } from "./pictures.ts";
 import { prepareOne, settle, useWorkFolder, work, writeSource } from "./work-folder.ts";
@@ -143,16 +143,15 @@ describe("what is remembered", () => {
   it("lets a photograph be inspected without reading it again", async () => {
     const path = await writeSource("a.jpg", await encodePlanted("jpeg"));
     settle();
-    const sources = [{ key: "a", path }];
-    const first = await inspectPictures(sources, { cacheDir: work.cacheDir });
-    expect(first).toMatchObject([
-      { key: "a", facts: { traces: expect.arrayContaining(["place"]) } },
-    ]);
-    const seen = await readFile(join(work.cacheDir, "pictures", "seen.json"), "utf8");
-    const changed = seen.replace('"width":240', '"width":241');
-    await writeFile(join(work.cacheDir, "pictures", "seen.json"), changed);
-    expect(await inspectPictures(sources, { cacheDir: work.cacheDir })).toMatchObject([
-      { facts: { width: 241 } },
-    ]);
+    const seen = await openSeen(work.cacheDir);
+    const first = await seen.look(path);
+    expect(first.inspection).toMatchObject({
+      facts: { traces: expect.arrayContaining(["place"]) },
+    });
+    expect(first.bytes).toBeDefined();
+    await seen.save();
+    const again = await (await openSeen(work.cacheDir)).look(path);
+    expect(again.bytes).toBeUndefined();
+    expect(again.inspection).toEqual(first.inspection);
   });
 });

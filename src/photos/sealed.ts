@@ -1,0 +1,73 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { isSealed, sealOf } from "../disk/own-key.ts";
+import { hasCode, writeWhole } from "./files.ts";
+import { hashOf } from "./hash.ts";
+
+/**
+ * JSON that is remembered between builds. Its first line is a seal on the rest, on what it is about,
+ * and on the code that made it, so that what was damaged, made by other code, moved from elsewhere in
+ * the cache or made by somebody else is not believed.
+ */
+export type Remembered =
+  | { state: "absent" }
+  | { state: "damaged" }
+  | { state: "sound"; value: unknown };
+
+/** Reads what is remembered about something. */
+export async function readSealed(path: string, about: string): Promise<Remembered> {
+  try {
+    const text = await readFile(path, "utf8");
+    const end = text.indexOf("\n");
+    const content = text.slice(end + 1);
+    if (end < 0 || !isSealed(sealedText(about, content), text.slice(0, end)))
+      return { state: "damaged" };
+    return { state: "sound", value: JSON.parse(content) };
+  } catch (error) {
+    if (hasCode(error, "ENOENT", "ENOTDIR")) return { state: "absent" };
+    if (hasCode(error, "EISDIR")) return { state: "damaged" };
+    throw error;
+  }
+}
+
+/** Writes it, whole or not at all. */
+export function writeSealed(path: string, about: string, value: unknown): Promise<void> {
+  return writeWhole(path, seal(about, value));
+}
+
+/** What a file that is remembered holds. */
+export function seal(about: string, value: unknown): string {
+  const content = JSON.stringify(value);
+  return `${sealOf(sealedText(about, content))}\n${content}`;
+}
+
+function sealedText(about: string, content: string): string {
+  return JSON.stringify([codeVersion(), about, content]);
+}
+
+const source = fileURLToPath(new URL("..", import.meta.url));
+
+/** The rooms whose code decides what is remembered. */
+const rooms = ["colour", "photos", "terms"];
+
+let version: string | undefined;
+
+/** The sum of the code that fills the cache: a changed sentence or sum forgets what it made. */
+function codeVersion(): string {
+  version ??= hashOf(
+    rooms
+      .flatMap(listCode)
+      .map((file) => readFileSync(file, "utf8"))
+      .join("\n"),
+  );
+  return version;
+}
+
+function listCode(room: string): string[] {
+  return readdirSync(join(source, room), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && /\.(ts|mjs|js)$/u.test(entry.name))
+    .map((entry) => join(entry.parentPath, entry.name))
+    .sort();
+}
