@@ -76,7 +76,7 @@ describe("a studio's own archive, begun from a packed Tilebook in an empty folde
       detached: !shell,
     });
     try {
-      await said(served, "The catalogue stands at");
+      await said(served, "The catalogue is at");
       const page = await fetch(`http://localhost:${port}/tiles/au-001.html`);
       expect(page.status).toBe(200);
       expect(await page.text()).toContain("AU-001");
