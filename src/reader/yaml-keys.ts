@@ -98,7 +98,8 @@ export function describeOddKey(key: string, offset: number): FaultAt | undefined
 }
 
 /** What looks like the dash of a list and is another character, or has another space after it. */
-export const longDash = /^(?:[‐‑‒–—―−•·]\s+|-[\u00a0\u2000-\u200a\u202f\u205f\u3000]\s*)/u;
+export const longDash =
+  /^(?:[‐‑‒–—―−•·](?:\s+|(?=\p{L}))|-(?:[\u00a0\u2000-\u200a\u202f\u205f\u3000]\s*|(?=\p{L})))/u;
 
 /** Every space but the one of the space bar and the tab. */
 export const oddSpace = /[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]/u;
@@ -108,7 +109,7 @@ export function badListDash(dash: string) {
     code: "long-dash",
     message:
       dash === "-"
-        ? "After the “-” stands a space that is none, so no entry of a list begins here"
+        ? "No plain space stands after the “-”, so no entry of a list begins here"
         : `“${dash}” is no “-”, so no entry of a list begins here`,
     hint: "Begin the entry with a plain hyphen and a space, “- ”; if the dash belongs to the text, put all of it in quotes.",
   };

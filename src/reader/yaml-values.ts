@@ -26,6 +26,7 @@ export function findValueFaults(yaml: string, scalar: Scalar, name: string): Fau
   if (dash) faults.push({ offset: start, ...badListDash(dash[0].trim()) });
   const inside = inCurlyQuotes.exec(text)?.groups?.inside;
   if (inside !== undefined) faults.push(curlyQuotes(text, inside.trim(), start, name));
+  if (/[,;]$/u.test(text)) faults.push(lastComma(text, start));
   const newline = yaml.indexOf("\n", start);
   if (newline >= 0 && newline < end) faults.push(swallowed(yaml, newline, name));
   return faults;
@@ -60,6 +61,17 @@ function curlyQuotes(text: string, inside: string, offset: number, name: string)
     code: "curly-quotes",
     message: `The curly quotes of ${text} are read as part of the value`,
     hint: `Write “${name}: ${inside}” without quotes, or with straight ones: “${name}: "${inside}"”.`,
+  };
+}
+
+/** What parts two entries between brackets has nothing to part at the end of a line. */
+function lastComma(text: string, start: number): FaultAt {
+  return {
+    offset: start + text.length - 1,
+    severity: "warning",
+    code: "last-comma",
+    message: `The “${text.slice(-1)}” at the end is read as part of the value`,
+    hint: "Take it away, or put the whole value in quotes if it belongs to it.",
   };
 }
 

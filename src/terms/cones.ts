@@ -44,10 +44,10 @@ function allCharted(): Cone[] {
   return names as Cone[];
 }
 
-const written = /^(0?)([1-9]\d?)(½|\.5| ?1\/2)?$/u;
+const written = /^(0?)([1-9]\d?)(½|[.,]5| ?1\/2)?$/u;
 
 /**
- * Reads a cone's name as potters write it: `06`, `6`, `5½`, `5.5`, `5 1/2`, `05.5`.
+ * Reads a cone's name as potters write it: `06`, `6`, `5½`, `5.5`, `5,5`, `5 1/2`, `05.5`.
  *
  * @param text what was written
  * @param halves the half cones allowed: a chart has only 05½ and 5½
@@ -74,7 +74,7 @@ export function parseCone(text: string, halves: HalfCones = "charted"): ConeRead
  * @returns the range, the cooler cone first
  */
 export function parseConeRange(text: string): ConeRangeReading {
-  const parts = text.split(/\s*(?:-|–|—|\bto\b)\s*/u);
+  const parts = text.split(/-|–|—|\bto\b/u);
   if (parts.length > 2) return { ok: false, nearest: nearestCones(text) };
   const readings = parts.map((part) => parseCone(part));
   const cones: Cone[] = [];
