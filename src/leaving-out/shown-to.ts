@@ -67,7 +67,7 @@ export function hiddenSets({ archive, files, texts }: WholeArchive): ReadonlyMap
  * included. Of a file that was emptied nobody can tell.
  */
 function isSurelyListed(text: string): boolean {
-  const firstWords = [...text.matchAll(/^[\s>#'"“”-]*([\p{L}-]+)/gmu)].map(
+  const firstWords = [...text.matchAll(/^[ \t>#'"“”-]*(\p{L}[\p{L}-]*)/gmu)].map(
     (match) => match[1] ?? "",
   );
   return (

@@ -46,8 +46,7 @@ export function describeNoColon(
 function decimalComma(entry: string, { key, value }: Neighbour) {
   if (!/^[+-]?\d+$/u.test(value)) return undefined;
   const digits = /^\d+/u.exec(entry)?.[0];
-  if (digits === undefined || !/^[^\d\s:]*$|^\s+\D*$/u.test(entry.slice(digits.length)))
-    return undefined;
+  if (digits === undefined || /[\d:]|^\S+\s/u.test(entry.slice(digits.length))) return undefined;
   return {
     code: "decimal-comma",
     message: `“${value},${entry}” is not read as one number: between brackets a comma begins the next entry`,
@@ -88,6 +87,14 @@ export function describeOddKey(key: string, offset: number): FaultAt | undefined
       message: `The curly quote ${quote[0]} is read as part of the field's name`,
       hint: "Write the name without quotes.",
     };
+  const apart = /^(?<number>\d+)\s+(?<rest>\S.*)$/su.exec(key)?.groups;
+  if (apart)
+    return {
+      offset,
+      code: "no-colon",
+      message: `There is no colon after “${apart.number}”`,
+      hint: `Write “${apart.number}: ${apart.rest}”.`,
+    };
   if (!/[:：﹕]$/u.test(key)) return undefined;
   return {
     offset,
@@ -99,7 +106,7 @@ export function describeOddKey(key: string, offset: number): FaultAt | undefined
 
 /** What looks like the dash of a list and is another character, or has another space after it. */
 export const longDash =
-  /^(?:[‐‑‒–—―−•·](?:\s+|(?=\p{L}))|-(?:[\u00a0\u2000-\u200a\u202f\u205f\u3000]\s*|(?=\p{L})))/u;
+  /^(?:[‐‑‒–—―−•·](?:\s+|(?=\p{L}))|-(?:[\u00a0\u2000-\u200a\u202f\u205f\u3000]\s*|(?=[^\d\s.,-])))/u;
 
 /** Every space but the one of the space bar and the tab. */
 export const oddSpace = /[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]/u;

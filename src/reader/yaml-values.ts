@@ -26,10 +26,20 @@ export function findValueFaults(yaml: string, scalar: Scalar, name: string): Fau
   if (dash) faults.push({ offset: start, ...badListDash(dash[0].trim()) });
   const inside = inCurlyQuotes.exec(text)?.groups?.inside;
   if (inside !== undefined) faults.push(curlyQuotes(text, inside.trim(), start, name));
+  if (/^[:：﹕]/u.test(text)) faults.push({ offset: start, ...secondColon(name) });
   if (/[,;]$/u.test(text)) faults.push(lastComma(text, start));
+  if (text.includes(";") && /[[,]\s*$/u.test(yaml.slice(Math.max(0, start - 20), start)))
+    faults.push(semicolon(start + text.indexOf(";")));
+  const field = /\s(?<name>[\p{L}-]{2,40}):+[^\s/]/u.exec(text);
+  if (field) faults.push(joinedField(field[0].trim(), start + field.index + 1));
   const newline = yaml.indexOf("\n", start);
   if (newline >= 0 && newline < end) faults.push(swallowed(yaml, newline, name));
   return faults;
+}
+
+/** Whether a text without quotes would be told of as a slip. */
+export function isOdd(text: string): boolean {
+  return [longDash, inCurlyQuotes, hidden, /^[:：﹕]|[,;]$/u].some((sign) => sign.test(text));
 }
 
 function findCharacters(text: string, offset: number, escaped: boolean): FaultAt[] {
@@ -72,6 +82,36 @@ function lastComma(text: string, start: number): FaultAt {
     code: "last-comma",
     message: `The “${text.slice(-1)}” at the end is read as part of the value`,
     hint: "Take it away, or put the whole value in quotes if it belongs to it.",
+  };
+}
+
+/** `{alt: rim grey:no}`: two slips that together look like one text. */
+function joinedField(words: string, offset: number): FaultAt {
+  return {
+    offset,
+    severity: "warning",
+    code: "joined-field",
+    message: `“${words}…” is read as part of the value before it`,
+    hint: "If it is a field, put a comma or a new line before it and a space after its colon; if it belongs to the value, put all of it in quotes.",
+  };
+}
+
+function secondColon(name: string) {
+  return {
+    code: "two-colons",
+    message: `A second colon after “${name}” is read as part of the value`,
+    hint: "Take it away, or put the whole value in quotes if it belongs to it.",
+  };
+}
+
+function semicolon(offset: number): FaultAt {
+  return {
+    offset,
+    severity: "warning",
+    code: "semicolon",
+    message:
+      "This semicolon is read as part of the value: between brackets a comma begins the next entry",
+    hint: "Write a comma, or put the whole value in quotes if the semicolon belongs to it.",
   };
 }
 

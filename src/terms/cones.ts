@@ -141,7 +141,7 @@ function position(cone: Cone): number {
 }
 
 function nearestCones(text: string): readonly Cone[] {
-  const match = /(0*)(\d{1,3})(?:[.,½]|\b)/u.exec(text);
+  const match = /(0{0,9})(\d{1,3})(?:[.,½]|\b)/u.exec(text.slice(0, 40));
   if (!match) return [];
   const [, zeros = "", digits = ""] = match;
   const whole = Number(digits);

@@ -19,11 +19,19 @@ const decimal = (from: number, to: number) =>
       part === 0 ? `${whole}` : `${whole}.${String(part).padStart(2, "0")}`,
     );
 const oneOf = (words: readonly string[]) => fc.constantFrom(...words);
+/** What texts of own words are made of. */
+export const ownWords = [
+  "rim",
+  "the glaze ran",
+  "Rowan",
+  "blue-grey",
+  "as on TB-014",
+  "thin here",
+  "n° 7",
+  "é",
+];
 const words = fc
-  .array(
-    oneOf(["rim", "the glaze ran", "Rowan", "blue-grey", "as on TB-014", "thin here", "n° 7", "é"]),
-    { minLength: 1, maxLength: 3 },
-  )
+  .array(oneOf(ownWords), { minLength: 1, maxLength: 3 })
   .map((parts) => parts.join(" "));
 const id = fc
   .tuple(oneOf(["soot", "chalk", "buff", "tidewrack", "g-10", "whiting"]), digits(1, 40))
@@ -147,6 +155,7 @@ export const meant: Readonly<Record<string, fc.Arbitrary<MeantRecord>>> = {
     { layers: some(step) },
     {
       ...shared,
+      photo: fc.oneof(photo, map({ file: fc.constant("IMG_2045.HEIC") }, { alt: words })),
       result: fc.oneof(result, some(result)),
       later: some(map({ on: day }, observation)),
       "leach-tests": leachTests,
@@ -239,7 +248,7 @@ export const meant: Readonly<Record<string, fc.Arbitrary<MeantRecord>>> = {
         id,
         map(
           { name: words },
-          { shown: oneOf(choices.namesShown), common: some(oneOf(["rose", "may"])) },
+          { shown: oneOf(choices.namesShown), common: some(oneOf(["Rowan", "rim"])) },
         ),
       ),
     },

@@ -1,6 +1,6 @@
 /** Records as people type them: in one of the ways that are right, and with a slip or two. */
 import fc from "fast-check";
-import type { Meant, MeantRecord } from "./intended.ts";
+import { type Meant, type MeantRecord, ownWords } from "./intended.ts";
 
 /** What a hand may do, choice by choice; `next` gives whether it does, with a chance of one in so many. */
 export interface Hand {
@@ -101,7 +101,7 @@ function typeKey(key: string, by: Hand): string {
 }
 
 function isOwnName(key: string): boolean {
-  return /^(?:top|middle|bottom|loss|.*\d)$/u.test(key);
+  return /^(?:top|middle|bottom|loss|.*\d.*)$/u.test(key);
 }
 
 function colon(by: Hand): string {
@@ -133,15 +133,15 @@ function inlineColon(by: Hand): string {
 
 function joinEntries(entries: readonly string[], by: Hand): string {
   return entries.reduce((all, entry) => {
-    const comma = slip(by) ? by.pick(badCommas(all, entry)) : by.pick([", ", ", ", ",", " , "]);
+    const comma = slip(by) ? by.pick(badCommas(entry)) : by.pick([", ", ", ", ",", " , "]);
     return `${all}${comma}${entry}`;
   });
 }
 
-/** Two texts of several words without a comma between them are one text to anybody. */
-function badCommas(before: string, entry: string): readonly string[] {
-  const isText = / /u.test(entry) && !/^[{[]|: /u.test(entry) && / /u.test(before);
-  return isText ? [",,", ", , "] : [" ", ",,", "; ", ", , "];
+/** Two texts of own words without a comma between them are one text to anybody. */
+function badCommas(entry: string): readonly string[] {
+  const isText = !/^[{[]|: /u.test(entry) && ownWords.some((word) => entry.includes(word));
+  return isText ? [",,", "; ", ", , "] : [" ", ",,", "; ", ", , "];
 }
 
 function typeWord(word: string, by: Hand, isInline: boolean): string {

@@ -87,7 +87,7 @@ export function elementsInWords(text: string): readonly string[] {
   return speakers.flatMap(([element, speaksOf]) => (speaksOf(text) ? [element] : []));
 }
 
-const formula = /^(?:[A-Z][a-z]?(?:\d+(?:\.\d+)?)?|[().·*]|\d)+$/u;
+const formula = /^(?:[A-Z][a-z]?|[().·*]|\d)+$/u;
 
 function elementsOfFormula(piece: string): readonly string[] {
   if (!formula.test(piece)) return [];
