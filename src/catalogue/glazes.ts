@@ -1,5 +1,5 @@
 /** Glazes, and the pairs they make. */
-import { tellReasons } from "../chemistry/reasons.ts";
+import { tellReasons } from "../chemistry/why-no-chemistry.ts";
 import type { Archive, Filed } from "../records/archive.ts";
 import { findById } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";

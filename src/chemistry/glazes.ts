@@ -6,7 +6,7 @@ import { type FiredChemistry, findFiredChemistry } from "./fired-chemistry.ts";
 import { findMaterialOf, mixedGlazesOf } from "./from-records.ts";
 import { type GlazeResult, glazeFinder } from "./mixed-glazes.ts";
 import type { Note } from "./notes.ts";
-import { notWorked, type Worked } from "./reasons.ts";
+import { notWorked, type Worked } from "./why-no-chemistry.ts";
 
 /** What is published of a glaze's chemistry, and the raw mixture it follows from. */
 export interface GlazeChemistry extends FiredChemistry {

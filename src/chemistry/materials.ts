@@ -4,8 +4,8 @@ import { type Analysis, analyseFormula } from "./analysis.ts";
 import type { CarriedMaterial } from "./minerals/mineral.ts";
 import { findCarriedMaterial } from "./minerals/minerals.ts";
 import type { Note } from "./notes.ts";
-import { notWorked, type Worked } from "./reasons.ts";
 import { readStatedAnalysis, type StatedAnalysis } from "./stated-analysis.ts";
+import { notWorked, type Worked } from "./why-no-chemistry.ts";
 
 /** A material as an archive describes it. */
 export interface MaterialSource {

@@ -4,8 +4,8 @@ import type { Analysis } from "./analysis.ts";
 import type { FindMaterial } from "./materials.ts";
 import { mixAnalyses, type Weighed } from "./mix.ts";
 import type { Note } from "./notes.ts";
-import { notWorked, type Reason, type Worked } from "./reasons.ts";
 import { type Recipe, recipeToBatch } from "./recipe.ts";
+import { notWorked, type Reason, type Worked } from "./why-no-chemistry.ts";
 
 export interface BlendPart {
   readonly glaze: string;

@@ -1,32 +1,63 @@
 /** Reworking a glaze of an archive when a material has run out. */
 import { type Archive, findById } from "../records/archive.ts";
-import { compareIds, idKey } from "../terms/ids.ts";
+import { idKey } from "../terms/ids.ts";
 import type { OxideAmounts } from "../terms/oxides.ts";
-import { type BroughtBy, findBringers, suggestibleMaterials } from "./bringers.ts";
-import { inOrder } from "./cautions/caution.ts";
-import { type Caution, cautionsOfMaterial, cautionsOfMixture } from "./cautions/cautions.ts";
-import { type FindIngredient, ingredientFinder } from "./cautions/ingredients.ts";
-import { isShunned } from "./cautions/shunned.ts";
+import { tellBrings } from "./brings.ts";
+import type { Caution } from "./cautions/cautions.ts";
+import { ingredientFinder } from "./cautions/ingredients.ts";
 import { findMaterialIdOf, findMaterialOf, findRecipe } from "./from-records.ts";
 import { chemistryOfGlazes } from "./glazes.ts";
-import type { AnalysedMaterial, FindMaterialId } from "./materials.ts";
-import { notWorked, type Worked } from "./reasons.ts";
-import { type Portion, type Recipe, recipeToBatch } from "./recipe.ts";
-import { findNearestRecipe, type Rework } from "./rework.ts";
+import type { AnalysedMaterial } from "./materials.ts";
+import { findOxideSources, type OxideSource, suggestibleMaterials } from "./oxide-sources.ts";
+import { findProposals, type Proposal } from "./proposals.ts";
+import type { Portion, Recipe } from "./recipe.ts";
+import { type Candidate, describeRework, type Rework, type Share } from "./rework.ts";
+import { findAdditionSources, type KeptAdditions, keepAdditions } from "./rework-additions.ts";
+import { cautionsOfRework, cautionsOfSources } from "./rework-cautions.ts";
+import { findFigures, findStrength, type ReworkFigures } from "./rework-figures.ts";
+import type { Exchange } from "./swap.ts";
+import { bringsMetal, findMaterialsToBringIn, materialsIn } from "./usable-materials.ts";
+import { notWorked, type Worked } from "./why-no-chemistry.ts";
+
+/** A glaze as it is written, or as it would be. */
+export interface WeighedGlaze {
+  /** The base: parts by weight in a hundred. */
+  readonly base: readonly Portion[];
+  /** Parts for every hundred of the base. */
+  readonly additions: readonly Portion[];
+  readonly figures: ReworkFigures;
+}
+
+/**
+ * A way to make the glaze. `addition`: the base stays, and another material brings what a missing
+ * addition brought; `bare`: the base stays, and the addition is left out.
+ */
+export interface GlazeProposal extends WeighedGlaze {
+  readonly kind: Proposal["kind"] | "addition" | "bare";
+  /** The base, and how near it comes. */
+  readonly rework: Rework;
+  /** One material of the base that took the place of another. */
+  readonly exchange: Exchange | null;
+  /** One addition that took the place of another. */
+  readonly additionExchange: Exchange | null;
+  /** Materials that the glaze never held, and what each brings. */
+  readonly comingIn: readonly { readonly material: string; readonly why: string }[];
+  /** How much more of the additions there is to one of flux: 1 where it is as much. */
+  readonly additionStrength: number;
+  readonly cautions: readonly Caution[];
+}
 
 export interface ReworkedGlaze {
-  /** The recipe as it is written, ingredients and additions together, in a hundred parts. */
-  readonly before: readonly Portion[];
-  /** The unity formula of the glaze as it is written. */
+  readonly before: WeighedGlaze;
+  /** The unity formula of the base as it is written, without what is added on top. */
   readonly wanted: OxideAmounts;
-  /**
-   * Ingredients and additions together, in a hundred parts; null where no material that may be
-   * used holds a flux.
-   */
-  readonly rework: Rework | null;
-  /** What could be bought to come nearer. */
-  readonly brought: readonly BroughtBy[];
-  /** What is to be minded with the recipe as it is fired, and with what comes in or could be bought. */
+  /** The nearest first; none where nothing that may be used holds a flux. */
+  readonly proposals: readonly GlazeProposal[];
+  /** The addition that is missing; null where the missing material is none. */
+  readonly lostAddition: Portion | null;
+  /** What could be bought to come nearer than the nearest. */
+  readonly sources: readonly OxideSource[];
+  /** What is to be minded with what could be bought. */
   readonly cautions: readonly Caution[];
 }
 
@@ -44,8 +75,9 @@ export interface ReworkOrder {
 type Recipes = Pick<Archive, "glazes" | "materials">;
 
 /**
- * The recipe that comes nearest to a glaze without one of its materials: of the rest of the
- * recipe first, then of what may come in.
+ * The ways to make a glaze without one of its materials, from the nearest to the simplest: of the
+ * rest of the recipe, and of what may come in. The base alone is reckoned anew; additions stay on
+ * top as they are written.
  */
 export function reworkGlaze(
   archive: Recipes,
@@ -53,146 +85,172 @@ export function reworkGlaze(
   order: ReworkOrder,
 ): Worked<ReworkedGlaze> {
   const filed = findById(archive.glazes, glaze);
-  if (!filed) return notWorked("no-such-glaze", `There is no glaze “${glaze}”`, "Mend its id.");
+  if (!filed) return notWorked("no-such-glaze", `There is no glaze “${glaze}”`, "Correct its id.");
   const { name } = filed.record;
-  const written = findRecipe(filed.record);
-  if (!written) return notARecipe(name);
-  const recipe = byIds(written, findMaterialIdOf(archive));
+  const recipe = findRecipe(filed.record);
+  if (!recipe) return notARecipe(name);
   const result = chemistryOfGlazes(archive).get(idKey(glaze));
   if (!result?.ok) return result ?? notARecipe(name);
-  const wanted = result.chemistry.unity;
-  if (!wanted) return noFlux(name);
-  return { ok: true, before: inAHundred(recipe), wanted, ...work(archive, recipe, wanted, order) };
+  const bench = layOut(archive, recipe, order);
+  const written = describeRework({}, bench.base);
+  return written ? { ok: true, ...work(bench, written.unity) } : noFlux(name);
 }
 
-function work(
-  archive: Recipes,
-  recipe: Recipe,
-  wanted: OxideAmounts,
-  order: ReworkOrder,
-): Pick<ReworkedGlaze, "brought" | "cautions" | "rework"> {
+/** All that a rework is made from, by the keys of ids. */
+interface Bench {
+  readonly base: readonly Share[];
+  readonly additions: readonly Share[];
+  readonly without: string;
+  readonly others: readonly Share[];
+  readonly isNamed: boolean;
+  readonly shareOf: (portion: Portion) => Share;
+  readonly figuresOf: (recipe: Recipe) => ReworkFigures;
+  readonly cautionsOf: (recipe: Recipe, comingIn: readonly string[]) => readonly Caution[];
+}
+
+function layOut(archive: Recipes, recipe: Recipe, order: ReworkOrder): Bench {
   const findId = findMaterialIdOf(archive);
-  const keyOf = (word: string) => idKey(findId(word) ?? word);
-  const asked = new Set([...materialsIn(recipe), ...(order.withOthers ?? [])].map(keyOf));
-  const materials = findUsableMaterials(archive, recipe, order);
-  const candidates = materials.map(({ id, analysis }) => ({
-    material: id,
-    analysis,
-    isNew: !asked.has(idKey(id)),
-  }));
-  const rework = findNearestRecipe(wanted, candidates) ?? null;
-  const others = suggestibleMaterials().filter(({ material }) => material !== keyOf(order.without));
-  const brought = findBringers(wanted, rework, candidates, others);
-  const cautions = [
-    ...(rework ? cautionsOfRework(rework, recipe, ingredientFinder(archive)) : []),
-    ...cautionsOfSuggested(brought),
-  ];
-  return { rework, brought, cautions: inOrder(cautions) };
-}
-
-/** The recipe with the ids of its materials, whatever words it was written in. */
-function byIds({ ingredients, additions }: Recipe, findId: FindMaterialId): Recipe {
-  const byId = (portion: Portion) => ({
-    ...portion,
-    material: findId(portion.material) ?? portion.material,
-  });
-  return { ingredients: ingredients.map(byId), additions: additions.map(byId) };
-}
-
-function inAHundred(recipe: Recipe): readonly Portion[] {
-  const batch = recipeToBatch(recipe);
-  const total = batch.reduce((sum, { weight }) => sum + weight, 0);
-  return batch.map(({ material, weight }) => ({ material, parts: (100 * weight) / total }));
-}
-
-/**
- * In order of preference, each once, without the one that has run out. What Tilebook shuns, and
- * what would bring in a harmful metal that the glaze never held, comes in only where it is in the
- * recipe already, or was asked for by name.
- */
-function findUsableMaterials(
-  archive: Recipes,
-  recipe: Recipe,
-  { without, withOthers }: ReworkOrder,
-): readonly AnalysedMaterial[] {
-  const findId = findMaterialIdOf(archive);
-  const keyOf = (word: string) => idKey(findId(word) ?? word);
-  const named = [...materialsIn(recipe), ...(withOthers ?? [])].map(keyOf);
-  const stock = withOthers ? [] : listStock(archive).map(keyOf);
+  const idOf = (word: string) => findId(word) ?? word;
   const findMaterial = findMaterialOf(archive);
-  const findIngredient = ingredientFinder(archive);
   const find = (id: string) => {
     const found = findMaterial(id);
-    return found.ok ? [found.material] : [];
+    if (!found.ok) throw new Error(`${id} has no analysis`);
+    return found.material;
   };
-  const held = materialsIn(recipe).flatMap(find);
-  return [...new Set([...named, ...stock])].flatMap((id) => {
-    if (id === keyOf(without)) return [];
-    const mayComeIn = (material: AnalysedMaterial) =>
-      named.includes(id) || !(isShunned(findIngredient(id)) || bringsMetal(material, held));
-    return find(id).filter(mayComeIn);
+  const shareOf = ({ material, parts }: Portion) => ({
+    material: idOf(material),
+    parts,
+    analysis: find(material).analysis,
   });
+  const without = idOf(order.without);
+  const byId = { ingredients: eachOnce(recipe.ingredients.map(shareOf)) };
+  const additions = recipe.additions.map(shareOf);
+  const others = findMaterialsToBringIn(archive, { ...byId, additions }, order.withOthers);
+  const known = (material: string) => ({
+    isTypical: find(material).basis === "typical",
+    price: findById(archive.materials, idOf(material))?.record.price,
+  });
+  const findIngredient = ingredientFinder(archive);
+  return {
+    base: byId.ingredients,
+    additions,
+    without,
+    others: others.map((material) => asShare(material)),
+    isNamed: order.withOthers !== undefined,
+    shareOf,
+    figuresOf: (made) => findFigures(made, shareOf, known),
+    cautionsOf: (made, comingIn) => cautionsOfRework(made, comingIn, findIngredient),
+  };
 }
 
-/** What other recipes use, then what has a record. */
-function listStock(archive: Recipes): readonly string[] {
-  const recipes = [...archive.glazes.values()].flatMap(({ record }) => findRecipe(record) ?? []);
-  return [
-    ...recipes.flatMap(materialsIn).sort(compareIds),
-    ...[...archive.materials.values()].map(({ id }) => id).sort(compareIds),
-  ].map(idKey);
+function asShare({ id, analysis }: AnalysedMaterial): Share {
+  return { material: id, analysis, parts: 0 };
 }
 
-/** Metals that harm as powder, or in food: common practice, no source. */
-const metalsToAskFor = [
-  ...(["BaO", "Li2O", "MnO", "CoO", "NiO", "CuO", "Cr2O3", "V2O5", "Sb2O3"] as const),
-];
+/** A recipe may name one material in two words, flint and silica. */
+function eachOnce(shares: readonly Share[]): readonly Share[] {
+  const once = new Map<string, Share>();
+  for (const share of shares) {
+    const parts = (once.get(share.material)?.parts ?? 0) + share.parts;
+    once.set(share.material, { ...share, parts });
+  }
+  return [...once.values()];
+}
 
-/** Per cent of the raw material below which a metal in it is a trace. */
-const trace = 1;
+function work(bench: Bench, wanted: OxideAmounts): ReworkedGlaze {
+  const { base, additions, without, others, isNamed, figuresOf } = bench;
+  const added = keepAdditions(additions, without, [...base, ...others]);
+  const isInBase = base.some(({ material }) => material === without);
+  const proposals = isInBase
+    ? findProposals(wanted, { written: base, without, others, isNamed }).map((proposal) =>
+        complete(bench, proposal, added),
+      )
+    : proposeAdditions(bench, wanted, added);
+  const before = {
+    base: inAHundred(base),
+    additions: additions.map(({ material, parts }) => ({ material, parts })),
+  };
+  const sources = [
+    ...(isInBase ? sourcesFor(bench, wanted, proposals) : []),
+    ...(added.lost && !added.instead ? findAdditionSources(added.lost, listBuyable(bench)) : []),
+  ];
+  return {
+    before: {
+      ...before,
+      figures: figuresOf({ ingredients: before.base, additions: before.additions }),
+    },
+    wanted,
+    proposals,
+    lostAddition: added.lost && { material: added.lost.material, parts: added.lost.parts },
+    sources,
+    cautions: cautionsOfSources(sources),
+  };
+}
 
-/** Whether a material would bring a metal that the glaze never held. */
-function bringsMetal({ analysis }: AnalysedMaterial, held: readonly AnalysedMaterial[]): boolean {
-  return metalsToAskFor.some(
-    (oxide) =>
-      (analysis.oxides[oxide] ?? 0) >= trace &&
-      held.every((material) => (material.analysis.oxides[oxide] ?? 0) < trace),
+function inAHundred(shares: readonly Share[]): readonly Portion[] {
+  const total = shares.reduce((sum, { parts }) => sum + parts, 0);
+  return shares.map(({ material, parts }) => ({ material, parts: (100 * parts) / total }));
+}
+
+function sourcesFor(
+  bench: Bench,
+  wanted: OxideAmounts,
+  [nearest]: readonly GlazeProposal[],
+): readonly OxideSource[] {
+  const { base, without, others } = bench;
+  const comingIn = new Set(nearest?.comingIn.map(({ material }) => material));
+  const used = [
+    ...base.filter(({ material }) => material !== without),
+    ...others.filter(({ material }) => comingIn.has(material)),
+  ];
+  return findOxideSources(wanted, nearest?.rework ?? null, used, listBuyable(bench));
+}
+
+/** No metal that harms and that the glaze never held. */
+function listBuyable({ base, additions, without }: Bench): readonly Candidate[] {
+  return suggestibleMaterials().filter(
+    (candidate) =>
+      idKey(candidate.material) !== idKey(without) &&
+      !bringsMetal(candidate, [...base, ...additions]),
   );
 }
 
-/** Of what could be bought: what is in the bag, for nobody has mixed it yet. */
-function cautionsOfSuggested(brought: readonly BroughtBy[]): readonly Caution[] {
-  const findIngredient = ingredientFinder({ materials: new Map() });
-  const ids = [...new Set(brought.map(({ material }) => material))];
-  return ids
-    .flatMap((id) => cautionsOfMaterial(findIngredient(id)))
-    .filter(({ code }) => code !== "kiln-fumes");
+/** With the base as it is written: another addition that brings the same, and none at all. */
+function proposeAdditions(
+  bench: Bench,
+  wanted: OxideAmounts,
+  added: KeptAdditions,
+): readonly GlazeProposal[] {
+  const rework = describeRework(wanted, bench.base);
+  if (!rework) return [];
+  const asWritten = { rework, exchange: null, comingIn: [] };
+  const bare = complete(bench, { kind: "bare", ...asWritten }, { ...added, instead: null });
+  if (!added.instead) return [bare];
+  return [complete(bench, { kind: "addition", ...asWritten }, added), bare];
 }
 
-/** Of the recipe as it is fired, and in the bag of what comes in. */
-function cautionsOfRework(
-  { portions }: Rework,
-  recipe: Recipe,
-  findIngredient: FindIngredient,
-): readonly Caution[] {
-  const before = new Set(materialsIn(recipe).map(idKey));
-  const batch = portions.map(({ material, parts }) => ({
-    ingredient: findIngredient(material),
-    weight: parts,
-  }));
-  const ingredients = batch.map(({ ingredient }) => ingredient);
-  const comingIn = ingredients.filter(({ id }) => !before.has(idKey(id)));
-  const fired = cautionsOfMixture({ ingredients, batch });
-  const handled = cautionsOfMixture({ ingredients: comingIn, batch: null });
-  return inOrder([
-    ...fired.filter(({ isLoud }) => isLoud),
-    ...handled,
-    ...fired.filter(({ code }) => code === "only-tests-tell"),
-  ]);
-}
+type Draft = Omit<Proposal, "kind"> & Pick<GlazeProposal, "kind">;
 
-function materialsIn({ ingredients, additions }: Recipe): readonly string[] {
-  return [...ingredients, ...additions].map(({ material }) => material);
+function complete(bench: Bench, draft: Draft, { kept, instead }: KeptAdditions): GlazeProposal {
+  const { base, additions: written, others, shareOf } = bench;
+  const { rework } = draft;
+  const added = instead ? [{ material: instead.into.material, parts: instead.into.parts }] : [];
+  const recipe = { ingredients: rework.portions, additions: [...kept, ...added] };
+  const held = new Set([...base, ...written].map(({ material }) => material));
+  const comingIn = others.filter(
+    ({ material }) => !held.has(material) && materialsIn(recipe).includes(material),
+  );
+  const ids = comingIn.map(({ material }) => material);
+  return {
+    ...draft,
+    base: rework.portions,
+    additions: recipe.additions,
+    additionExchange: instead,
+    figures: bench.figuresOf(recipe),
+    comingIn: comingIn.map(({ material, analysis }) => ({ material, why: tellBrings(analysis) })),
+    additionStrength: findStrength(base, rework.portions.map(shareOf)),
+    cautions: bench.cautionsOf(recipe, ids),
+  };
 }
 
 function notARecipe(name: string) {

@@ -5,7 +5,7 @@ import type { PictureInspection } from "../checks/check.ts";
 import { tellStrayPictures } from "../checks/stray-picture.ts";
 import { chemistryOfGlazes, type GlazeChemistryResult } from "../chemistry/glazes.ts";
 import { carriedWords } from "../chemistry/minerals/minerals.ts";
-import { tellReasons } from "../chemistry/reasons.ts";
+import { tellReasons } from "../chemistry/why-no-chemistry.ts";
 import { heatOfFirings } from "../firing/of-archive.ts";
 import type { FiringHeat } from "../firing/of-record.ts";
 import { findStrayPictures } from "../photos/find-strays.ts";

@@ -7,7 +7,7 @@ import { folderFiles } from "../archive/folder-files.ts";
 import { firstToReserve, listReservedCodes } from "../checks/reserved-codes.ts";
 import { type BlendShape, endsOfShape } from "../chemistry/blend-points.ts";
 import { chemistryOfGlazes } from "../chemistry/glazes.ts";
-import { tellReasons } from "../chemistry/reasons.ts";
+import { tellReasons } from "../chemistry/why-no-chemistry.ts";
 import { findFiles } from "../reader/find-files.ts";
 import { type Archive, type Filed, findById } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";

@@ -1,8 +1,8 @@
 /** `tilebook rework`: a glaze without a material that has run out. */
 import { findMaterialIdOf, findMaterialOf, findRecipe } from "../chemistry/from-records.ts";
 import { carriedMaterials } from "../chemistry/minerals/minerals.ts";
-import { tellReasons } from "../chemistry/reasons.ts";
 import { reworkGlaze } from "../chemistry/rework-glaze.ts";
+import { tellReasons } from "../chemistry/why-no-chemistry.ts";
 import type { Archive, Filed } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import { idKey } from "../terms/ids.ts";
@@ -20,7 +20,7 @@ export interface ReworkOptions {
 }
 
 /**
- * Prints the recipe that comes nearest to a glaze without one of its materials. That nothing
+ * Prints the ways to make a glaze without one of its materials, the nearest first. That nothing
  * comes near is an answer too.
  */
 export async function rework(glaze: string, options: ReworkOptions): Promise<number> {
@@ -60,7 +60,9 @@ function checkWith(
   without: string,
   written: readonly string[],
 ): readonly string[] {
-  if (written.some((material) => idKey(material) === idKey(without)))
+  const findId = findMaterialIdOf(archive);
+  const keyOf = (word: string) => idKey(findId(word) ?? word);
+  if (written.some((material) => keyOf(material) === keyOf(without)))
     throw new WrongUsage(`${without} cannot be both what there is and what there is not.`);
   for (const material of written) checkMaterial(archive, material);
   return written;

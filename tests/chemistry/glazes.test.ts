@@ -2,7 +2,7 @@ import { fc, test as propertyTest } from "@fast-check/vitest";
 import { describe, expect, test } from "vitest";
 import { chemistryOfGlazes, type GlazeChemistryResult } from "../../src/chemistry/glazes.ts";
 import { sumOfOxides } from "../../src/chemistry/oxide-sums.ts";
-import { tellReasons } from "../../src/chemistry/reasons.ts";
+import { tellReasons } from "../../src/chemistry/why-no-chemistry.ts";
 import type { Filed } from "../../src/records/archive.ts";
 import { type GlazeRecord, glazeSchema } from "../../src/records/glaze.ts";
 import { type MaterialRecord, materialSchema } from "../../src/records/material.ts";

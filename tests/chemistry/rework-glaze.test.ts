@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { findClayExpansion } from "../../src/chemistry/from-records.ts";
-import { tellReasons } from "../../src/chemistry/reasons.ts";
+import type { Portion } from "../../src/chemistry/recipe.ts";
 import { reworkGlaze } from "../../src/chemistry/rework-glaze.ts";
+import { tellReasons } from "../../src/chemistry/why-no-chemistry.ts";
 import { claySchema } from "../../src/records/clay.ts";
 import { glazeSchema } from "../../src/records/glaze.ts";
 import { materialSchema } from "../../src/records/material.ts";
@@ -39,20 +40,21 @@ const archive = {
 function rework(id: string, without: string, withOthers?: readonly string[]) {
   const found = reworkGlaze(archive, id, { without, withOthers });
   if (!found.ok) throw new Error(tellReasons(found.reasons));
-  const { rework: nearest } = found;
+  const [nearest] = found.proposals;
   if (!nearest) throw new Error("no recipe");
-  return { ...found, rework: nearest };
+  return { ...found, ...nearest };
 }
+
+const idsOf = (portions: readonly Portion[]) => portions.map(({ material: m }) => m);
 
 describe("a glaze reworked", () => {
   test("without one material is made from the rest and from what the studio has", () => {
-    const { rework: found, brought } = rework("clear", "Whiting");
-    const used = found.portions.map((portion) => portion.material);
-    expect(used).toContain("wollastonite");
-    expect(used).toContain("red-iron-oxide");
-    expect(used).not.toContain("whiting");
+    const { rework: found, base, additions, sources } = rework("clear", "Whiting");
+    expect(idsOf(base)).toContain("wollastonite");
+    expect(idsOf(base)).not.toContain("whiting");
+    expect(additions).toEqual([{ material: "red-iron-oxide", parts: 2 }]);
     expect(found.unreached).toEqual([]);
-    expect(brought).toEqual([]);
+    expect(sources).toEqual([]);
   });
 
   test("takes a material from the archive's own records", () => {
@@ -83,29 +85,26 @@ describe("a glaze reworked", () => {
     const bare = { glazes: archive.glazes, materials: new Map() };
     const found = reworkGlaze(bare, "calcia", { without: "silica", withOthers: [] });
     if (!found.ok) throw new Error(tellReasons(found.reasons));
-    expect(found.brought.map(({ material: m }) => m)).toContain("petalite");
+    expect(found.sources.map(({ material: m }) => m)).toContain("pyrophyllite");
     const told = found.cautions.map(({ code }) => code);
     expect(told).toContain("silica-dust");
-    // Its lithium is bound in the mineral.
-    expect(told).not.toContain("raw-material");
   });
 
-  test("is told against the recipe as it is written, in a hundred parts", () => {
+  test("is told against the recipe as it is written, base and additions apart", () => {
     const { before } = rework("clear", "whiting");
-    expect(before.map(({ material: m }) => m)).toEqual([
-      ...["potash-feldspar", "whiting", "kaolin", "silica", "red-iron-oxide"],
-    ]);
-    expect(before.reduce((sum, { parts }) => sum + parts, 0)).toBeCloseTo(100, 10);
-    expect(before[4]?.parts).toBeCloseTo(200 / 102, 10);
+    expect(idsOf(before.base)).toEqual(["potash-feldspar", "whiting", "kaolin", "silica"]);
+    expect(before.base.reduce((sum, { parts }) => sum + parts, 0)).toBeCloseTo(100, 10);
+    expect(before.additions).toEqual([{ material: "red-iron-oxide", parts: 2 }]);
   });
 
   test("cannot be made without a flux, and is told what would bring one", () => {
     const bare = { glazes: archive.glazes, materials: new Map() };
     const found = reworkGlaze(bare, "calcia", { without: "wollastonite", withOthers: ["kaolin"] });
     if (!found.ok) throw new Error(tellReasons(found.reasons));
-    expect(found.rework).toBeNull();
-    expect(found.brought.map(({ oxide }) => oxide)).toContain("CaO");
-    expect(found.brought.map(({ material: m }) => m)).not.toContain("wollastonite");
+    expect(found.proposals).toEqual([]);
+    expect(found.sources.map(({ oxide }) => oxide)).toContain("CaO");
+    expect(found.sources[0]).toMatchObject({ oxide: "CaO", material: "whiting" });
+    expect(found.sources.map(({ material: m }) => m)).not.toContain("wollastonite");
   });
 
   test("takes no more than two materials that nobody named, and half a part of each at least", () => {
@@ -128,11 +127,14 @@ describe("a glaze reworked", () => {
       ["lead-clear", "lead-bisilicate"],
     ] as const) {
       const found = reworkGlaze(wide, id, { without });
-      if (!found.ok || !found.rework) throw new Error(`${id} without ${without}: no recipe`);
-      const held = found.before.map(({ material: m }) => m);
-      const added = found.rework.portions.filter(({ material: m }) => !held.includes(m));
-      expect(added.length, `${id} without ${without}`).toBeLessThanOrEqual(2);
-      for (const { parts } of added) expect(parts).toBeGreaterThanOrEqual(0.5);
+      if (!found.ok || found.proposals.length === 0)
+        throw new Error(`${id} without ${without}: no recipe`);
+      for (const { base } of found.proposals) {
+        const held = idsOf(found.before.base);
+        const added = base.filter(({ material: m }) => !held.includes(m));
+        expect(added.length, `${id} without ${without}`).toBeLessThanOrEqual(2);
+        for (const { parts } of added) expect(parts).toBeGreaterThanOrEqual(0.5);
+      }
     }
   });
 
@@ -146,7 +148,7 @@ describe("a glaze reworked", () => {
     };
     const used = (withOthers?: readonly string[]) => {
       const found = reworkGlaze(barium, "clear", { without: "whiting", withOthers });
-      return found.ok ? (found.rework?.portions.map(({ material: m }) => m) ?? []) : [];
+      return found.ok ? found.proposals.flatMap(({ base }) => idsOf(base)) : [];
     };
     expect(used()).not.toContain("barium-carbonate");
     expect(used()).not.toContain("spodumene");
@@ -162,7 +164,7 @@ describe("a glaze reworked", () => {
         without: "chalk",
         withOthers: ["wollastonite"],
       });
-      return found.ok ? [found.before, found.rework?.portions] : [];
+      return found.ok ? [found.before, found.proposals] : [];
     };
     expect(named("flint")).toEqual(named("silica"));
     expect(named("flint")).not.toEqual([]);
@@ -170,10 +172,61 @@ describe("a glaze reworked", () => {
 
   test("never has lead brought in", () => {
     for (const without of ["whiting", "potash-feldspar", "silica", "kaolin"]) {
-      const { rework: found, brought } = rework("clear", without);
-      const named = [...found.portions, ...brought].map(({ material: m }) => m);
+      const { base, sources } = rework("clear", without);
+      const named = [...idsOf(base), ...sources.map(({ material: m }) => m)];
       expect(named.filter((id) => id.startsWith("lead"))).toEqual([]);
     }
+  });
+
+  test("keeps its additions as they were written, and says how much stronger they are", () => {
+    const found = rework("clear", "whiting", ["wollastonite"]);
+    for (const { additions } of found.proposals)
+      expect(additions).toEqual([{ material: "red-iron-oxide", parts: 2 }]);
+    // Wollastonite loses nothing in the fire, so the same two parts are thinner.
+    expect(found.additionStrength).toBeGreaterThan(0.9);
+    expect(found.additionStrength).toBeLessThan(1);
+  });
+
+  test("whose missing material is added on top keeps its base, and is told so", () => {
+    const found = rework("clear", "red-iron-oxide", ["black-iron-oxide"]);
+    expect(found.lostAddition).toEqual({ material: "red-iron-oxide", parts: 2 });
+    expect(found.proposals.map(({ kind }) => kind)).toEqual(["addition", "bare"]);
+    // Two of Fe2O3, in Fe3O4: 2 × (231.53 / 3) / (159.69 / 2), by the molar masses of minerals.csv.
+    expect(found.additions).toEqual([
+      { material: "black-iron-oxide", parts: expect.closeTo(1.933, 3) },
+    ]);
+    expect(found.base.find(({ material: m }) => m === "whiting")?.parts).toBeCloseTo(18, 10);
+    const bare = reworkGlaze({ ...archive, materials: new Map() }, "clear", {
+      without: "red-iron-oxide",
+    });
+    if (!bare.ok) throw new Error(tellReasons(bare.reasons));
+    expect(bare.sources[0]).toMatchObject({ oxide: "Fe2O3", material: "black-iron-oxide" });
+  });
+
+  test("says which typical analyses each proposal rests on", () => {
+    const found = rework("clear", "kaolin", ["ball-clay"]);
+    expect(found.figures.typical).toEqual(["ball-clay"]);
+    expect(rework("clear", "whiting", ["wollastonite"]).figures.typical).toEqual([]);
+  });
+
+  test("costs what its prices come to, and no more is said than is known", () => {
+    const priced = {
+      ...archive,
+      materials: new Map([
+        ...["potash-feldspar", "kaolin", "silica", "red-iron-oxide"].map((id) =>
+          material(id, { price: "2" }),
+        ),
+      ]),
+    };
+    const found = reworkGlaze(priced, "clear", {
+      without: "whiting",
+      withOthers: ["wollastonite"],
+    });
+    if (!found.ok) throw new Error(tellReasons(found.reasons));
+    expect(found.before.figures.cost.unpriced).toEqual(["whiting"]);
+    const [nearest] = found.proposals;
+    expect(nearest?.figures.cost.unpriced).toEqual(["wollastonite"]);
+    expect(nearest?.figures.cost.known).toBeLessThan(2);
   });
 
   test("is refused with the reason where it cannot be", () => {

@@ -1,15 +1,12 @@
 import { fc, test as propertyTest } from "@fast-check/vitest";
 import { describe, expect, test } from "vitest";
-import { findBringers, suggestibleMaterials } from "../../src/chemistry/bringers.ts";
+import { analyseFormula } from "../../src/chemistry/analysis.ts";
 import { findNonNegativeAmounts } from "../../src/chemistry/least-squares.ts";
 import { materialFinder } from "../../src/chemistry/materials.ts";
 import { mixAnalyses } from "../../src/chemistry/mix.ts";
-import {
-  type Candidate,
-  findLargestDifference,
-  findNearestRecipe,
-  type Rework,
-} from "../../src/chemistry/rework.ts";
+import { findOxideSources, suggestibleMaterials } from "../../src/chemistry/oxide-sources.ts";
+import { type Candidate, findNearestRecipe, type Rework } from "../../src/chemistry/rework.ts";
+import { findLargestDifference } from "../../src/chemistry/rework-distance.ts";
 import { molesToUnity, weightsToMoles } from "../../src/chemistry/unity.ts";
 import type { OxideAmounts } from "../../src/terms/oxides.ts";
 import { largestDifference } from "./reference.ts";
@@ -20,6 +17,12 @@ function candidate(material: string): Candidate {
   const found = findMaterial(material);
   if (!found.ok) throw new Error(found.reasons[0].message);
   return { material, analysis: found.material.analysis };
+}
+
+function analysisOf(formula: string): Candidate["analysis"] {
+  const reading = analyseFormula(formula);
+  if (!reading.ok) throw new Error(reading.problem.message);
+  return reading.analysis;
 }
 
 const candidates = (...ids: string[]) => ids.map(candidate);
@@ -89,14 +92,31 @@ describe("a rework", () => {
     });
   });
 
-  test("names the materials that would bring what is lacking, the nearest first", () => {
+  test("names the materials that would bring what is lacking, those that studios have first", () => {
     const stock = candidates("soda-feldspar", "whiting", "kaolin", "silica");
-    const brought = findBringers(cone4, rework(cone4, stock), stock, suggestibleMaterials());
-    expect(brought.every(({ oxide }) => oxide === "K2O")).toBe(true);
-    expect(brought.map(({ material }) => material)).toContain("potash-feldspar");
-    expect(brought[0]?.distance).toBeLessThan(0.01);
-    const distances = brought.map(({ distance }) => distance);
-    expect(distances).toEqual(distances.toSorted((a, b) => a - b));
+    const sources = findOxideSources(cone4, rework(cone4, stock), stock, suggestibleMaterials());
+    expect(sources.every(({ oxide }) => oxide === "K2O")).toBe(true);
+    expect(sources[0]).toMatchObject({
+      material: "potash-feldspar",
+      why: "brings potassium with alumina and silica",
+    });
+    expect(sources[0]?.distance).toBeLessThan(0.01);
+  });
+
+  test("names whiting before plaster, and strontium carbonate before celestite", () => {
+    const wanted = { K2O: 0.3, CaO: 0.5, SrO: 0.2, Al2O3: 0.5, SiO2: 4 };
+    const stock = candidates("potash-feldspar", "kaolin", "silica");
+    const celestite = { material: "celestite", analysis: analysisOf("SrSO4") };
+    const plaster = { material: "plaster", analysis: analysisOf("CaSO4·0.5H2O") };
+    const others = [celestite, plaster, ...candidates("whiting", "strontium-carbonate")];
+    const sources = findOxideSources(wanted, rework(wanted, stock), stock, others);
+    const namedFor = (of: string) =>
+      sources.filter(({ oxide }) => oxide === of).map(({ material }) => material);
+    expect(namedFor("CaO")).toEqual(["whiting", "plaster"]);
+    expect(namedFor("SrO")).toEqual(["strontium-carbonate", "celestite"]);
+    expect(sources.find(({ material }) => material === "whiting")?.why).toBe(
+      "brings calcium and nothing else",
+    );
   });
 
   test("takes a clay-rich stock as near as it goes and says that there is too much alumina", () => {

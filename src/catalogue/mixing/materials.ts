@@ -8,7 +8,7 @@ import {
   materialFinder,
 } from "../../chemistry/materials.ts";
 import type { CarriedMaterial } from "../../chemistry/minerals/mineral.ts";
-import { tellReasons } from "../../chemistry/reasons.ts";
+import { tellReasons } from "../../chemistry/why-no-chemistry.ts";
 import { type Archive, findById } from "../../records/archive.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
 import { materialUrl } from "../addresses.ts";

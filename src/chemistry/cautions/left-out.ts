@@ -9,7 +9,7 @@ import { substances } from "./substances.ts";
  * Whether Tilebook never brings a material into a recipe of its own accord: whatever holds, or by
  * its name may hold, a poison, hexavalent chromium or asbestos, and salt.
  */
-export function isShunned(ingredient: Ingredient): boolean {
+export function isLeftOut(ingredient: Ingredient): boolean {
   const holdsPoison = substances.some(
     (substance) => substance.isPoison && amountIn(ingredient, substance) !== 0,
   );
