@@ -15,6 +15,8 @@ const rounds = 200;
 /**
  * Moves boxes of one size off one another, each as near to its own point as the others let it.
  * Boxes that share a point part in a fixed order, so that the same map always looks the same.
+ * Pushing can go round in circles where many points crowd a corner: what still overlaps in the end
+ * is set in rows and columns instead, as long as there is room.
  *
  * @param points where the middle of each is to stand
  * @param room what they stand in, from 0, 0
@@ -23,12 +25,42 @@ const rounds = 200;
 export function placeBoxes(points: readonly Place[], box: Box, room: Box): readonly Place[] {
   const places = points.map(spread);
   for (let round = 0; round < rounds; round++) {
-    const isSettled = !pushApart(places, box, round);
     for (const place of places) keepInside(place, box, room);
-    if (isSettled) break;
+    if (!pushApart(places, box, round)) return places;
+    for (const place of places) keepInside(place, box, room);
     if (round < rounds / 2) for (const [i, place] of places.entries()) pull(place, points[i]);
   }
-  return places;
+  return (hidesAny(places, box) && placeInRows(points, box, room)) || places;
+}
+
+/** Less than this nobody sees. */
+const unseen = 1;
+
+function hidesAny(places: readonly Place[], { width, height }: Box): boolean {
+  return places.some((a, i) =>
+    places
+      .slice(i + 1)
+      .some((b) => width - Math.abs(b.x - a.x) >= unseen && height - Math.abs(b.y - a.y) >= unseen),
+  );
+}
+
+/** Each at the nearest place that is free in rows and columns; undefined where they are too many. */
+function placeInRows(points: readonly Place[], box: Box, room: Box): readonly Place[] | undefined {
+  let free = middlesAlong(room.height, box.height).flatMap((y) =>
+    middlesAlong(room.width, box.width).map((x) => ({ x, y })),
+  );
+  if (free.length < points.length) return undefined;
+  return points.map((point) => {
+    const nearest = free.reduce((a, b) => (distance(b, point) < distance(a, point) ? b : a));
+    free = free.filter((place) => place !== nearest);
+    return nearest;
+  });
+}
+
+/** The middles of as many boxes as a length holds, evenly apart. */
+function middlesAlong(length: number, size: number): readonly number[] {
+  const many = Math.floor(length / size);
+  return Array.from({ length: many }, (_, i) => ((i + 0.5) * length) / many);
 }
 
 interface Moving {

@@ -32,6 +32,15 @@ describe("photographs on a map", () => {
     expect(Math.hypot((place?.x ?? 0) - 300, (place?.y ?? 0) - 300)).toBeLessThan(2);
   });
 
+  test("hide no other where pushing them out of a corner goes round in circles", () => {
+    const heights = [0, 0, 0, 0, 0, 0, 0, 501.65310900841223, 0, 570.9541015624989];
+    const corner = heights.map((y) => ({ x: 0, y }));
+    const places = placeBoxes(corner, box, room);
+    for (const [i, a] of places.entries())
+      for (const b of places.slice(i + 1))
+        expect(Math.max(Math.abs(a.x - b.x), Math.abs(a.y - b.y))).toBeGreaterThan(119);
+  });
+
   test("of one point part the same way every time", () => {
     const same = Array.from({ length: 5 }, () => ({ x: 400, y: 300 }));
     expect(placeBoxes(same, box, room)).toEqual(placeBoxes(same, box, room));
