@@ -1,5 +1,6 @@
 /** How a command ends, and what is said when it fails for another reason than the archive. */
 import { RefusedFolder } from "../publish/site-folder.ts";
+import { StagingLost } from "../publish/staging.ts";
 
 export const exitCodes = {
   done: 0,
@@ -49,7 +50,7 @@ const advice: Readonly<Record<string, string>> = {
 
 /** What went wrong, in words. */
 export function describeFailure(error: unknown): string {
-  if (isWrongUsage(error)) return error.message;
+  if (isWrongUsage(error) || error instanceof StagingLost) return error.message;
   if (!(error instanceof Error)) return `Something failed: ${String(error)}`;
   const { code, path, dest } = error as NodeJS.ErrnoException & { dest?: string };
   const place = dest ?? path;

@@ -29,6 +29,12 @@ export function errorCode(cause: unknown): string | undefined {
   return typeof cause.code === "string" ? cause.code : undefined;
 }
 
+/** Whether the system failed for one of these reasons. */
+export function hasCode(cause: unknown, ...codes: readonly string[]): boolean {
+  const code = errorCode(cause);
+  return code !== undefined && codes.includes(code);
+}
+
 /** Does something to a file or folder; a failure of the system becomes a `MachineError`. */
 export function onMachine<T>(doing: string, path: string, work: () => T): T {
   try {

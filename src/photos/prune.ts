@@ -1,7 +1,8 @@
 import { existsSync } from "node:fs";
 import { readdir, rm, stat } from "node:fs/promises";
 import { join } from "node:path";
-import { hasCode, writeWhole } from "./files.ts";
+import { hasCode } from "../disk/machine-error.ts";
+import { writeWhole } from "../disk/write-whole.ts";
 import { entriesFolder, temporaryFolder } from "./store.ts";
 
 const day = 24 * 60 * 60 * 1000;

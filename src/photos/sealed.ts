@@ -2,8 +2,9 @@ import { readdirSync, readFileSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { hasCode } from "../disk/machine-error.ts";
 import { isSealed, sealOf } from "../disk/own-key.ts";
-import { hasCode, writeWhole } from "./files.ts";
+import { writeWhole } from "../disk/write-whole.ts";
 import { hashOf } from "./hash.ts";
 
 /**

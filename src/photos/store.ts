@@ -1,9 +1,9 @@
 import { randomBytes } from "node:crypto";
 import { mkdir, readFile, rename, rm, stat, utimes, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { hasCode } from "../disk/machine-error.ts";
 import type { Derived } from "./derive.ts";
 import type { PictureFault } from "./fault.ts";
-import { hasCode } from "./files.ts";
 import { hashOf } from "./hash.ts";
 import type { PictureWarning } from "./quality.ts";
 import { OUTPUTS, type OutputFormat } from "./recipe.ts";

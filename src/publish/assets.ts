@@ -4,7 +4,7 @@ import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { writeOrCarry } from "./carry.ts";
-import type { Target } from "./site-folder.ts";
+import type { Target } from "./staging.ts";
 
 const project = fileURLToPath(new URL("../../", import.meta.url));
 const templates = join(project, "templates");

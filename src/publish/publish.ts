@@ -14,8 +14,8 @@ import type { Page } from "./page.ts";
 import { listPages } from "./pages/all.ts";
 import type { SitePlace } from "./pages/site.ts";
 import { writeSearch } from "./search.ts";
-import { openStaging, type Target } from "./site-folder.ts";
 import { makeSitemap } from "./sitemap.ts";
+import { openStaging, type Staging } from "./staging.ts";
 import { type PageCounts, writePages } from "./write-pages.ts";
 
 export interface SiteRequest extends SitePlace {
@@ -33,6 +33,9 @@ export interface PublishEffects {
 export interface Published extends PageCounts {
   readonly searchMade: boolean;
 }
+
+/** Where one of the sites is made. */
+type Place = Pick<Staging, "folder" | "last" | "emptyFolder">;
 
 /**
  * Writes all sites into a folder, which takes the place of the last one only when all is done.
@@ -59,8 +62,9 @@ export async function publishSites(
   }
 }
 
-function within({ folder, last }: Target, under: string): Target {
-  return { folder: join(folder, under), last: last && join(last, under) };
+function within(staging: Staging, under: string): Place {
+  const { folder, last, emptyFolder } = staging;
+  return { folder: join(folder, under), last: last && join(last, under), emptyFolder };
 }
 
 function addCounts(a: Published, b: Published): Published {
@@ -73,12 +77,12 @@ function addCounts(a: Published, b: Published): Published {
 
 async function publishOne(
   { catalogue, ...place }: SiteRequest,
-  target: Target,
+  target: Place,
   effects: PublishEffects,
 ): Promise<Published> {
   effects.stage("write pages");
   const pages = listPages(catalogue, place);
-  const counts = await writePages(pages, target);
+  const counts = await writePages(pages, target, target.emptyFolder);
   effects.stage("write pictures, data and styles");
   await writePictures(catalogue, target, effects);
   await writeAssets(target);
@@ -99,7 +103,7 @@ export function dataOf(catalogue: Catalogue, pages: readonly Page[]): readonly D
 
 async function writePictures(
   catalogue: Catalogue,
-  target: Target,
+  target: Place,
   { pictureFile }: PublishEffects,
 ): Promise<void> {
   const pictures = catalogue.tiles.flatMap((tile) => tile.pictures);

@@ -1,13 +1,14 @@
 /** The index for finding words: Pagefind's, under `pagefind/`. */
 import { createHash } from "node:crypto";
 import { existsSync } from "node:fs";
-import { readdir, readFile } from "node:fs/promises";
+import { readdir, readFile, rm } from "node:fs/promises";
 import { join, relative, sep } from "node:path";
 import * as pagefind from "pagefind";
+import { hasCode } from "../disk/machine-error.ts";
 import { isNoted, noteMade } from "../disk/own-notes.ts";
 import { linkInto, writeOrCarry } from "./carry.ts";
 import type { Page } from "./page.ts";
-import type { Target } from "./site-folder.ts";
+import type { Target } from "./staging.ts";
 
 const indexFolder = "pagefind";
 
@@ -38,11 +39,17 @@ async function readPagefindVersion(): Promise<string | undefined> {
  * It holds code: one that came with somebody's site is not believed.
  */
 async function carryIndex(last: string, folder: string, madeOf: string): Promise<boolean> {
-  const index = join(last, indexFolder);
-  if (!existsSync(index) || !isNoted(await describeIndex(index, madeOf))) return false;
-  for (const file of await listIndex(index))
-    await linkInto(join(index, file), join(folder, indexFolder, file));
-  return true;
+  const [before, index] = [join(last, indexFolder), join(folder, indexFolder)];
+  try {
+    for (const file of await listIndex(before))
+      await linkInto(join(before, file), join(index, file));
+  } catch (error) {
+    // There was none, or another build put its own site there meanwhile.
+    if (!hasCode(error, "ENOENT", "ENOTDIR")) throw error;
+  }
+  if (existsSync(index) && isNoted(await describeIndex(index, madeOf))) return true;
+  await rm(index, { recursive: true, force: true });
+  return false;
 }
 
 /** The sum of what an index was made of, and of every file in it. */

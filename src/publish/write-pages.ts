@@ -1,12 +1,11 @@
 /** Pages to disk, by way of Eleventy: only those that changed since the last site. */
-import { mkdir, mkdtemp, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import { join, relative } from "node:path";
+import { mkdir } from "node:fs/promises";
+import { relative } from "node:path";
 import Eleventy from "@11ty/eleventy";
 import { renderToString } from "preact-render-to-string";
 import { carryOver } from "./carry.ts";
 import type { Page } from "./page.ts";
-import type { Target } from "./site-folder.ts";
+import type { Target } from "./staging.ts";
 
 /** A page as HTML, the whole document. */
 export function renderPage(page: Page): string {
@@ -29,15 +28,20 @@ export interface PageCounts {
 /**
  * Writes all pages of a site into a folder of it.
  *
+ * @param emptyFolder an empty folder, for Eleventy to find nothing in
  * @throws what Eleventy throws, and where two pages have one address
  */
-export async function writePages(pages: readonly Page[], target: Target): Promise<PageCounts> {
+export async function writePages(
+  pages: readonly Page[],
+  target: Target,
+  emptyFolder: string,
+): Promise<PageCounts> {
   refuseSameAddress(pages);
   const changed: Page[] = [];
   for (const page of pages) {
     if (!(await carryOver(target, page.path, renderPage(page)))) changed.push(page);
   }
-  if (changed.length > 0) await writeWithEleventy(changed, target.folder);
+  if (changed.length > 0) await writeWithEleventy(changed, target.folder, emptyFolder);
   return { written: changed.length, carriedOver: pages.length - changed.length };
 }
 
@@ -55,8 +59,11 @@ function refuseSameAddress(pages: readonly Page[]): void {
  *
  * @throws what went wrong itself, a full disk say, and not what Eleventy wraps it in
  */
-async function writeWithEleventy(pages: readonly Page[], output: string): Promise<void> {
-  const input = await mkdtemp(join(tmpdir(), "tilebook-pages-"));
+async function writeWithEleventy(
+  pages: readonly Page[],
+  output: string,
+  input: string,
+): Promise<void> {
   try {
     await mkdir(output, { recursive: true });
     const eleventy = new Eleventy(relative(process.cwd(), input), output, {
@@ -74,8 +81,6 @@ async function writeWithEleventy(pages: readonly Page[], output: string): Promis
     await eleventy.write();
   } catch (error) {
     throw unwrapError(error);
-  } finally {
-    await rm(input, { recursive: true, force: true });
   }
 }
 

@@ -80,7 +80,7 @@ describe("a build that is killed", () => {
       const { rename } = fs.promises;
       fs.promises.rename = async (from, to) => {
         await rename(from, to);
-        if (String(to).endsWith(".tilebook-old")) process.kill(process.pid, "SIGKILL");
+        if (String(to).endsWith("last-0")) process.kill(process.pid, "SIGKILL");
       };
       syncBuiltinESMExports();`;
     const child = await spawnTilebook(["build", "--archive", archive, "--out", out], {

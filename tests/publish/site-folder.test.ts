@@ -1,24 +1,9 @@
-import { existsSync } from "node:fs";
-import {
-  mkdir,
-  mkdtemp,
-  readdir,
-  readFile,
-  rename,
-  rm,
-  symlink,
-  writeFile,
-} from "node:fs/promises";
+import { mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import {
-  checkSiteFolder,
-  openStaging,
-  RefusedFolder,
-  siteMark,
-} from "../../src/publish/site-folder.ts";
-import { failOn } from "./failing-disk.ts";
+import { checkSiteFolder, RefusedFolder } from "../../src/publish/site-folder.ts";
+import { openStaging, siteMark } from "../../src/publish/staging.ts";
 
 let base: string;
 let archive: string;
@@ -110,60 +95,5 @@ describe("a folder for the site", () => {
   test("is refused where it is a file", async () => {
     await writeFile(join(base, "file"), "x");
     await expect(checkSiteFolder(join(base, "file"), archive)).rejects.toThrow(/that is a file/u);
-  });
-});
-
-describe("a build that was cut short", () => {
-  const out = () => join(base, "site");
-
-  test("between the two renames leaves a site that the next command brings back", async () => {
-    await publish(out(), "good");
-    await rename(out(), `${out()}.tilebook-old`);
-    await checkSiteFolder(out(), archive);
-    expect(await readFile(join(out(), "index.html"), "utf8")).toBe("good");
-  });
-
-  test("between the two renames leaves it even where a checkout put the empty folder back", async () => {
-    await publish(out(), "good");
-    await rename(out(), `${out()}.tilebook-old`);
-    await mkdir(out());
-    await writeFile(join(out(), ".gitignore"), "*\n");
-    await checkSiteFolder(out(), archive);
-    expect(await readFile(join(out(), "index.html"), "utf8")).toBe("good");
-    expect((await readdir(base)).sort()).toEqual(["archive", "site"]);
-  });
-
-  test("because the new site could not take its place puts the last one back at once", async () => {
-    await publish(out(), "good");
-    failOn("rename", "EBUSY", ([from]) => from.includes(".tilebook-new-"));
-    await expect(publish(out(), "better")).rejects.toThrow("EBUSY");
-    expect(await readFile(join(out(), "index.html"), "utf8")).toBe("good");
-    expect(existsSync(`${out()}.tilebook-old`)).toBe(false);
-  });
-
-  test("after the second rename leaves nothing of the old site behind", async () => {
-    await publish(out(), "good");
-    await mkdir(`${out()}.tilebook-old`);
-    await checkSiteFolder(out(), archive);
-    expect(existsSync(`${out()}.tilebook-old`)).toBe(false);
-    expect(await readFile(join(out(), "index.html"), "utf8")).toBe("good");
-  });
-
-  test("while it was written leaves the last good site, and its own beginnings are cleared away", async () => {
-    await publish(out(), "good");
-    const neverRan = `${out()}.tilebook-new-4194999`;
-    await mkdir(neverRan);
-    await checkSiteFolder(out(), archive);
-    expect(existsSync(neverRan)).toBe(false);
-    expect(await readFile(join(out(), "index.html"), "utf8")).toBe("good");
-  });
-
-  test("and thrown away leaves the last good site", async () => {
-    await publish(out(), "good");
-    const staging = await openStaging(out());
-    await writeFile(join(staging.folder, "index.html"), "bad");
-    await staging.discard();
-    expect(await readdir(base)).toEqual(["archive", "site"]);
-    expect(await readFile(join(out(), "index.html"), "utf8")).toBe("good");
   });
 });

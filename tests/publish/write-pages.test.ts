@@ -10,12 +10,15 @@ import { renderPage, writePages } from "../../src/publish/write-pages.ts";
 let base: string;
 let last: string;
 let folder: string;
+let empty: string;
 
 beforeEach(async () => {
   base = await mkdtemp(join(tmpdir(), "tilebook-pages-test-"));
   last = join(base, "last");
   folder = join(base, "new");
+  empty = join(base, "empty");
   await mkdir(folder);
+  await mkdir(empty);
 });
 
 afterEach(async () => {
@@ -32,7 +35,10 @@ const read = (path: string) => readFile(path, "utf8");
 describe("writePages", () => {
   test("writes each page whole, at its own address", async () => {
     const pages = [page("index.html", "wall"), page("tiles/tb-014.html", "tile")];
-    expect(await writePages(pages, { folder, last: null })).toEqual({ written: 2, carriedOver: 0 });
+    expect(await writePages(pages, { folder, last: null }, empty)).toEqual({
+      written: 2,
+      carriedOver: 0,
+    });
     expect(await read(join(folder, "tiles/tb-014.html"))).toBe("<!doctype html>\n<p>tile</p>\n");
     expect(await read(join(folder, "index.html"))).toBe("<!doctype html>\n<p>wall</p>\n");
   });
@@ -45,9 +51,12 @@ describe("writePages", () => {
 
   test("carries over what has the same bytes, as the very same file, and writes what has not", async () => {
     const before = [page("a.html", "same"), page("b.html", "old")];
-    await writePages(before, { folder: last, last: null });
+    await writePages(before, { folder: last, last: null }, empty);
     const after = [page("a.html", "same"), page("b.html", "new"), page("c.html", "more")];
-    expect(await writePages(after, { folder, last })).toEqual({ written: 2, carriedOver: 1 });
+    expect(await writePages(after, { folder, last }, empty)).toEqual({
+      written: 2,
+      carriedOver: 1,
+    });
     expect((await stat(join(folder, "a.html"))).ino).toBe((await stat(join(last, "a.html"))).ino);
     expect(await read(join(folder, "b.html"))).toContain("new");
     expect(await read(join(last, "b.html"))).toContain("old");
@@ -55,12 +64,15 @@ describe("writePages", () => {
 
   test("makes anew a page that somebody edited, took away or put a folder in place of", async () => {
     const pages = [page("a.html", "a"), page("b.html", "b"), page("c.html", "c")];
-    await writePages(pages, { folder: last, last: null });
+    await writePages(pages, { folder: last, last: null }, empty);
     await writeFile(join(last, "a.html"), "<p>edited</p>");
     await rm(join(last, "b.html"));
     await rm(join(last, "c.html"));
     await mkdir(join(last, "c.html"));
-    expect(await writePages(pages, { folder, last })).toEqual({ written: 3, carriedOver: 0 });
+    expect(await writePages(pages, { folder, last }, empty)).toEqual({
+      written: 3,
+      carriedOver: 0,
+    });
     for (const name of ["a", "b", "c"]) {
       expect(await read(join(folder, `${name}.html`))).toBe(`<!doctype html>\n<p>${name}</p>\n`);
     }
@@ -69,7 +81,7 @@ describe("writePages", () => {
   test("takes no contributor's word for a template, in a page or in its address", async () => {
     const words = "{{ pages }} {% raw %} <%= 1 %> #{1} --- permalink: x ---";
     const path = "tiles/{{ sheet.path }}.html";
-    await writePages([page(path, words)], { folder, last: null });
+    await writePages([page(path, words)], { folder, last: null }, empty);
     expect(await read(join(folder, path))).toBe(
       `<!doctype html>\n<p>${words.replace("<%= 1 %>", "&lt;%= 1 %>")}</p>\n`,
     );
@@ -80,6 +92,7 @@ describe("writePages", () => {
     await writePages(
       paths.map((path) => page(path, path)),
       { folder, last: null },
+      empty,
     );
     for (const path of paths) expect(existsSync(join(folder, path)), path).toBe(true);
   });
@@ -93,13 +106,13 @@ describe("writePages", () => {
       return clock;
     });
     const pages = [page("a.html", "a"), page("b.html", "b"), page("c.html", "c")];
-    await writePages(pages, { folder, last: null });
+    await writePages(pages, { folder, last: null }, empty);
     for (const spy of [...said, written]) expect(spy).not.toHaveBeenCalled();
   });
 
   test("refuses two pages with one address before anything is written", async () => {
     const pages = [page("a.html", "one"), page("a.html", "two")];
-    await expect(writePages(pages, { folder, last: null })).rejects.toThrow(
+    await expect(writePages(pages, { folder, last: null }, empty)).rejects.toThrow(
       "Two pages have the address a.html",
     );
     expect(existsSync(join(folder, "a.html"))).toBe(false);
