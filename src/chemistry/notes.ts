@@ -13,7 +13,7 @@ export interface Note {
   readonly message: string;
 }
 
-/** A number in a sentence: two decimals at most, none where they say nothing. */
+/** Per cent in a sentence: one decimal at most, or two where one would say nothing. */
 export function formatAmount(amount: number): string {
-  return String(Number(amount.toFixed(2)));
+  return String(Number(amount.toFixed(Math.abs(amount) < 0.1 ? 2 : 1)));
 }

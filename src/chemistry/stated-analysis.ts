@@ -121,7 +121,7 @@ function findElementOfOxide(key: string): Element | undefined {
 }
 
 function gas(key: string, amount: number): Share {
-  const message = `${key} ${formatAmount(amount)} is counted as loss`;
+  const message = `${key} ${amount} is counted as loss`;
   return {
     analysis: { oxides: {}, loss: amount, fluorine: 0 },
     uncounted: 0,
@@ -140,7 +140,7 @@ function restated(key: string, amount: number): Share | undefined {
   const { analysis } = reading;
   const [oxide, perCent] = presentOxides(analysis.oxides)[0] ?? [];
   if (oxide === undefined || perCent === undefined) return undefined;
-  const message = `${key} ${formatAmount(amount)} is stated as ${oxide} ${formatAmount(of(perCent))}, as it is when fired`;
+  const message = `${key} ${amount} is stated as ${oxide} ${formatAmount(of(perCent))}, as it is when fired`;
   return {
     analysis: { oxides: { [oxide]: of(perCent) }, loss: of(analysis.loss), fluorine: 0 },
     uncounted: 0,
@@ -149,7 +149,7 @@ function restated(key: string, amount: number): Share | undefined {
 }
 
 function uncounted(key: string, amount: number, element: Element): Share {
-  const message = `${key} ${formatAmount(amount)} is left out: Tilebook counts no oxide of ${element}`;
+  const message = `${key} ${amount} is left out: Tilebook counts no oxide of ${element}`;
   return {
     analysis: { oxides: {}, loss: 0, fluorine: 0 },
     uncounted: amount,

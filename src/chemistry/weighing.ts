@@ -45,12 +45,6 @@ export interface Slop {
   readonly dryDensity: number;
 }
 
-/**
- * What most glaze materials without lead come to, in g/cm³: 2.5 to 2.6, M. Cardew, Pioneer
- * Pottery (1969), as quoted on a potters' mailing list (the quotation compared, the book not).
- */
-export const usualDryDensity = 2.6;
-
 /** A batch by the volume and specific gravity of its slop; additions are in the dry weight. */
 export function weighOutLitres(recipe: Recipe, slop: Slop): WeighingSheet {
   const dry = dryGrams(slop);
@@ -68,12 +62,27 @@ function partsOf(recipe: Recipe): number {
  * weigh more than the water whose place they take, so W = (P - 1000) d / (d - 1) grams of dry
  * matter for P grams a litre and a dry density d.
  *
- * Source: A. Brongniart, Traité des arts céramiques (1844), from memory; the relation as quoted
- * from M. Cardew, Pioneer Pottery (1969), compared.
+ * Source: A. Brongniart, Traité des arts céramiques (1844), from memory; the relation as printed
+ * in Forming Techniques for the Self-Reliant Potter (GTZ 1991), appendix, compared.
  */
 export function dryGrams({ litres, specificGravity, dryDensity }: Slop): number {
   return (1000 * litres * (specificGravity - 1) * dryDensity) / (dryDensity - 1);
 }
+
+/**
+ * The water that brings dry glaze to a specific gravity, in grams or millilitres for each gram of
+ * it: what is left of Brongniart's litre when its dry glaze is taken out.
+ */
+export function waterPerGram(specificGravity: number, dryDensity: number): number {
+  const slop = { litres: 1, specificGravity, dryDensity };
+  return (1000 * specificGravity) / dryGrams(slop) - 1;
+}
+
+/**
+ * What sieve, bucket, brush and drips keep of a slop, in per cent: common practice, no source.
+ * Whoever knows better what is lost in their studio writes that.
+ */
+export const usualLossPerCent = 5;
 
 function sheet(recipe: Recipe, gramsPerPart: number, waterGrams: number | null): WeighingSheet {
   const items = recipeToBatch(recipe).map(({ material, weight, isAddition }) => ({

@@ -3,7 +3,7 @@ import type { VNode } from "preact";
 import type { CatalogueGlaze, Melt, MeltedCoats, Overlap } from "../../src/catalogue/types.ts";
 import { type Oxide, oxides } from "../../src/terms/oxides.ts";
 import { Formula } from "../parts/formula.tsx";
-import { fixed, formatMoles } from "../words/chemistry.ts";
+import { asPerCent, fixed, formatMoles } from "../words/chemistry.ts";
 import { count, listed } from "../words/numbers.ts";
 import { MeltPath } from "./melt-path.tsx";
 
@@ -92,7 +92,7 @@ function MeltedTable(props: {
                 {range && <span class="range">{rangeWords(range, oxide)}</span>}
               </td>
               <td>{molesOf(over.chemistry, oxide)}</td>
-              <td>{fixed(melt.chemistry?.weightPercent[oxide] ?? 0, 1)}</td>
+              <td>{asPerCent(melt.chemistry?.weightPercent[oxide] ?? 0)}</td>
             </tr>
           ))}
         </tbody>

@@ -3,10 +3,11 @@
  * script runs. It is printed by itself, with its cautions.
  */
 import type { VNode } from "preact";
-import { dryGrams, usualDryDensity } from "../../src/catalogue/mixing/weighing.ts";
-import type { CatalogueGlaze, WeighedPart } from "../../src/catalogue/types.ts";
-import { fixed, formatGrams } from "../words/chemistry.ts";
+import { dryGrams, usualLossPerCent, waterPerGram } from "../../src/catalogue/mixing/weighing.ts";
+import type { CatalogueGlaze, DryDensity, WeighedPart } from "../../src/catalogue/types.ts";
+import { asPrice, readOnScale, roughly } from "../words/chemistry.ts";
 import { listed } from "../words/numbers.ts";
+import { densityWords } from "../words/weighing.ts";
 import { Hazards } from "./hazards.tsx";
 
 interface WeighingProps {
@@ -21,7 +22,7 @@ const batches = [
 ] as const;
 
 export function WeighingSheet({ root, glaze }: WeighingProps): VNode | null {
-  const { batch, name, hazards, ingredients } = glaze;
+  const { batch, dryDensity, name, hazards, ingredients } = glaze;
   if (!batch) return null;
   const hasAdditions = batch.some(({ isAddition }) => isAddition);
   return (
@@ -36,7 +37,7 @@ export function WeighingSheet({ root, glaze }: WeighingProps): VNode | null {
               : "A batch is counted by its dry weight."}{" "}
             <Cost batch={batch} />
           </p>
-          <ByTheBucket />
+          {dryDensity && <ByTheBucket density={dryDensity} />}
         </div>
         <div id="mind">
           <Hazards root={root} hazards={hazards} />
@@ -82,7 +83,7 @@ function SheetTable({ root, batch, showsParts }: TableProps): VNode {
             </th>
             {showsParts && <td>{Number(part.parts.toFixed(2))}</td>}
             {batches.map(([grams]) => (
-              <td class="fixed-batch">{formatGrams((part.parts / base) * grams)}</td>
+              <td class="fixed-batch">{readOnScale((part.parts / base) * grams)}</td>
             ))}
           </tr>
         ))}
@@ -92,7 +93,7 @@ function SheetTable({ root, batch, showsParts }: TableProps): VNode {
           <th scope="row">All of it, dry</th>
           {showsParts && <td>{Number(total.toFixed(2))}</td>}
           {batches.map(([grams]) => (
-            <td class="fixed-batch">{formatGrams((total / base) * grams)}</td>
+            <td class="fixed-batch">{readOnScale((total / base) * grams)}</td>
           ))}
         </tr>
       </tfoot>
@@ -113,7 +114,7 @@ function Cost({ batch }: { readonly batch: readonly WeighedPart[] }): VNode | nu
   const unpriced = batch.filter(({ price }) => price === null).map(({ name }) => name);
   if (unpriced.length === batch.length) return null;
   const total = batch.reduce((sum, { parts, price }) => sum + parts * (price ?? 0), 0);
-  const amount = fixed(total / sumOf(batch), 2);
+  const amount = asPrice(total / sumOf(batch));
   const figures = <span class="figures">{amount}</span>;
   if (unpriced.length === 0)
     return (
@@ -122,7 +123,7 @@ function Cost({ batch }: { readonly batch: readonly WeighedPart[] }): VNode | nu
       </span>
     );
   const missing = `no price is written for ${listed(unpriced)}`;
-  if (Number(amount) === 0)
+  if (amount === "0.00")
     return <span class="cost">What a kilogram of it costs is not known: {missing}.</span>;
   return (
     <span class="cost">
@@ -133,18 +134,46 @@ function Cost({ batch }: { readonly batch: readonly WeighedPart[] }): VNode | nu
 
 const gravities = [1.4, 1.45, 1.5] as const;
 
-/** Brongniart's relation, and what it comes to at the usual gravities. */
-function ByTheBucket(): VNode {
-  const told = gravities.map((specificGravity) => {
-    const grams = dryGrams({ litres: 1, specificGravity, dryDensity: usualDryDensity });
-    return `${formatGrams(grams)} g at ${specificGravity.toFixed(2)}`;
-  });
+/** Brongniart's relation with this recipe's density, and what it comes to at the usual gravities. */
+function ByTheBucket({ density }: { readonly density: DryDensity }): VNode {
+  const { low, likely, high } = density;
   return (
-    <p class="quiet bucket" data-dry-density={usualDryDensity}>
-      By the bucket: a litre of slop holds so many grams of dry glaze by its specific gravity,{" "}
-      {listed(told)}. After Brongniart, 1000 (gravity − 1) d ÷ (d − 1), with a dry density d of{" "}
-      {usualDryDensity} g/cm³, near that of most glazes without lead; a glaze rich in zircon, tin or
-      barium is denser.
-    </p>
+    <div
+      class="bucket"
+      data-dry-density={likely.toFixed(2)}
+      data-dry-density-low={low.toFixed(2)}
+      data-dry-density-high={high.toFixed(2)}
+      data-loss={usualLossPerCent}
+    >
+      <h3>By the bucket</h3>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Specific gravity</th>
+            <th scope="col">Dry glaze in a litre</th>
+            <th scope="col">Water to a kilogram of it</th>
+          </tr>
+        </thead>
+        <tbody>
+          {gravities.map((gravity) => (
+            <tr>
+              <th scope="row">{gravity.toFixed(2)}</th>
+              <td>{roughly(dryGrams(litreOf(gravity, likely)))} g</td>
+              <td>{roughly(1000 * waterPerGram(gravity, likely))} ml</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p class="quiet">{densityWords(density)}</p>
+      <p class="quiet">
+        After Brongniart, grams of dry glaze in a litre = 1000 (gravity − 1) d ÷ (d − 1). Sieve,
+        bucket and drips keep about {usualLossPerCent} per cent (common practice, no source): mix so
+        much more than you need. What dissolves, as soda ash does, takes less room than its powder.
+      </p>
+    </div>
   );
+}
+
+function litreOf(specificGravity: number, dryDensity: number) {
+  return { litres: 1, specificGravity, dryDensity };
 }

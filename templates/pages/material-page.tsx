@@ -8,7 +8,7 @@ import { Document } from "../parts/document.tsx";
 import { Formula } from "../parts/formula.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { Quotation } from "../parts/notes.tsx";
-import { fixed } from "../words/chemistry.ts";
+import { asPerCent, asPrice } from "../words/chemistry.ts";
 import { originWords, sourceOfFigures, writeOverWords } from "../words/material.ts";
 import { count } from "../words/numbers.ts";
 
@@ -36,7 +36,7 @@ export function MaterialPage(props: MaterialPageProps): VNode {
             of={[
               ["Formula", record.formula ? <Formula of={record.formula} /> : null],
               ["Also called", carried?.tradeNames.join(", ")],
-              ["A kilogram costs", record.price === undefined ? null : fixed(record.price, 2)],
+              ["A kilogram costs", record.price === undefined ? null : asPrice(record.price)],
             ]}
           />
           <MadeOf {...props} />
@@ -90,18 +90,18 @@ function MadeOf({ material: { analysis, whyNoAnalysis } }: MaterialPageProps): V
             <th scope="row">
               <Formula of={oxide} />
             </th>
-            <td>{fixed(weight, 2)}</td>
+            <td>{asPerCent(weight)}</td>
           </tr>
         ))}
         {analysis.fluorine > 0 && (
           <tr>
             <th scope="row">fluorine, of which some stays</th>
-            <td>{fixed(analysis.fluorine, 2)}</td>
+            <td>{asPerCent(analysis.fluorine)}</td>
           </tr>
         )}
         <tr>
           <th scope="row">{analysis.loss < 0 ? "taken up in firing" : "lost in firing"}</th>
-          <td>{fixed(Math.abs(analysis.loss), 2)}</td>
+          <td>{asPerCent(Math.abs(analysis.loss))}</td>
         </tr>
       </tbody>
     </table>

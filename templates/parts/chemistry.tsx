@@ -2,7 +2,7 @@
 import type { VNode } from "preact";
 import type { CatalogueGlaze } from "../../src/catalogue/types.ts";
 import { presentOxides } from "../../src/terms/oxides.ts";
-import { formatMoles } from "../words/chemistry.ts";
+import { asPerCent, formatMoles } from "../words/chemistry.ts";
 import { Definitions } from "./definitions.tsx";
 import { Formula } from "./formula.tsx";
 
@@ -35,8 +35,8 @@ export function Chemistry({ glaze }: { readonly glaze: CatalogueGlaze }): VNode 
                 <Formula of={oxide} />
               </th>
               <td>{unity ? formatMoles(unity[oxide] ?? 0) : ""}</td>
-              <td>{figures(weight, 1)}</td>
-              <td>{figures(molePercent[oxide], 1)}</td>
+              <td>{asPerCent(weight)}</td>
+              <td>{asPerCent(molePercent[oxide] ?? 0)}</td>
             </tr>
           ))}
         </tbody>

@@ -1,35 +1,30 @@
 /** Figures and sentences of chemistry, to as many places as can be trusted. */
 import type { ClayFit, Fit, FitFault, SeenFault } from "../../src/catalogue/types.ts";
+import { withPlaces } from "../../src/terms/figures.ts";
 import { count, formatDay, listed } from "./numbers.ts";
 
-/** With a true minus. */
-export function fixed(value: number, places: number): string {
-  const text = value.toFixed(places);
-  return Number(text) === 0 ? text.replace("-", "") : text.replace("-", "−");
-}
+export {
+  asPerCent,
+  asPrice,
+  readOnScale,
+  roughly,
+  withPlaces as fixed,
+} from "../../src/terms/figures.ts";
 
 /** Moles of a unity formula: three figures, and never more than three decimals. */
 export function formatMoles(moles: number): string {
-  return fixed(moles, moles >= 1 ? 2 : 3);
+  return withPlaces(moles, moles >= 1 ? 2 : 3);
 }
 
 /** A signed difference. */
 export function signed(value: number, places: number): string {
-  const text = fixed(value, places);
+  const text = withPlaces(value, places);
   return value > 0 && Number(text) !== 0 ? `+${text}` : text;
-}
-
-/** Grams to what scales can tell: a hundredth below 10, a tenth below 1,000, whole ones above. */
-export function formatGrams(grams: number): string {
-  const places = grams < 10 ? 2 : grams < 1000 ? 1 : 0;
-  const [whole = "", part] = grams.toFixed(places).split(".");
-  const grouped = whole.replace(/\B(?=(\d{3})+$)/gu, ",");
-  return part === undefined ? grouped : `${grouped}.${part}`;
 }
 
 /** 6.1e-6 per kelvin as `6.1`. */
 export function perMillion(perKelvin: number): string {
-  return fixed(perKelvin * 1e6, 1);
+  return withPlaces(perKelvin * 1e6, 1);
 }
 
 /** `6.4 × 10⁻⁶ per kelvin between 20 and 500 °C`. */
@@ -46,7 +41,7 @@ const tendencies: Readonly<Record<Fit["tendency"], string>> = {
 
 /** `0.8 less than the clay: squeezed by it; …`. */
 export function fitWords({ difference, tendency }: Fit): string {
-  const amount = fixed(Math.abs(difference) * 1e6, 1);
+  const amount = withPlaces(Math.abs(difference) * 1e6, 1);
   return `${amount} ${difference < 0 ? "less" : "more"}: ${tendencies[tendency]}`;
 }
 

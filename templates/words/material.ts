@@ -1,7 +1,7 @@
 /** What the figures of a material rest on, in words. */
 import type { CarriedMaterial, MaterialMakeUp } from "../../src/catalogue/types.ts";
 import { presentOxides } from "../../src/terms/oxides.ts";
-import { fixed } from "./chemistry.ts";
+import { asPerCent } from "./chemistry.ts";
 
 /** What a material's figures are, without a full stop. */
 export function originWords({ carried }: { readonly carried: CarriedMaterial | null }): string {
@@ -30,13 +30,13 @@ export function makeUpWords({ analysis }: Pick<MaterialMakeUp, "analysis">): str
   const oxides = presentOxides(analysis.oxides)
     .filter(([, weight]) => weight >= 0.005)
     .sort(([, a], [, b]) => b - a)
-    .map(([oxide, weight]) => `${oxide} ${fixed(weight, 2)}`);
-  const fluorine = analysis.fluorine > 0 ? [`fluorine ${fixed(analysis.fluorine, 2)}`] : [];
+    .map(([oxide, weight]) => `${oxide} ${asPerCent(weight)}`);
+  const fluorine = analysis.fluorine > 0 ? [`fluorine ${asPerCent(analysis.fluorine)}`] : [];
   return [...oxides, ...fluorine, lossWords(analysis.loss)].filter(Boolean).join(", ");
 }
 
 function lossWords(loss: number): string {
-  const amount = fixed(Math.abs(loss), 2);
-  if (Number(amount) === 0) return "";
+  const amount = asPerCent(Math.abs(loss));
+  if (Math.abs(loss) < 0.005) return "";
   return loss < 0 ? `taken up in firing ${amount}` : `lost in firing ${amount}`;
 }

@@ -1,4 +1,5 @@
 /** Numbers, days and lists as they stand in a sentence. */
+import { groupThousands } from "../../src/terms/figures.ts";
 
 /** `1 tile`, `24 tiles`. */
 export function count(number: number, one: string, many = `${one}s`): string {
@@ -7,7 +8,7 @@ export function count(number: number, one: string, many = `${one}s`): string {
 
 /** `1204` as `1,204`. */
 export function grouped(number: number): string {
-  return String(number).replace(/\B(?=(\d{3})+$)/gu, ",");
+  return groupThousands(String(number));
 }
 
 /** `a, b and c`. */

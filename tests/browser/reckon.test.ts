@@ -23,11 +23,25 @@ describe("a batch", () => {
 
   test("by the bucket follows Brongniart's relation, additions in the dry weight", () => {
     // 1000 × 5 × 0.45 × 2.6 / 1.6 g of dry glaze, and water up to 5 litres at 1.45.
-    const wanted = { by: "bucket", litres: 5, specificGravity: 1.45, dryDensity: 2.6 } as const;
+    const wanted = {
+      by: "bucket",
+      litres: 5,
+      specificGravity: 1.45,
+      dryDensity: 2.6,
+      lossPerCent: 0,
+    } as const;
     const found = reckon(recipe, wanted);
     expect(found?.total).toBeCloseTo(3656.25, 6);
     expect(found?.water).toBeCloseTo(7250 - 3656.25, 6);
     expect(found?.grams[2]).toBeCloseTo((3656.25 * 5) / 105, 6);
+  });
+
+  test("by the bucket is so much more for what is lost, dry glaze and water alike", () => {
+    const wanted = { by: "bucket", litres: 5, specificGravity: 1.45, dryDensity: 2.6 } as const;
+    const bare = reckon(recipe, { ...wanted, lossPerCent: 0 });
+    const more = reckon(recipe, { ...wanted, lossPerCent: 10 });
+    expect(more?.total).toBeCloseTo((bare?.total ?? 0) * 1.1, 6);
+    expect(more?.water).toBeCloseTo((bare?.water ?? 0) * 1.1, 6);
   });
 
   test("costs in part what is known, where a price is missing, and the whole where none is", () => {
@@ -48,10 +62,12 @@ describe("a batch", () => {
     { by: "weight", grams: 0 },
     { by: "weight", grams: -5 },
     { by: "weight", grams: Number.NaN },
-    { by: "bucket", litres: 5, specificGravity: 1, dryDensity: 2.6 },
-    { by: "bucket", litres: 5, specificGravity: 1.4, dryDensity: 1 },
-    { by: "bucket", litres: 5, specificGravity: 2.9, dryDensity: 2.6 },
-    { by: "bucket", litres: Number.NaN, specificGravity: 1.4, dryDensity: 2.6 },
+    { by: "bucket", litres: 5, specificGravity: 1, dryDensity: 2.6, lossPerCent: 0 },
+    { by: "bucket", litres: 5, specificGravity: 1.4, dryDensity: 1, lossPerCent: 0 },
+    { by: "bucket", litres: 5, specificGravity: 2.9, dryDensity: 2.6, lossPerCent: 0 },
+    { by: "bucket", litres: Number.NaN, specificGravity: 1.4, dryDensity: 2.6, lossPerCent: 0 },
+    { by: "bucket", litres: 5, specificGravity: 1.4, dryDensity: 2.6, lossPerCent: -5 },
+    { by: "bucket", litres: 5, specificGravity: 1.4, dryDensity: 2.6, lossPerCent: Number.NaN },
   ] as const)("that cannot be weighed is none: %j", (wanted) => {
     expect(reckon(recipe, wanted)).toBeUndefined();
   });

@@ -1,7 +1,13 @@
 import { fc, test as propertyTest } from "@fast-check/vitest";
 import { describe, expect, test } from "vitest";
 import type { Recipe } from "../../src/chemistry/recipe.ts";
-import { costOf, dryGrams, weighOutGrams, weighOutLitres } from "../../src/chemistry/weighing.ts";
+import {
+  costOf,
+  dryGrams,
+  waterPerGram,
+  weighOutGrams,
+  weighOutLitres,
+} from "../../src/chemistry/weighing.ts";
 
 const recipe: Recipe = {
   ingredients: [
@@ -32,6 +38,14 @@ describe("a batch", () => {
     const thick = weighOutLitres(recipe, { ...slop, specificGravity: 1.75 });
     expect(thick.totalGrams).toBeCloseTo(1250, 6);
     expect(thick.waterGrams).toBeCloseTo(500, 6);
+  });
+
+  test("by litres agrees with the example printed for slip", () => {
+    // Forming Techniques for the Self-Reliant Potter (GTZ 1991), appendix “Dry content of liquid”
+    // (checked): a litre of 1.7 kg, clay of 2.5; 1,166 g of dry clay, printed without its last 0.7.
+    const slop = { litres: 1, specificGravity: 1.7, dryDensity: 2.5 };
+    expect(Math.floor(dryGrams(slop))).toBe(1166);
+    expect(waterPerGram(1.7, 2.5)).toBeCloseTo((1700 - dryGrams(slop)) / dryGrams(slop), 9);
   });
 
   test("by litres shares the dry matter out as the recipe does", () => {

@@ -35,7 +35,7 @@ siteTest("a batch is weighed out by grams, with a running total", async ({ open 
   await page.getByLabel("grams").fill("250");
   const columns = page.locator(".sheet-table tbody tr td:nth-last-child(-n + 2)");
   expect(await columns.allTextContents()).toEqual([
-    ...["100.0", "100.0", "75.0", "175.0", "50.0", "225.0", "25.0", "250.0"],
+    ...["100", "100", "75.0", "175", "50.0", "225", "25.0", "250"],
   ]);
   expect(await page.locator(".fixed-batch").first().isVisible()).toBe(false);
 });
@@ -45,9 +45,13 @@ siteTest("a batch is weighed out by the bucket, and tells its water", async ({ o
   await page.getByLabel("A batch").selectOption("bucket");
   await page.getByLabel("litres").fill("10");
   await page.getByLabel("specific gravity").fill("1.5");
-  // 1000 × 10 × 0.5 × 2.6 / 1.6 g dry, and the rest of 15 kg is water.
-  expect(await page.locator(".sheet-told").textContent()).toContain("With 6,875 ml of water");
+  await page.getByLabel("dry density").fill("2.6");
+  await page.getByLabel("more for loss").fill("0");
+  // 1000 × 10 × 0.5 × 2.6 / 1.6 g dry, and the rest of 15 kg, 6,875 g, is water.
+  expect(await page.locator(".sheet-told").textContent()).toContain("With 6,900 ml of water");
   expect(await page.locator(".sheet-table tfoot").textContent()).toContain("8,125");
+  await page.getByLabel("more for loss").fill("20");
+  expect(await page.locator(".sheet-table tfoot").textContent()).toContain("9,750");
   await page.getByLabel("specific gravity").fill("0.9");
   expect(await page.locator(".sheet-told").textContent()).toMatch(/^No such batch can be weighed/u);
 });

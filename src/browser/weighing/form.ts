@@ -8,8 +8,17 @@ export interface SheetForm {
   readonly wanted: () => Wanted;
 }
 
-/** @param dryDensity of most glazes, in g/cm³: what stands in the field at first */
-export function makeForm(dryDensity: number, changed: () => void): SheetForm {
+/** What the fields hold at first. */
+export interface Usual {
+  /** The dry density of this glaze and its range, in g/cm³. */
+  readonly likely: number;
+  readonly low: number;
+  readonly high: number;
+  /** What of a slop is commonly lost. */
+  readonly lossPerCent: number;
+}
+
+export function makeForm(usual: Usual, changed: () => void): SheetForm {
   const by = element(
     "select",
     {},
@@ -19,7 +28,8 @@ export function makeForm(dryDensity: number, changed: () => void): SheetForm {
   const grams = numberField("1000");
   const litres = numberField("5");
   const gravity = numberField("1.45");
-  const density = numberField(String(dryDensity));
+  const density = numberField(String(usual.likely));
+  const loss = numberField(String(usual.lossPerCent));
   const weightFields = element("p", { class: "sheet-fields" }, label("grams", grams));
   const bucketFields = element(
     "p",
@@ -27,6 +37,7 @@ export function makeForm(dryDensity: number, changed: () => void): SheetForm {
     label("litres", litres),
     label("specific gravity", gravity),
     label("dry density, g/cm³", density),
+    label("more for loss, %", loss),
   );
   bucketFields.hidden = true;
   const node = element(
@@ -51,6 +62,7 @@ export function makeForm(dryDensity: number, changed: () => void): SheetForm {
             litres: litres.valueAsNumber,
             specificGravity: gravity.valueAsNumber,
             dryDensity: density.valueAsNumber,
+            lossPerCent: loss.valueAsNumber,
           },
   };
 }

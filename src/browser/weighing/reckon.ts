@@ -18,6 +18,8 @@ export type Wanted =
       readonly specificGravity: number;
       /** Of the dry glaze, in g/cm³. */
       readonly dryDensity: number;
+      /** So much more is mixed than is asked for, since some is lost. */
+      readonly lossPerCent: number;
     };
 
 export interface Reckoned {
@@ -44,7 +46,8 @@ export function reckon(lines: readonly Line[], wanted: Wanted): Reckoned | undef
     sum += weight;
     return sum;
   });
-  const water = wanted.by === "bucket" ? 1000 * wanted.litres * wanted.specificGravity - sum : null;
+  const slop = wanted.by === "bucket" ? withLoss(wanted) : null;
+  const water = slop && 1000 * slop.litres * slop.specificGravity - sum;
   if (water !== null && water < 0) return undefined;
   const isPartCost = lines.some(({ price }) => price === null);
   return { grams, running, total: sum, water, cost: costOf(lines, grams), isPartCost };
@@ -54,7 +57,12 @@ function gramsPerPart(lines: readonly Line[], wanted: Wanted): number {
   const sumOf = (some: readonly Line[]) => some.reduce((sum, { parts }) => sum + parts, 0);
   if (wanted.by === "weight")
     return wanted.grams / sumOf(lines.filter(({ isAddition }) => !isAddition));
-  return dryGrams(wanted) / sumOf(lines);
+  if (wanted.lossPerCent < 0) return Number.NaN;
+  return dryGrams(withLoss(wanted)) / sumOf(lines);
+}
+
+function withLoss(wanted: Extract<Wanted, { by: "bucket" }>) {
+  return { ...wanted, litres: wanted.litres * (1 + wanted.lossPerCent / 100) };
 }
 
 function costOf(lines: readonly Line[], grams: readonly number[]): number | null {

@@ -1,28 +1,53 @@
 /** Turns the sheet of three batches into a sheet for any batch. */
+
+import { asPrice, readOnScale, roughly } from "../../terms/figures.ts";
 import { element } from "../parts/element.ts";
-import { makeForm } from "./form.ts";
-import { type Line, type Reckoned, reckon } from "./reckon.ts";
+import { makeForm, type Usual } from "./form.ts";
+import { type Line, type Reckoned, reckon, type Wanted } from "./reckon.ts";
 
 /** @param section the page's section that holds the table */
 export function startSheet(section: HTMLElement): void {
   const table = section.querySelector<HTMLTableElement>(".sheet-table");
   const bucket = section.querySelector<HTMLElement>(".bucket");
-  const density = Number(bucket?.dataset.dryDensity);
-  if (!table || !(density > 1)) return;
+  const usual = bucket && readUsual(bucket);
+  if (!table || !usual) return;
   const rows = [...table.tBodies].flatMap((body) => [...body.rows]);
   const lines = rows.map(readLine);
   const columns = addColumns(table, rows);
   const told = element("p", { class: "sheet-told", "aria-live": "polite" });
-  const form = makeForm(density, () => show());
+  const form = makeForm(usual, () => show());
   const show = () => {
     const reckoned = reckon(lines, form.wanted());
     columns.fill(reckoned);
-    told.textContent = tell(reckoned);
+    told.textContent = tell(reckoned) + tellRange(reckoned, form.wanted(), usual, lines);
   };
   section.classList.add("reckoned");
   table.before(form.node);
   table.after(told, printButton(), whoAndWhen());
   show();
+}
+
+/** What the page says of this glaze; undefined where nothing of the kind can be. */
+function readUsual({ dataset }: HTMLElement): Usual | undefined {
+  const { dryDensity, dryDensityLow, dryDensityHigh, loss } = dataset;
+  const [likely, low, high] = [dryDensity, dryDensityLow, dryDensityHigh].map(Number);
+  if (!likely || !low || !high || likely <= 1) return undefined;
+  return { likely, low, high, lossPerCent: Number(loss) };
+}
+
+/** How far the dry glaze of a bucket can be off, while nobody wrote a density of their own. */
+function tellRange(
+  reckoned: Reckoned | undefined,
+  wanted: Wanted,
+  { low, likely, high }: Usual,
+  lines: readonly Line[],
+): string {
+  if (!reckoned || wanted.by === "weight" || wanted.dryDensity !== likely) return "";
+  const [most, least] = [low, high].map((dryDensity) =>
+    roughly(reckon(lines, { ...wanted, dryDensity })?.total ?? 0),
+  );
+  if (least === most || least === "0" || most === "0") return "";
+  return ` By what is known of its density it is between ${least} and ${most} g dry: the gravity of the mixed bucket decides.`;
 }
 
 function readLine({ dataset }: HTMLTableRowElement): Line {
@@ -58,14 +83,8 @@ function addColumns(table: HTMLTableElement, rows: readonly HTMLTableRowElement[
   };
 }
 
-/** To what scales can tell, as the printed columns are. */
 function formatGrams(grams: number | undefined): string {
-  if (grams === undefined) return "–";
-  const digits = grams < 10 ? 2 : grams < 1000 ? 1 : 0;
-  return grams.toLocaleString("en", {
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits,
-  });
+  return grams === undefined ? "–" : readOnScale(grams);
 }
 
 function tell(reckoned: Reckoned | undefined): string {
@@ -74,16 +93,16 @@ function tell(reckoned: Reckoned | undefined): string {
   const water =
     reckoned.water === null
       ? ""
-      : `With ${formatGrams(reckoned.water)} ml of water: keep a little back, sieve, and bring it to its gravity with the rest. `;
+      : `With ${roughly(reckoned.water)} ml of water: keep a little back, sieve, and bring it to its gravity with the rest. `;
   return water + tellCost(reckoned);
 }
 
 /** What is not known stays so: no batch costs nothing because its prices are missing. */
 function tellCost({ cost, isPartCost }: Reckoned): string {
   if (cost === null) return "";
-  const amount = cost.toFixed(2);
+  const amount = asPrice(cost);
   if (!isPartCost) return `It costs ${amount}.`;
-  return Number(amount) === 0
+  return amount === "0.00"
     ? "What it costs is not known."
     : `Part of its cost is ${amount}; some of its prices are not known.`;
 }

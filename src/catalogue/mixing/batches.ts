@@ -1,20 +1,28 @@
 /** What mixed glazes are weighed out of. */
-import { mixedGlazesOf } from "../../chemistry/from-records.ts";
+import { type DryDensity, densityFinder, densityOfRecipe } from "../../chemistry/dry-density.ts";
+import { findMaterialIdOf, findMaterialOf, mixedGlazesOf } from "../../chemistry/from-records.ts";
 import { rawRecipeFinder } from "../../chemistry/raw-batch.ts";
 import { recipeToBatch } from "../../chemistry/recipe.ts";
 import { type Archive, findById } from "../../records/archive.ts";
 import type { FindMaterialLink } from "./materials.ts";
 import type { WeighedPart } from "./mixing-types.ts";
 
-/** Gives what the glaze of an id is weighed out of; null where that is not known. */
-export type FindBatch = (glaze: string) => readonly WeighedPart[] | null;
+/** Gives what the glaze of an id is weighed out of; nothing where that is not known. */
+export type FindBatch = (glaze: string) => {
+  readonly batch: readonly WeighedPart[] | null;
+  readonly dryDensity: DryDensity | null;
+};
 
 export function batchFinder(archive: Archive, findLink: FindMaterialLink): FindBatch {
   const findRecipe = rawRecipeFinder(mixedGlazesOf(archive));
+  const findDensity = densityFinder(findMaterialOf(archive), findMaterialIdOf(archive));
+  const nameOf = (id: string) => findLink(id)?.name ?? id;
   return (glaze) => {
     const recipe = findRecipe(glaze);
-    if (!recipe) return null;
-    return recipeToBatch(recipe).map(({ material: id, weight, isAddition }) => {
+    if (!recipe) return { batch: null, dryDensity: null };
+    const density = densityOfRecipe(recipe, findDensity);
+    const dryDensity = density && { ...density, unknown: density.unknown.map(nameOf) };
+    const batch = recipeToBatch(recipe).map(({ material: id, weight, isAddition }) => {
       const link = findLink(id);
       return {
         id: link?.id ?? id,
@@ -25,5 +33,6 @@ export function batchFinder(archive: Archive, findLink: FindMaterialLink): FindB
         price: findById(archive.materials, link?.id ?? id)?.record.price ?? null,
       };
     });
+    return { batch, dryDensity };
   };
 }

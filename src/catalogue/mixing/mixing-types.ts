@@ -1,5 +1,6 @@
 /** What the catalogue holds for a glaze mixer: fit, overlap, blends, the map, what to weigh out. */
 import type { Caution } from "../../chemistry/cautions/cautions.ts";
+import type { DryDensity } from "../../chemistry/dry-density.ts";
 import type { Fit } from "../../chemistry/fit.ts";
 import type { Melt, MeltFormula, MeltPoint } from "../../chemistry/overlap.ts";
 import type { RatioRegion } from "../../chemistry/stull.ts";
@@ -7,7 +8,7 @@ import type { Surface } from "../../terms/choices.ts";
 import type { Cone } from "../../terms/cones.ts";
 import type { Link } from "../link.ts";
 
-export type { Caution, Fit, Melt, MeltFormula, MeltPoint, RatioRegion };
+export type { Caution, DryDensity, Fit, Melt, MeltFormula, MeltPoint, RatioRegion };
 
 /** A line of a weighing sheet. */
 export interface WeighedPart {
@@ -59,6 +60,8 @@ export interface GlazeMixing {
   readonly hazards: readonly Caution[];
   /** What it is weighed out of, down to raw materials; null where that is not known. */
   readonly batch: readonly WeighedPart[] | null;
+  /** Of the dry batch, its unknown materials by their names; null where there is no batch. */
+  readonly dryDensity: DryDensity | null;
   /** Clays of known expansion: those with tiles of this glaze first. */
   readonly fits: readonly ClayFit[];
   /** Clays of known expansion that no cone of this glaze suits, so that nobody compares them. */

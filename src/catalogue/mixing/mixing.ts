@@ -37,7 +37,7 @@ export function mixingFinder(
     const expansion = record?.kind === "glaze" && found?.ok ? found.chemistry.expansion : [];
     return {
       hazards: hazards.get(key) ?? [],
-      batch: findBatch(glaze),
+      ...findBatch(glaze),
       ...findFits({ cones, expansion, alone }, clays),
       blends: blendsOf.get(key) ?? [],
     };

@@ -1,2 +1,2 @@
 /** Weighing out, for the pages that tell how. */
-export { dryGrams, usualDryDensity } from "../../chemistry/weighing.ts";
+export { dryGrams, usualLossPerCent, waterPerGram } from "../../chemistry/weighing.ts";

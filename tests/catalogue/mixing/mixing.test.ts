@@ -327,7 +327,7 @@ describe("what a glaze is weighed out of", () => {
   test("is told of each material: its analysis and its cautions, or why there is none", () => {
     const gravel = materials.find(({ id }) => id === "gravel");
     expect(gravel).toMatchObject({ analysis: null, hazards: [{ code: "not-known" }] });
-    expect(gravel?.whyNoAnalysis).toContain("neither a formula nor an analysis");
+    expect(gravel?.whyNoAnalysis).toContain("has no formula and no analysis");
     const silica = materials.find(({ id }) => id === "silica");
     expect(silica?.analysis?.oxides.SiO2).toBeCloseTo(100, 6);
     expect(silica?.hazards.map(({ code }) => code)).toEqual(["silica-dust"]);

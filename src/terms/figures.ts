@@ -1,0 +1,41 @@
+/** Figures for people: as many as matter, and no more. Data files keep theirs. */
+
+/** A number with so many decimals, a true minus, and never a minus before nothing. */
+export function withPlaces(value: number, places: number): string {
+  const text = value.toFixed(places);
+  return Number(text) === 0 ? text.replace("-", "") : text.replace("-", "−");
+}
+
+/** `1204` as `1,204`; decimals are left alone. */
+export function groupThousands(digits: string): string {
+  const [whole = "", part] = digits.split(".");
+  const grouped = whole.replace(/\B(?=(\d{3})+$)/gu, ",");
+  return part === undefined ? grouped : `${grouped}.${part}`;
+}
+
+/**
+ * Grams as a studio's scale reads them: whole from 100 on, tenths below. Below 1 g they have
+ * hundredths, since half a tenth of a strong colourant is another glaze.
+ */
+export function readOnScale(grams: number): string {
+  const places = grams < 0.995 ? 2 : grams < 99.95 ? 1 : 0;
+  return groupThousands(grams.toFixed(places));
+}
+
+/** An amount in the studio's currency: two decimals, none from a thousand on. */
+export function asPrice(amount: number): string {
+  return groupThousands(amount.toFixed(amount < 999.995 ? 2 : 0));
+}
+
+/** Per cent of an oxide to one decimal; what is there and would read as nothing says so. */
+export function asPerCent(value: number): string {
+  return value > 0 && value < 0.05 ? "< 0.1" : withPlaces(value, 1);
+}
+
+/** Grams or millilitres that are known to a few per cent at best: to two or three figures. */
+export function roughly(amount: number): string {
+  if (!(amount > 0)) return "0";
+  const step = 10 ** Math.max(0, Math.floor(Math.log10(amount)) - 1);
+  const fine = amount / step >= 50 ? step : step / 2;
+  return groupThousands(String(Math.round(amount / Math.max(1, fine)) * Math.max(1, fine)));
+}

@@ -1,0 +1,26 @@
+/** What a weighing sheet says of density. */
+
+import { dryGrams } from "../../src/catalogue/mixing/weighing.ts";
+import type { DryDensity } from "../../src/catalogue/types.ts";
+import { fixed, roughly } from "./chemistry.ts";
+import { listed } from "./numbers.ts";
+
+/** What the density rests on, its range, and what that does to a litre at 1.45. */
+export function densityWords({ low, likely, high, unknown }: DryDensity): string {
+  const [least, most] = [low, high].map((d) => fixed(d, 2));
+  const range = least === most ? "" : ` (${least} to ${most})`;
+  const rests =
+    unknown.length === 0
+      ? "worked out from this recipe and the densities of its minerals"
+      : `worked out from this recipe, in which the density of ${listed(unknown)} is not known and leaves the range wide`;
+  return `Dry density d: ${fixed(likely, 2)} g/cm³${range}, ${rests}. ${litreWords(low, high)}`;
+}
+
+function litreWords(low: number, high: number): string {
+  const [most, least] = [low, high].map((dryDensity) =>
+    roughly(dryGrams({ litres: 1, specificGravity: 1.45, dryDensity })),
+  );
+  return least === most
+    ? "The range makes no difference that a bucket would show."
+    : `So a litre at 1.45 holds between ${least} and ${most} g.`;
+}
