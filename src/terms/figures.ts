@@ -9,7 +9,7 @@ export function withPlaces(value: number, places: number): string {
 /** `1204` as `1,204`; decimals are left alone. */
 export function groupThousands(digits: string): string {
   const [whole = "", part] = digits.split(".");
-  const grouped = whole.replace(/\B(?=(\d{3})+$)/gu, ",");
+  const grouped = Number(whole).toLocaleString("en");
   return part === undefined ? grouped : `${grouped}.${part}`;
 }
 
