@@ -1,5 +1,11 @@
-/** Splits a record's file into front matter and notes. */
+/**
+ * Splits a record's file into front matter and notes. gray-matter does the splitting and nothing
+ * else: every engine it has is put out of action, for it would run JavaScript as readily as read
+ * YAML.
+ */
+import matter from "gray-matter";
 import type { TextFault } from "../reader/problem-of-file.ts";
+import { mostEmptyLines } from "../terms/limits.ts";
 
 export type Split =
   | {
@@ -20,13 +26,28 @@ export function splitRecord(text: string): Split {
   const end = rest.findIndex((line) => line.startsWith("---") || isLikeFence(line));
   const fault = text.trim() === "" ? emptyFile : findFenceFault(first, rest, end);
   if (fault) return { ok: false, fault: { severity: "error", column: 1, ...fault } };
-  const notes = rest.slice(end + 1).join("\n");
-  return {
-    ok: true,
-    yaml: `\n${rest.slice(0, end).join("\n")}`,
-    notes: notes.replace(/^(?:[ \t]*\n)+/u, "").trimEnd(),
-  };
+  const { matter: yaml, content } = matter(text, splitOnly);
+  return { ok: true, yaml, notes: content.replace(/^(?:[ \t]*\n)+/u, "").trimEnd() };
 }
+
+const neverRun = {
+  parse: (): never => {
+    throw new Error("Front matter is read by Tilebook's own YAML reader, and only there");
+  },
+};
+
+const splitOnly = {
+  engines: {
+    yaml: { parse: () => ({}) },
+    coffee: neverRun,
+    coffeescript: neverRun,
+    cson: neverRun,
+    javascript: neverRun,
+    js: neverRun,
+    json: neverRun,
+    toml: neverRun,
+  },
+};
 
 type FenceFault = Omit<TextFault, "severity" | "column">;
 
@@ -43,7 +64,27 @@ function findFenceFault(
   const fence = rest[end];
   if (fence === undefined) return notClosed(rest);
   if (isLikeFence(fence)) return notPlainFence(fence, end + 2);
-  return fence.slice(3).trim() === "" ? undefined : badFence(end + 2);
+  if (fence.slice(3).trim() !== "") return badFence(end + 2);
+  return findEmptiness(rest.slice(0, end));
+}
+
+/** gray-matter looks through lines that are empty once for each of them. */
+function findEmptiness(head: readonly string[]): FenceFault | undefined {
+  let empty = 0;
+  for (const [i, line] of head.entries()) {
+    empty = line.trim() === "" ? empty + 1 : 0;
+    if (empty > mostEmptyLines) return tooEmpty(i + 2);
+  }
+  return undefined;
+}
+
+function tooEmpty(line: number): FenceFault {
+  return {
+    code: "too-many-empty-lines",
+    message: `More than ${mostEmptyLines} empty lines follow each other among the fields`,
+    hint: "Take them out.",
+    line,
+  };
 }
 
 /** What an editor makes of three hyphens: long dashes, another sign that looks like them, a space before. */

@@ -16,6 +16,9 @@ export const longestYaml = 100_000;
 /** Lines of a record's fields. Five for each of 4,000 makers. */
 export const mostLines = 20_000;
 
+/** Empty lines in a row among the fields. Whoever lays out a record by hand leaves two. */
+export const mostEmptyLines = 500;
+
 /** Commas in a record's fields. As many as there may be values. */
 export const mostCommas = 20_000;
 

@@ -60,6 +60,7 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
   "d3-shape": ["templates"],
   esbuild: ["publish"],
   "fastest-levenshtein": ["records"],
+  "gray-matter": ["archive"],
   "heic-decode": ["photos"],
   "markdown-it": ["publish", "templates"],
   "ml-fcnnls": ["chemistry"],

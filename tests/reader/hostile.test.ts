@@ -1,7 +1,13 @@
 /** Records that somebody made to keep a reader busy: refused in words, and soon. */
 import { describe, expect, it } from "vitest";
 import { findCodes } from "../../src/terms/ids.ts";
-import { longestYaml, mostCodesOfArchive, mostCommas, mostLines } from "../../src/terms/limits.ts";
+import {
+  longestYaml,
+  mostCodesOfArchive,
+  mostCommas,
+  mostEmptyLines,
+  mostLines,
+} from "../../src/terms/limits.ts";
 import { least, readWith, record, tell } from "../archive/archives.ts";
 
 const tile = (yaml: string) => ({ "tiles/WL-002.md": record(yaml) });
@@ -43,9 +49,9 @@ const hostile: Readonly<Record<string, readonly [Record<string, string>, readonl
   ],
   commas: [tile(`a: [${times(",", mostCommas + 1)}`), ["yaml-too-long"]],
   "as many commas as are looked at": [tile(`a: [${times(",", mostCommas)}`), ["unclosed-bracket"]],
-  lines: [tile(`a: [${times("\n", mostLines + 1)}`), ["yaml-too-long"]],
+  lines: [tile(`a: [${times("\n#", mostLines + 1)}`), ["yaml-too-long"]],
   "as many lines as are looked at": [
-    tile(`a: [${times("\n", mostLines - 10)}`),
+    tile(`a: [${times("\n#", mostLines - 10)}`),
     ["unclosed-bracket"],
   ],
   brackets: [tile(`a: ${full("[")}`), ["unclosed-bracket"]],
@@ -83,7 +89,11 @@ const hostile: Readonly<Record<string, readonly [Record<string, string>, readonl
   ],
   "empty lines in the fields": [
     { "tiles/WL-002.md": `---\n${times("\n", 300_000)}---\n` },
-    ["yaml-too-long"],
+    ["too-many-empty-lines"],
+  ],
+  "as many empty lines as are looked at, again and again": [
+    tile(times(`#${times("\n", mostEmptyLines)}`, 38)),
+    ["missing-field"],
   ],
   "a range of a hundred million tiles": [
     { "tiles/firings/g-1.md": record("kind: glaze\ntiles: {top: [TB-1..TB-99999999]}") },
