@@ -35,7 +35,7 @@ describe.each([390, 1280])("on a screen %d px wide", (width) => {
   siteTest(
     "axe finds nothing serious on any kind of page, in light and in dark",
     async ({ open, serve }) => {
-      const root = await serve(site.folder);
+      const root = await serve(site.folder, "/tests/");
       const page = await open(`${root}about.html`, { viewport: { width, height: 800 } });
       for (const path of pages) {
         await page.emulateMedia({ colorScheme: "light" });
