@@ -95,7 +95,14 @@ describe("a studio's first archive", () => {
       expect(hint, code).not.toBe("");
       told.set(code, (told.get(code) ?? 0) + 1);
     }
-    expect(Object.fromEntries([...told].sort())).toMatchInlineSnapshot();
+    expect(Object.fromEntries([...told].sort())).toMatchInlineSnapshot(`
+      {
+        "decimal-comma": 2,
+        "no-space-after-colon": 15,
+        "picture-of-no-tile": 10,
+        "picture-with-place": 15,
+      }
+    `);
   });
 
   test("gets its photographs' names and places put right by two commands", async () => {
