@@ -2,7 +2,7 @@
  * Leaves out of an archive what is faulty, and with it whatever rests on that: what is left says
  * nothing that the whole, mended, would not say. What it no longer says is told beside it.
  */
-import type { RecordFile } from "../reader/finds.ts";
+import type { RecordFile } from "../reader/found-files.ts";
 import type { Archive } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
 import { compareIds, idKey, idSlug } from "../terms/ids.ts";

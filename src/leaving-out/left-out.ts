@@ -1,5 +1,5 @@
 /** What is left out of a site, and why. */
-import type { KindOfRecord, RecordFile } from "../reader/finds.ts";
+import type { KindOfRecord, RecordFile } from "../reader/found-files.ts";
 import type { Archive } from "../records/archive.ts";
 import type { FieldPath, Problem } from "../records/problem.ts";
 

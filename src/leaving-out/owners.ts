@@ -1,5 +1,5 @@
 /** Whose fault it is: the records that an error makes unfit to be published. */
-import type { RecordFile } from "../reader/finds.ts";
+import type { RecordFile } from "../reader/found-files.ts";
 import type { Problem } from "../records/problem.ts";
 import { idKey } from "../terms/ids.ts";
 import type { WholeArchive } from "./left-out.ts";

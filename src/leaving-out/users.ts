@@ -1,5 +1,5 @@
 /** Who names a record: of what is sound the fields count, of what is faulty all that is written. */
-import type { RecordFile } from "../reader/finds.ts";
+import type { RecordFile } from "../reader/found-files.ts";
 import { findById } from "../records/archive.ts";
 import { idKey } from "../terms/ids.ts";
 import { findCodesInText } from "./codes-in-text.ts";

@@ -8,13 +8,13 @@ import { idKey } from "../terms/ids.ts";
 import { type ArchiveFiles, type FolderListing, listKnown } from "./archive-files.ts";
 import { findInTiles } from "./find-tiles.ts";
 import {
-  Finds,
+  FileCollector,
   type FoundFiles,
   isMarkdown,
   type KindOfRecord,
   tooDeep,
   unexpectedFile,
-} from "./finds.ts";
+} from "./found-files.ts";
 import { problemOfFile } from "./problem-of-file.ts";
 
 const recipeKinds: ReadonlyMap<string, KindOfRecord> = new Map([
@@ -25,11 +25,11 @@ const recipeKinds: ReadonlyMap<string, KindOfRecord> = new Map([
 
 /** Finds the files of an archive. */
 export function findFiles(archive: ArchiveFiles): FoundFiles {
-  const finds = new Finds();
+  const collector = new FileCollector();
   const root = archive.list("");
-  if (root) findInRoot(archive, root, finds);
-  else finds.add(noArchive);
-  return finds.found();
+  if (root) findInRoot(archive, root, collector);
+  else collector.add(noArchive);
+  return collector.found();
 }
 
 const noArchive = problemOfFile("studio.yaml", {
@@ -38,16 +38,16 @@ const noArchive = problemOfFile("studio.yaml", {
   hint: "Name the folder that holds studio.yaml.",
 });
 
-function findInRoot(archive: ArchiveFiles, root: FolderListing, finds: Finds): void {
+function findInRoot(archive: ArchiveFiles, root: FolderListing, collector: FileCollector): void {
   const problems = root.problems.filter(({ file }) => isOfArchive(file));
-  finds.add(...problems);
+  collector.add(...problems);
   for (const name of root.folders) {
-    if (idKey(name) === "tiles") findInTiles(archive, name, finds);
-    if (idKey(name) === "recipes") findInRecipes(archive, name, finds);
+    if (idKey(name) === "tiles") findInTiles(archive, name, collector);
+    if (idKey(name) === "recipes") findInRecipes(archive, name, collector);
   }
-  finds.studio = root.files.find(isStudio);
-  if (finds.studio === undefined && !problems.some(({ file }) => isStudio(file)))
-    finds.add(noStudio(root.files));
+  collector.studio = root.files.find(isStudio);
+  if (collector.studio === undefined && !problems.some(({ file }) => isStudio(file)))
+    collector.add(noStudio(root.files));
 }
 
 /** The rest of the root is no concern of the archive's: it may be a checkout of anything. */
@@ -76,18 +76,18 @@ function noStudio(names: readonly string[]): Problem {
   };
 }
 
-function findInRecipes(archive: ArchiveFiles, recipes: string, finds: Finds): void {
+function findInRecipes(archive: ArchiveFiles, recipes: string, collector: FileCollector): void {
   const { files, folders, problems } = listKnown(archive, recipes);
-  finds.add(...problems);
+  collector.add(...problems);
   const expected = "The folders glazes, clays and materials belong in recipes/";
   for (const name of files) {
-    if (isMarkdown(name)) finds.add(recipeOutsideFolder(`${recipes}/${name}`));
-    else finds.addStray(archive, { folder: recipes, name, files }, expected);
+    if (isMarkdown(name)) collector.add(recipeOutsideFolder(`${recipes}/${name}`));
+    else collector.addStray(archive, { folder: recipes, name, files }, expected);
   }
   for (const name of folders) {
     const kind = recipeKinds.get(idKey(name));
-    if (kind) findRecipes(archive, `${recipes}/${name}`, kind, finds);
-    else finds.add(unexpectedFile(`${recipes}/${name}`, expected));
+    if (kind) findRecipes(archive, `${recipes}/${name}`, kind, collector);
+    else collector.add(unexpectedFile(`${recipes}/${name}`, expected));
   }
 }
 
@@ -103,14 +103,14 @@ function findRecipes(
   archive: ArchiveFiles,
   folder: string,
   kind: KindOfRecord,
-  finds: Finds,
+  collector: FileCollector,
 ): void {
   const { files, folders, problems } = listKnown(archive, folder);
-  finds.add(...problems);
+  collector.add(...problems);
   for (const name of files) {
-    if (isMarkdown(name)) finds.addRecord(kind, folder, name);
-    else finds.addStray(archive, { folder, name, files }, `Records (.md) belong in ${folder}/`);
+    if (isMarkdown(name)) collector.addRecord(kind, folder, name);
+    else collector.addStray(archive, { folder, name, files }, `Records (.md) belong in ${folder}/`);
   }
   for (const name of folders)
-    finds.add(tooDeep(`${folder}/${name}`, `Put its records into ${folder}/ itself.`));
+    collector.add(tooDeep(`${folder}/${name}`, `Put its records into ${folder}/ itself.`));
 }

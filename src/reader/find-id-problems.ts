@@ -2,7 +2,7 @@
 import type { Problem } from "../records/problem.ts";
 import { kindsOfFiring } from "../terms/choices.ts";
 import { findIdFault, idKey } from "../terms/ids.ts";
-import type { FoundFiles, KindOfRecord, RecordFile } from "./finds.ts";
+import type { FoundFiles, KindOfRecord, RecordFile } from "./found-files.ts";
 import { usableId } from "./meant-names.ts";
 import type { ParsedText } from "./parsed-text.ts";
 import { problemOfFile, problemOfKey } from "./problem-of-file.ts";

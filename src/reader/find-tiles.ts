@@ -2,7 +2,7 @@
 import type { Problem } from "../records/problem.ts";
 import { idKey } from "../terms/ids.ts";
 import { type ArchiveFiles, listKnown } from "./archive-files.ts";
-import { type Finds, isMarkdown, isPicture, tooDeep } from "./finds.ts";
+import { type FileCollector, isMarkdown, isPicture, tooDeep } from "./found-files.ts";
 import { problemOfFile } from "./problem-of-file.ts";
 import { recordNameOf, type Stray, strayRecord } from "./stray-files.ts";
 
@@ -10,16 +10,16 @@ import { recordNameOf, type Stray, strayRecord } from "./stray-files.ts";
 const firingsFolder = "firings";
 
 /** Finds the tiles, the sets and their tiles, and the firings. */
-export function findInTiles(archive: ArchiveFiles, folder: string, finds: Finds): void {
+export function findInTiles(archive: ArchiveFiles, folder: string, collector: FileCollector): void {
   const { files, folders, problems } = listKnown(archive, folder);
-  finds.add(...problems);
+  collector.add(...problems);
   for (const name of files) {
-    if (idKey(name) === "set.md") finds.add(setOutsideFolder(`${folder}/${name}`));
-    else findTileFile(archive, { folder, name, files }, finds);
+    if (idKey(name) === "set.md") collector.add(setOutsideFolder(`${folder}/${name}`));
+    else findTileFile(archive, { folder, name, files }, collector);
   }
   for (const name of folders) {
-    if (idKey(name) === firingsFolder) findInFirings(archive, `${folder}/${name}`, finds);
-    else findInSet(archive, folder, name, finds);
+    if (idKey(name) === firingsFolder) findInFirings(archive, `${folder}/${name}`, collector);
+    else findInSet(archive, folder, name, collector);
   }
 }
 
@@ -31,25 +31,31 @@ function setOutsideFolder(file: string): Problem {
   });
 }
 
-function findTileFile(archive: ArchiveFiles, stray: Stray, finds: Finds): void {
+function findTileFile(archive: ArchiveFiles, stray: Stray, collector: FileCollector): void {
   const { folder, name } = stray;
-  if (isMarkdown(name)) finds.addRecord("tile", folder, name);
-  else if (isPicture(name)) finds.addPicture(folder, name);
-  else finds.addStray(archive, stray, "Records (.md) and their photographs belong in tiles/");
+  if (isMarkdown(name)) collector.addRecord("tile", folder, name);
+  else if (isPicture(name)) collector.addPicture(folder, name);
+  else collector.addStray(archive, stray, "Records (.md) and their photographs belong in tiles/");
 }
 
-function findInSet(archive: ArchiveFiles, tiles: string, id: string, finds: Finds): void {
+function findInSet(
+  archive: ArchiveFiles,
+  tiles: string,
+  id: string,
+  collector: FileCollector,
+): void {
   const folder = `${tiles}/${id}`;
   const { files, folders, problems } = listKnown(archive, folder);
-  finds.add(...problems);
+  collector.add(...problems);
   const set = files.find((name) => idKey(name) === "set.md");
-  if (set !== undefined) finds.addSet(folder, set, id);
+  if (set !== undefined) collector.addSet(folder, set, id);
   // A set.md that was saved under another name is told as that.
   else if (!files.some((name) => idKey(recordNameOf(name) ?? "") === "set.md"))
-    finds.add(folderWithoutSet(folder));
-  for (const name of files) if (name !== set) findTileFile(archive, { folder, name, files }, finds);
+    collector.add(folderWithoutSet(folder));
+  for (const name of files)
+    if (name !== set) findTileFile(archive, { folder, name, files }, collector);
   for (const name of folders)
-    finds.add(
+    collector.add(
       tooDeep(
         `${folder}/${name}`,
         `Tiles belong in tiles/ or one folder deeper: put them into ${folder}/, or make “${name}” a set of its own in tiles/.`,
@@ -65,23 +71,25 @@ function folderWithoutSet(folder: string): Problem {
   });
 }
 
-function findInFirings(archive: ArchiveFiles, folder: string, finds: Finds): void {
+function findInFirings(archive: ArchiveFiles, folder: string, collector: FileCollector): void {
   const { files, folders, problems } = listKnown(archive, folder);
-  finds.add(...problems);
+  collector.add(...problems);
   for (const name of files) {
-    if (idKey(name) === "set.md") finds.add(setNamedFirings(`${folder}/${name}`));
-    else if (isMarkdown(name)) finds.addRecord("firing", folder, name);
-    else findLog(archive, { folder, name, files }, finds);
+    if (idKey(name) === "set.md") collector.add(setNamedFirings(`${folder}/${name}`));
+    else if (isMarkdown(name)) collector.addRecord("firing", folder, name);
+    else findLog(archive, { folder, name, files }, collector);
   }
   for (const name of folders)
-    finds.add(tooDeep(`${folder}/${name}`, `Put firings and their logs into ${folder}/ itself.`));
+    collector.add(
+      tooDeep(`${folder}/${name}`, `Put firings and their logs into ${folder}/ itself.`),
+    );
 }
 
 /** A log may be a text of any name; what begins as a record does is none. */
-function findLog(archive: ArchiveFiles, stray: Stray, finds: Finds): void {
+function findLog(archive: ArchiveFiles, stray: Stray, collector: FileCollector): void {
   const problem = strayRecord(archive, stray);
-  if (problem && (problem.mend || !/\.(txt|text)$/iu.test(stray.name))) finds.add(problem);
-  else finds.addLog(stray.folder, stray.name);
+  if (problem && (problem.mend || !/\.(txt|text)$/iu.test(stray.name))) collector.add(problem);
+  else collector.addLog(stray.folder, stray.name);
 }
 
 function setNamedFirings(file: string): Problem {

@@ -2,17 +2,17 @@
 import type { Archive, FiringLog } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
 import { idKey } from "../terms/ids.ts";
-import type { FoundFiles } from "./finds.ts";
 import { followTiles } from "./follow-tiles.ts";
+import type { FoundFiles } from "./found-files.ts";
 import { restorePath } from "./read-partly.ts";
 import { type AllRecords, isFaulty, readAtAll } from "./read-records.ts";
 import { followLoads, makeFirings } from "./references/firings.ts";
 import { followJars, type Jars } from "./references/jars.ts";
 import { knownIds } from "./references/look-up.ts";
+import type { GlazeNames, MakerCodes } from "./references/lookups.ts";
 import { followPictures, type PicturedTile } from "./references/pictures.ts";
 import { findUnknownInRecipe, nameGlazes } from "./references/recipes.ts";
 import { findUnknownInSet, reservedCodes } from "./references/sets.ts";
-import type { GlazeNames, MakerCodes } from "./references/sought.ts";
 import type { TileCodes } from "./references/tile-codes.ts";
 
 /** What lies around the records: other files, and what Tilebook brings itself. */

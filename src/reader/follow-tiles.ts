@@ -2,12 +2,12 @@
 import type { Filed, Tile } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
 import type { SetRecord } from "../records/set.ts";
-import type { FoundFiles } from "./finds.ts";
+import type { FoundFiles } from "./found-files.ts";
 import { type AllRecords, isFaulty, readAtAll } from "./read-records.ts";
 import type { KnownFirings, Loads } from "./references/firings.ts";
 import type { Jars } from "./references/jars.ts";
+import type { GlazeNames, MakerCodes } from "./references/lookups.ts";
 import type { FollowedPictures } from "./references/pictures.ts";
-import type { GlazeNames, MakerCodes } from "./references/sought.ts";
 import { followTile } from "./references/tiles.ts";
 
 /** What tiles may name, and what lies beside them. */

@@ -5,7 +5,7 @@ import { sharedTileFields } from "../records/tile.ts";
 import { wordPattern } from "../terms/words.ts";
 import { placeOfOffset } from "./decode-text.ts";
 import { beginning, makePositionFinder, type PositionFinder } from "./find-position.ts";
-import type { FoundFiles } from "./finds.ts";
+import type { FoundFiles } from "./found-files.ts";
 import type { Position } from "./line-index.ts";
 import type { ParsedText, TextParser } from "./parsed-text.ts";
 

@@ -6,7 +6,7 @@ import { idKey } from "../terms/ids.ts";
 import { largestLog } from "../terms/limits.ts";
 import type { ArchiveFiles } from "./archive-files.ts";
 import { decodeLog } from "./decode-text.ts";
-import { type FoundFiles, type OtherFile, unexpectedFile } from "./finds.ts";
+import { type FoundFiles, type OtherFile, unexpectedFile } from "./found-files.ts";
 import type { ParsedText } from "./parsed-text.ts";
 import { problemOfFile, problemOfText } from "./problem-of-file.ts";
 

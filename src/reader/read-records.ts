@@ -13,7 +13,7 @@ import { type TileRecord, tileSchema } from "../records/tile.ts";
 import { findUndeclared } from "../records/undeclared.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import { type BoundCodes, boundCodes } from "./bound-codes.ts";
-import type { FoundFiles, KindOfRecord, RecordFile } from "./finds.ts";
+import type { FoundFiles, KindOfRecord, RecordFile } from "./found-files.ts";
 import type { ParsedText } from "./parsed-text.ts";
 import { problemOfField, problemOfText } from "./problem-of-file.ts";
 import { readPartly } from "./read-partly.ts";

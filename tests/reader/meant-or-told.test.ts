@@ -6,7 +6,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { parseText } from "../../src/archive/parse-text.ts";
 import { decodeText } from "../../src/reader/decode-text.ts";
-import type { FoundFiles, KindOfRecord } from "../../src/reader/finds.ts";
+import type { FoundFiles, KindOfRecord } from "../../src/reader/found-files.ts";
 import { readRecords } from "../../src/reader/read-records.ts";
 import { recordKinds } from "../../src/records/kinds.ts";
 import { readAs, type Source, type SourceMap } from "../../src/records/read.ts";

@@ -5,7 +5,7 @@ import type { SetRecord } from "../../records/set.ts";
 import { idKey } from "../../terms/ids.ts";
 import { problemOfKey } from "../problem-of-file.ts";
 import { type Followed, follow, type Known, lookUp } from "./look-up.ts";
-import { type GlazeNames, soughtGlaze } from "./sought.ts";
+import { type GlazeNames, glazeLookup } from "./lookups.ts";
 
 /** Which glaze is in which jar: ids as published, by the key of the jar's number. */
 export type Jars = Known;
@@ -17,7 +17,7 @@ export function followJars(set: Filed<SetRecord>, glazes: GlazeNames): Followed<
   const problems: Problem[] = [];
   for (const [number, written] of Object.entries(set.record.jars ?? {})) {
     const path = ["jars", number];
-    const glaze = follow({ file: set.file, path, written }, glazes.ids, soughtGlaze(glazes));
+    const glaze = follow({ file: set.file, path, written }, glazes.ids, glazeLookup(glazes));
     problems.push(...glaze.problems, ...faultsOfNumber(set.file, number, numbers, glazes));
     if (glaze.value !== null && !jars.has(idKey(number))) jars.set(idKey(number), glaze.value);
     numbers.set(idKey(number), number);

@@ -31,7 +31,7 @@ export function knownIds(ids: Iterable<string>): Known {
 }
 
 /** How to speak of a kind of thing that was not found. */
-export interface Sought {
+export interface Lookup {
   readonly code: string;
   /** `glaze`, `clay`, as in “There is no glaze …”. */
   readonly what: string;
@@ -46,29 +46,29 @@ export interface Sought {
 }
 
 /** The problem of a name that leads nowhere. */
-export function unknownName(mention: Mention, known: Known, sought: Sought): Problem {
+export function unknownName(mention: Mention, known: Known, lookup: Lookup): Problem {
   return problemOfFile(
     mention.file,
     {
-      code: sought.code,
-      message: `There is no ${sought.what} “${mention.written}”`,
-      hint: suggest(mention.written, known, sought) ?? sought.otherwise,
+      code: lookup.code,
+      message: `There is no ${lookup.what} “${mention.written}”`,
+      hint: suggest(mention.written, known, lookup) ?? lookup.otherwise,
     },
     mention.path,
   );
 }
 
-function suggest(written: string, known: Known, sought: Sought): string | undefined {
-  const names = sought.alsoCalled ?? new Map<string, string>();
+function suggest(written: string, known: Known, lookup: Lookup): string | undefined {
+  const names = lookup.alsoCalled ?? new Map<string, string>();
   const ids = [...known.values()].filter(
-    (id) => sought.isNumbered !== true || !isOtherNumber(id, written),
+    (id) => lookup.isNumbered !== true || !isOtherNumber(id, written),
   );
   const words = [...ids, ...names.keys()];
   const near = findNearest(written, words) ?? findOnlyWithin(written, words);
   if (near === undefined) return undefined;
   const id = known.has(idKey(near)) ? near : names.get(near);
   if (id === near) return `Did you mean “${near}”?`;
-  return sought.isPerson === true
+  return lookup.isPerson === true
     ? `Write the code from studio.yaml in place of the name: “${id}”.`
     : `Did you mean “${id}”, the id of “${near}”?`;
 }
@@ -94,10 +94,10 @@ function partsOf(name: string): readonly string[] {
 }
 
 /** Follows a name; what leads nowhere is null, with the problem. */
-export function follow(mention: Mention, known: Known, sought: Sought): Followed<string | null> {
+export function follow(mention: Mention, known: Known, lookup: Lookup): Followed<string | null> {
   const id = lookUp(known, mention.written);
   if (id !== undefined) return { value: id, problems: [] };
-  return { value: null, problems: [unknownName(mention, known, sought)] };
+  return { value: null, problems: [unknownName(mention, known, lookup)] };
 }
 
 /** Whether two codes are of one series and differ in their numbers: `m01` and `m07`. */

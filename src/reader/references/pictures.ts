@@ -2,7 +2,7 @@
 import type { PictureRole, TilePicture } from "../../records/archive.ts";
 import type { Problem } from "../../records/problem.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
-import type { OtherFile, RecordFile } from "../finds.ts";
+import type { OtherFile, RecordFile } from "../found-files.ts";
 import { problemOfFile } from "../problem-of-file.ts";
 import { readingsOf } from "./picture-names.ts";
 import { makeStrayTeller } from "./stray-pictures.ts";

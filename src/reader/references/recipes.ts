@@ -5,8 +5,8 @@ import type { Problem } from "../../records/problem.ts";
 import { idKey } from "../../terms/ids.ts";
 import { problemOfFile } from "../problem-of-file.ts";
 import { follow, type Known, lookUp, type Mention } from "./look-up.ts";
+import { type GlazeNames, glazeLookup } from "./lookups.ts";
 import { findNearMaterials } from "./near-materials.ts";
-import { type GlazeNames, soughtGlaze } from "./sought.ts";
 
 /** Glazes by id and by the name people call them. Of two with one name the first counts. */
 export function nameGlazes(ids: Known, glazes: Iterable<Filed<GlazeRecord>>): GlazeNames {
@@ -33,7 +33,7 @@ export function findUnknownInRecipe(
   );
   const blended = (record.blend ?? []).flatMap((part, i) => {
     const mention = { file, path: ["blend", i, "glaze"], written: part.glaze };
-    return follow(mention, glazes.ids, soughtGlaze(glazes)).problems;
+    return follow(mention, glazes.ids, glazeLookup(glazes)).problems;
   });
   return [...weighed, ...blended];
 }

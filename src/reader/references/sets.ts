@@ -4,8 +4,8 @@ import type { Problem } from "../../records/problem.ts";
 import type { SetRecord } from "../../records/set.ts";
 import { idKey } from "../../terms/ids.ts";
 import { problemOfFile } from "../problem-of-file.ts";
-import { follow, type Known, lookUp, type Sought } from "./look-up.ts";
-import { addMaker, type MakerCodes, soughtClay, soughtMaker, soughtTile } from "./sought.ts";
+import { follow, type Known, type Lookup, lookUp } from "./look-up.ts";
+import { addMaker, clayLookup, type MakerCodes, makerLookup, tileLookup } from "./lookups.ts";
 import type { TileCodes } from "./tile-codes.ts";
 
 /** What a set may name. */
@@ -23,19 +23,19 @@ export function findUnknownInSet(set: Filed<SetRecord>, names: SetNames): readon
     written: string | undefined,
     path: readonly string[],
     known: Known,
-    sought: Sought,
+    lookup: Lookup,
   ) =>
-    written === undefined ? [] : follow({ file: set.file, path, written }, known, sought).problems;
+    written === undefined ? [] : follow({ file: set.file, path, written }, known, lookup).problems;
   const isReserved =
     names.codes.reservedUnknown ||
     (control !== undefined && names.codes.reserved.has(idKey(control)));
   return [
     ...findTeacher(set.file, teacher, names.makers),
     ...(names.makers
-      ? find(defaults.maker, ["defaults", "maker"], names.makers.ids, soughtMaker(names.makers))
+      ? find(defaults.maker, ["defaults", "maker"], names.makers.ids, makerLookup(names.makers))
       : []),
-    ...find(defaults.clay, ["defaults", "clay"], names.clays, soughtClay),
-    ...(isReserved ? [] : find(control, ["control"], names.codes.ids, soughtTile)),
+    ...find(defaults.clay, ["defaults", "clay"], names.clays, clayLookup),
+    ...(isReserved ? [] : find(control, ["control"], names.codes.ids, tileLookup)),
   ];
 }
 

@@ -7,7 +7,7 @@ import { idKey } from "../../terms/ids.ts";
 import type { KnownFirings } from "./firings.ts";
 import type { Jars } from "./jars.ts";
 import { type Followed, follow, lookUp, type Mention, unknownName } from "./look-up.ts";
-import { type GlazeNames, soughtFiringOrKind, soughtLayer } from "./sought.ts";
+import { firingOrKindLookup, type GlazeNames, layerLookup } from "./lookups.ts";
 
 /** What the steps of one tile may name. */
 export interface StepNames {
@@ -124,8 +124,8 @@ function followGlaze(mention: Mention, names: StepNames): Followed<string | null
   if (id !== undefined) return { value: id, problems: [] };
   if (names.jarsUnknown && /^\d+$/u.test(mention.written)) return { value: null, problems: [] };
   const known = new Map([...names.glazes.ids, ...jarNumbers(names.jars)]);
-  const sought = soughtLayer(names.glazes, names.set, mention.written);
-  return { value: null, problems: [unknownName(mention, known, sought)] };
+  const lookup = layerLookup(names.glazes, names.set, mention.written);
+  return { value: null, problems: [unknownName(mention, known, lookup)] };
 }
 
 function jarNumbers(jars: Jars): [string, string][] {
@@ -146,7 +146,7 @@ function followFiring(
     ...names.firings.ids,
     ...kindsOfFiring.map((name) => [name, name] as const),
   ]);
-  const { value: firing, problems } = follow(mention, known, soughtFiringOrKind);
+  const { value: firing, problems } = follow(mention, known, firingOrKindLookup);
   const kindOfIt = firing === null ? undefined : names.firings.read.get(idKey(firing))?.record.kind;
   if (firing === null || kindOfIt === undefined) return { value: null, problems };
   return { value: { step: "fired", at, kind: kindOfIt, firing, shelf }, problems };

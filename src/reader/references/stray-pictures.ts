@@ -3,7 +3,7 @@ import type { TilePicture } from "../../records/archive.ts";
 import type { Mend } from "../../records/mend.ts";
 import type { Problem } from "../../records/problem.ts";
 import { idKey } from "../../terms/ids.ts";
-import type { OtherFile, RecordFile } from "../finds.ts";
+import type { OtherFile, RecordFile } from "../found-files.ts";
 import { looseKey } from "../meant-names.ts";
 import { problemOfFile } from "../problem-of-file.ts";
 import { type MeantName, meantBy, readingsOf } from "./picture-names.ts";

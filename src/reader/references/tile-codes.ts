@@ -6,7 +6,7 @@ import { idKey } from "../../terms/ids.ts";
 import { mostProblemsOfFile } from "../../terms/limits.ts";
 import { problemOfFile } from "../problem-of-file.ts";
 import { type Known, type Mention, unknownName } from "./look-up.ts";
-import { soughtTile } from "./sought.ts";
+import { tileLookup } from "./lookups.ts";
 
 /** What a load list may name. */
 export interface TileCodes {
@@ -50,7 +50,7 @@ function isKnown(code: string, { ids, reserved }: TileCodes): boolean {
 
 function renamedTile({ file, path, written }: Mention, { formerly }: TileCodes): Problem {
   const fault = {
-    code: soughtTile.code,
+    code: tileLookup.code,
     message: `There is no tile “${written}” any more`,
     hint: `That tile is now called “${formerly.get(idKey(written))}”.`,
   };
@@ -61,13 +61,13 @@ function renamedTile({ file, path, written }: Mention, { formerly }: TileCodes):
 function missingTiles(mentions: readonly Mention[], { ids }: Pick<TileCodes, "ids">): Problem[] {
   const [first, second, ...more] = mentions;
   if (!first) return [];
-  if (!second) return [unknownName(first, ids, soughtTile)];
+  if (!second) return [unknownName(first, ids, tileLookup)];
   const last = more.at(-1)?.written;
   const between = more.length > 1 ? ` and ${more.length - 1} more` : "";
   const message =
     last === undefined
       ? `There are no tiles “${first.written}” and “${second.written}”`
       : `There are no tiles “${first.written}”, “${second.written}”${between} up to “${last}”`;
-  const fault = { code: soughtTile.code, message, hint: soughtTile.otherwise };
+  const fault = { code: tileLookup.code, message, hint: tileLookup.otherwise };
   return [problemOfFile(first.file, fault, first.path)];
 }

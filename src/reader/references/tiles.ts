@@ -4,9 +4,9 @@ import type { SetRecord } from "../../records/set.ts";
 import type { CopyStand, TileRecord } from "../../records/tile.ts";
 import { fillDefaults } from "./fill-defaults.ts";
 import type { Loading } from "./firings.ts";
-import { type Followed, follow, type Known, lookUp, type Sought } from "./look-up.ts";
+import { type Followed, follow, type Known, type Lookup, lookUp } from "./look-up.ts";
+import { clayLookup, type MakerCodes, makerLookup } from "./lookups.ts";
 import { placeLoads } from "./place-loads.ts";
-import { type MakerCodes, soughtClay, soughtMaker } from "./sought.ts";
 import { stageOf } from "./stage.ts";
 import { followSteps, type StepNames } from "./steps.ts";
 
@@ -30,7 +30,7 @@ export function followTile(tile: Filed<TileRecord>, around: TileSurroundings): F
   const steps = followSteps(file, record.layers, around);
   const fired = placeLoads(file, steps.value, around.loadings);
   const own = { file, record: tile.record, filled: record };
-  const clay = followField(own, "clay", around.clays, soughtClay);
+  const clay = followField(own, "clay", around.clays, clayLookup);
   const maker = followMaker(own, around.makers);
   return {
     value: {
@@ -51,7 +51,7 @@ export function followTile(tile: Filed<TileRecord>, around: TileSurroundings): F
 
 function followMaker(own: OwnFields, makers: MakerCodes | null): Followed<string | null> {
   return makers
-    ? followField(own, "maker", makers.ids, soughtMaker(makers))
+    ? followField(own, "maker", makers.ids, makerLookup(makers))
     : { value: null, problems: [] };
 }
 
@@ -77,11 +77,11 @@ function followField(
   own: OwnFields,
   field: "clay" | "maker",
   known: Known,
-  sought: Sought,
+  lookup: Lookup,
 ): Followed<string | null> {
   const written = own.filled[field];
   if (written === undefined) return { value: null, problems: [] };
   if (own.record[field] === undefined)
     return { value: lookUp(known, written) ?? null, problems: [] };
-  return follow({ file: own.file, path: [field], written }, known, sought);
+  return follow({ file: own.file, path: [field], written }, known, lookup);
 }

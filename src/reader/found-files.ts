@@ -36,7 +36,7 @@ export interface FoundFiles {
 }
 
 /** Gathers what is found, in the order in which it is found. */
-export class Finds {
+export class FileCollector {
   studio: string | undefined;
   readonly #records: RecordFile[] = [];
   readonly #pictures: OtherFile[] = [];

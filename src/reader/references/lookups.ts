@@ -1,6 +1,6 @@
 /** How to speak of each kind of thing that a record may name. */
 import { kindsOfFiring } from "../../terms/choices.ts";
-import type { Known, Sought } from "./look-up.ts";
+import type { Known, Lookup } from "./look-up.ts";
 
 /** Glazes by id, and what people call them. */
 export interface GlazeNames {
@@ -9,7 +9,7 @@ export interface GlazeNames {
   readonly called: ReadonlyMap<string, string>;
 }
 
-export function soughtGlaze(glazes: GlazeNames): Sought {
+export function glazeLookup(glazes: GlazeNames): Lookup {
   return {
     code: "unknown-glaze",
     what: "glaze",
@@ -19,10 +19,10 @@ export function soughtGlaze(glazes: GlazeNames): Sought {
 }
 
 /** A glaze in a layer, where the number of a jar would do as well. */
-export function soughtLayer(glazes: GlazeNames, set: string | null, written: string): Sought {
-  if (!/^\d+$/u.test(written)) return soughtGlaze(glazes);
+export function layerLookup(glazes: GlazeNames, set: string | null, written: string): Lookup {
+  if (!/^\d+$/u.test(written)) return glazeLookup(glazes);
   return {
-    ...soughtGlaze(glazes),
+    ...glazeLookup(glazes),
     what: "glaze or jar",
     isNumbered: true,
     otherwise:
@@ -32,7 +32,7 @@ export function soughtLayer(glazes: GlazeNames, set: string | null, written: str
   };
 }
 
-export const soughtClay: Sought = {
+export const clayLookup: Lookup = {
   code: "unknown-clay",
   what: "clay",
   otherwise: "Write a record of it in recipes/clays, or correct the id.",
@@ -47,7 +47,7 @@ export interface MakerCodes {
 /** What to do about a maker whom studio.yaml does not know. */
 export const addMaker = "Add the code under “makers:” in studio.yaml, as in “m07: {}”.";
 
-export function soughtMaker({ called }: MakerCodes): Sought {
+export function makerLookup({ called }: MakerCodes): Lookup {
   return {
     code: "unknown-maker",
     what: "maker",
@@ -58,18 +58,18 @@ export function soughtMaker({ called }: MakerCodes): Sought {
   };
 }
 
-export const soughtFiring: Sought = {
+export const firingLookup: Lookup = {
   code: "unknown-firing",
   what: "firing",
   otherwise: "Write a record of it in tiles/firings, or correct the id.",
 };
 
-export const soughtFiringOrKind: Sought = {
-  ...soughtFiring,
+export const firingOrKindLookup: Lookup = {
+  ...firingLookup,
   otherwise: `Write a record of it in tiles/firings, or only its kind: ${kindsOfFiring.join(", ")}.`,
 };
 
-export const soughtTile: Sought = {
+export const tileLookup: Lookup = {
   code: "unknown-tile",
   what: "tile",
   isNumbered: true,
