@@ -32,9 +32,7 @@ export function WeighingSheet({ root, glaze }: WeighingProps): VNode | null {
         <div>
           <SheetTable root={root} batch={batch} showsParts={ingredients !== null} />
           <p class="quiet">
-            {hasAdditions
-              ? "A batch is counted by its ingredients; additions come on top."
-              : "A batch is counted by its dry weight."}{" "}
+            {hasAdditions ? "Batch: base recipe, additions on top." : "Batch: by its dry weight."}{" "}
             <Cost batch={batch} />
           </p>
           {dryDensity && <ByTheBucket density={dryDensity} />}

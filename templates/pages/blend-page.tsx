@@ -46,7 +46,7 @@ export function BlendPage({ frame, blend, glazes, tiles }: BlendPageProps): VNod
       ))}
       {blend.layouts.length === 0 && (
         <p class="empty">
-          No tiles show it yet. Tiles that have one of these glazes alone would stand here in order.
+          No tiles yet. Tiles with one of these glazes alone are shown here, in order.
         </p>
       )}
       <MindingLines

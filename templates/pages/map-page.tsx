@@ -79,7 +79,7 @@ function OldLinesWords(): VNode {
       The lines are old guidance, not a rule: for one kind of glaze, with {fluxes}, at{" "}
       {ratioField.cone}. After {ratioField.source} ({ratioField.tag}); texts differ on where they
       run. That they move with the cone: {ratioField.since}. Where a tile here came out otherwise
-      than the lines would have it, its frame is broken, and the table says so.
+      than the lines would have it, its outline is dashed, and the table says so.
     </p>
   );
 }

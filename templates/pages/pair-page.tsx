@@ -15,7 +15,7 @@ export interface PairPageProps {
   readonly frame: Frame;
   readonly pair: CataloguePair;
   readonly tiles: readonly TileEntry[];
-  /** The same two the other way up; empty where nobody tried. */
+  /** The same two the other way round; empty where nobody tried. */
   readonly reverse: readonly TileEntry[];
   /** The two glazes themselves. */
   readonly glazes: { readonly over: CatalogueGlaze; readonly under: CatalogueGlaze };
@@ -23,7 +23,7 @@ export interface PairPageProps {
 
 export function PairPage({ frame, pair, tiles, reverse, glazes }: PairPageProps): VNode {
   const { over, under } = pair;
-  const sentence = `${count(tiles.length, "tile")} with ${over.name} lying directly over ${under.name}.`;
+  const sentence = `${count(tiles.length, "tile")} with ${over.name} directly over ${under.name}.`;
   return (
     <Document
       frame={frame}
@@ -44,7 +44,7 @@ export function PairPage({ frame, pair, tiles, reverse, glazes }: PairPageProps)
       ))}
       <Wall root={frame.root} tiles={tiles} first />
       <section>
-        <h2>The other way up</h2>
+        <h2>The other way round</h2>
         {reverse.length > 0 ? (
           <>
             <p class="measure">
@@ -61,8 +61,7 @@ export function PairPage({ frame, pair, tiles, reverse, glazes }: PairPageProps)
           </>
         ) : (
           <p class="empty">
-            Nobody has put {under.name} over {over.name} yet. A tile with both, in that order, would
-            stand here.
+            {under.name} over {over.name}: none tested yet.
           </p>
         )}
       </section>
@@ -73,8 +72,8 @@ export function PairPage({ frame, pair, tiles, reverse, glazes }: PairPageProps)
       />
       {pair.overlap && <OverlapSection overlap={pair.overlap} {...glazes} />}
       <p class="quiet measure">
-        What a label says of one glaze it does not say of two. For food, a laboratory’s test of the
-        piece decides: <a href={`${frame.root}care.html#food`}>care</a>.
+        A label covers that glaze alone, not a combination. Have ware for food leach-tested by a
+        laboratory: <a href={`${frame.root}care.html#food`}>care</a>.
       </p>
     </Document>
   );

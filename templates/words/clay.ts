@@ -19,7 +19,7 @@ export function clayFacts({
 }: CatalogueClay): readonly (readonly [string, string])[] {
   const range = expansion?.between ? `, between ${expansion.between.join(" and ")} °C` : "";
   return [
-    ["Expansion", expansion ? `${expansion.mean} millionths per kelvin${range}` : ""],
-    ["Takes up water", absorption === null ? "" : `${absorption} % of its weight`],
+    ["Expansion", expansion ? `${expansion.mean} × 10⁻⁶/°C${range}` : ""],
+    ["Absorption", absorption === null ? "" : `${absorption} %`],
   ];
 }

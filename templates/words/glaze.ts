@@ -30,9 +30,9 @@ export function glazeSentence(glaze: GlazeFacts): string {
 
 function originWords({ bought, blend, by, ingredients }: GlazeFacts): string {
   if (bought) {
-    const range = bought.range ? `, ${bought.range}` : "";
+    const range = bought.range ? `, “${bought.range}” range` : "";
     const colour = bought.colour ? `, ${bought.colour}` : "";
-    return `bought from ${bought.maker}${range}${colour}`;
+    return `bought: ${bought.maker}${range}${colour}`;
   }
   if (blend)
     return `blended here of ${blend.length} glazes by ${by === "volume" ? "volume" : "dry weight"}`;
@@ -40,8 +40,8 @@ function originWords({ bought, blend, by, ingredients }: GlazeFacts): string {
 }
 
 const claims: Readonly<Record<LabelClaim, string>> = {
-  "food-contact": "for food contact, alone and used as directed",
-  "non-toxic": "non-toxic, of the jar",
+  "food-contact": "food contact (alone, as directed)",
+  "non-toxic": "non-toxic as supplied",
   "not-for-food": "not for food",
 };
 

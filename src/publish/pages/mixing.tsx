@@ -23,7 +23,7 @@ export function blendPages(site: Site): readonly Page[] {
       <ListPage
         frame={site.frame(path)}
         title="Blends"
-        sentence="Glazes stirred from the same two or three others, side by side in steps."
+        sentence="Blends of two or three glazes, side by side in steps."
         section="glazes"
         groups={[{ title: "", lines }]}
         empty="No blend is here yet. tilebook new --blend writes the records of one."
