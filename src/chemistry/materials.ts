@@ -125,6 +125,7 @@ function byTheory({ id, name }: MaterialSource): MaterialResult | undefined {
   const note: Note = {
     code: material.basis === "typical" ? "typical" : "theoretical",
     message: `${name} is reckoned as the ${stand} of its name, since its record gives neither formula nor analysis`,
+    ...(material.basis === "typical" && { material: id }),
   };
   return { ok: true, material: { ...material, id, name, notes: [note] } };
 }
@@ -148,9 +149,10 @@ function readCarried({ formula, analysis }: CarriedMaterial): Analysis | undefin
   return reading.ok ? reading.analysis : undefined;
 }
 
-function typical({ name, formula }: CarriedMaterial): Note {
+function typical({ id, name, formula }: CarriedMaterial): Note {
   const figures = formula === null ? "a typical analysis" : "the formula of its type";
-  return { code: "typical", message: `${name} is reckoned by ${figures}, not by that of your bag` };
+  const message = `${name} is reckoned by ${figures}, not by that of your bag`;
+  return { code: "typical", material: id, message };
 }
 
 function notAnalysed({ id, name }: MaterialSource): MaterialResult {

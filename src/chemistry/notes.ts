@@ -9,6 +9,8 @@ export interface Note {
     | "restated"
     | "theoretical"
     | "typical";
+  /** The id of the material that a typical analysis stands for. */
+  readonly material?: string;
   /** One sentence for a potter, without its full stop. */
   readonly message: string;
 }

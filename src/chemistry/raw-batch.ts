@@ -8,9 +8,15 @@ export type FindRawRecipe = (id: string) => Recipe | undefined;
 
 /**
  * A recipe stays as it is written. A blend by dry weight becomes one recipe of all materials of
- * its parts, in a hundred, most first; a blend by volume and a glaze that was bought have none.
+ * its parts, in a hundred, most first, each material once; a blend by volume and a glaze that was
+ * bought have none.
+ *
+ * @param idOf the material that a word of a recipe means, as flint means silica
  */
-export function rawRecipeFinder(glazes: readonly MixedGlaze[]): FindRawRecipe {
+export function rawRecipeFinder(
+  glazes: readonly MixedGlaze[],
+  idOf: (word: string) => string = (word) => word,
+): FindRawRecipe {
   const byId = new Map(glazes.map((glaze) => [idKey(glaze.id), glaze]));
 
   function find(id: string, within: readonly string[]): Recipe | undefined {
@@ -19,13 +25,17 @@ export function rawRecipeFinder(glazes: readonly MixedGlaze[]): FindRawRecipe {
     if (!making || within.includes(key)) return undefined;
     if (making.kind === "recipe") return making.recipe;
     if (making.kind === "bought" || making.by === "volume") return undefined;
-    return mixRecipes(making.parts, (part) => find(part, [...within, key]));
+    return mixRecipes(making.parts, (part) => find(part, [...within, key]), idOf);
   }
 
   return (id) => find(id, []);
 }
 
-function mixRecipes(parts: readonly BlendPart[], findRecipe: FindRawRecipe): Recipe | undefined {
+function mixRecipes(
+  parts: readonly BlendPart[],
+  findRecipe: FindRawRecipe,
+  idOf: (word: string) => string,
+): Recipe | undefined {
   const total = parts.reduce((sum, part) => sum + part.parts, 0);
   const shares = new Map<string, number>();
   for (const { glaze, parts: weight } of parts) {
@@ -33,7 +43,8 @@ function mixRecipes(parts: readonly BlendPart[], findRecipe: FindRawRecipe): Rec
     if (!recipe) return undefined;
     const batch = recipeToBatch(recipe);
     const dry = batch.reduce((sum, item) => sum + item.weight, 0);
-    for (const { material, weight: grams } of batch) {
+    for (const { material: word, weight: grams } of batch) {
+      const material = idOf(word);
       const share = (100 * (weight / total) * grams) / dry;
       shares.set(material, (shares.get(material) ?? 0) + share);
     }

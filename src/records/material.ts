@@ -16,6 +16,10 @@ const materialFields = f.fields({
     "What its label and safety sheet warn of, in your own words; one or a list.",
     f.oneOrMany(f.text()),
   ),
+  frit: f.optional(
+    "yes for a frit or ground glass, which was melted before it was ground: its dust is no crystalline silica. Where left out, its name decides.",
+    f.yesNo(),
+  ),
   price: f.optional(
     "What a kilogram costs, in the studio's own currency.",
     f.number("price", { from: 0 }),

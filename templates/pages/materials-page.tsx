@@ -5,7 +5,7 @@ import { Hazards } from "../mixing/hazards.tsx";
 import { Document } from "../parts/document.tsx";
 import { Formula } from "../parts/formula.tsx";
 import type { Frame } from "../parts/frame.ts";
-import { makeUpWords, sourceOfFigures } from "../words/material.ts";
+import { makeUpOfMaterial, sourceOfFigures } from "../words/material.ts";
 import { IndexLine, type ListLine } from "./list-page.tsx";
 
 export interface MaterialsPageProps {
@@ -101,7 +101,12 @@ function Carried({ root, line }: { readonly root: string; readonly line: Carried
             <Formula of={formula} />:{" "}
           </>
         )}
-        {makeUpWords(line)}
+        {makeUpOfMaterial(line).map(([of, amount], i) => (
+          <>
+            {i > 0 && ", "}
+            <Formula of={of} /> {amount}
+          </>
+        ))}
       </p>
       {note && <p class="quiet">To be minded: {note}.</p>}
       {hazards
@@ -110,7 +115,8 @@ function Carried({ root, line }: { readonly root: string; readonly line: Carried
           <p class={isLoud ? "loud-words" : "quiet"}>Caution: {message}.</p>
         ))}
       <p class="quiet source">
-        {material.basis === "typical" ? "Typical. " : ""}Source: {sourceOfFigures(material)}.
+        {material.basis === "typical" ? "Typical. " : "Theoretical mineral. "}Source:{" "}
+        {sourceOfFigures(material)}.
       </p>
     </li>
   );

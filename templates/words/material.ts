@@ -24,19 +24,32 @@ export function sourceOfFigures({ source, tag }: CarriedMaterial): string {
   return isSaid ? source : `${source} (from memory, not compared)`;
 }
 
+/** An amount of something, in per cent of the raw weight; what it is may be a formula. */
+export type MadeOf = readonly [of: string, amount: string];
+
 /** What stays in the fire, most first, and what goes. */
-export function makeUpWords({ analysis }: Pick<MaterialMakeUp, "analysis">): string {
-  if (!analysis) return "";
+export function makeUpOfMaterial({
+  analysis,
+}: Pick<MaterialMakeUp, "analysis">): readonly MadeOf[] {
+  if (!analysis) return [];
   const oxides = presentOxides(analysis.oxides)
     .filter(([, weight]) => weight >= 0.005)
     .sort(([, a], [, b]) => b - a)
-    .map(([oxide, weight]) => `${oxide} ${asPerCent(weight)}`);
-  const fluorine = analysis.fluorine > 0 ? [`fluorine ${asPerCent(analysis.fluorine)}`] : [];
-  return [...oxides, ...fluorine, lossWords(analysis.loss)].filter(Boolean).join(", ");
+    .map(([oxide, weight]): MadeOf => [oxide, asPerCent(weight)]);
+  const fluorine =
+    analysis.fluorine > 0 ? [["fluorine", asPerCent(analysis.fluorine)] as const] : [];
+  return [...oxides, ...fluorine, ...lossOf(analysis.loss)];
 }
 
-function lossWords(loss: number): string {
+/** The same in one line of plain text. */
+export function makeUpWords(material: Pick<MaterialMakeUp, "analysis">): string {
+  return makeUpOfMaterial(material)
+    .map((made) => made.join(" "))
+    .join(", ");
+}
+
+function lossOf(loss: number): readonly MadeOf[] {
   const amount = asPerCent(Math.abs(loss));
-  if (Math.abs(loss) < 0.005) return "";
-  return loss < 0 ? `taken up in firing ${amount}` : `lost in firing ${amount}`;
+  if (Math.abs(loss) < 0.005) return [];
+  return [[loss < 0 ? "taken up in firing" : "lost in firing", amount]];
 }

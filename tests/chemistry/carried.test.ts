@@ -156,6 +156,7 @@ describe("a glaze made of typical materials", () => {
       expect(found?.ok && found.chemistry.notes).toEqual([
         {
           code: "typical",
+          material: "nepheline-syenite",
           message: "Nepheline syenite is reckoned by a typical analysis, not by that of your bag",
         },
       ]);

@@ -49,6 +49,21 @@ test("a blend by dry weight is weighed out of all the materials in it, most firs
   expect(parts.reduce((sum, n) => sum + n, 0)).toBeCloseTo(100, 9);
 });
 
+test("a blend of glazes that call one material by two words weighs it out once", () => {
+  const findById = rawRecipeFinder(
+    [
+      glaze("clear", recipe({ feldspar: 60, silica: 40 })),
+      glaze("matt", recipe({ feldspar: 80, flint: 20 })),
+      glaze("both", blend({ clear: 1, matt: 1 })),
+    ],
+    (word) => (word === "flint" ? "silica" : word),
+  );
+  expect(findById("both")?.ingredients).toEqual([
+    { material: "feldspar", parts: expect.closeTo(70, 9) },
+    { material: "silica", parts: expect.closeTo(30, 9) },
+  ]);
+});
+
 test("what holds a glaze of unknown dry weight has no recipe", () => {
   for (const id of ["spoons", "of-spoons", "jar", "half-jar", "round", "nobody"])
     expect(find(id)).toBeUndefined();

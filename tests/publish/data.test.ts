@@ -55,6 +55,7 @@ test("a mixed glaze has its expansion by every set that covers it", () => {
     expect(perKelvin).toBeLessThan(9e-6);
   }
   expect(rows.find(({ id }) => id === "jar")?.chemistry).toBeNull();
+  expect(row?.chemistry?.typical).toEqual([]);
 });
 
 test("a material has what is published of its dangers", () => {

@@ -232,7 +232,7 @@ export const meant: Readonly<Record<string, fc.Arbitrary<MeantRecord>>> = {
     ),
     map(
       { name: words, analysis: byKey(oneOf(["SiO2", "Al2O3", "K2O", "loss"]), decimal(0, 99)) },
-      { cautions: oneOrSome(words), price: decimal(0, 90) },
+      { cautions: oneOrSome(words), frit: yesNo, price: decimal(0, 90) },
     ),
   ),
   studio: map(

@@ -14,8 +14,9 @@ export type FindBatch = (glaze: string) => {
 };
 
 export function batchFinder(archive: Archive, findLink: FindMaterialLink): FindBatch {
-  const findRecipe = rawRecipeFinder(mixedGlazesOf(archive));
-  const findDensity = densityFinder(findMaterialOf(archive), findMaterialIdOf(archive));
+  const findId = findMaterialIdOf(archive);
+  const findRecipe = rawRecipeFinder(mixedGlazesOf(archive), (word) => findId(word) ?? word);
+  const findDensity = densityFinder(findMaterialOf(archive), findId);
   const nameOf = (id: string) => findLink(id)?.name ?? id;
   return (glaze) => {
     const recipe = findRecipe(glaze);

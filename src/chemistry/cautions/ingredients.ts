@@ -61,7 +61,7 @@ function makeIngredient(
     name,
     contents,
     spoken: isUnread ? elementsInWords(called) : [],
-    isGlass: isCalledGlass(called),
+    isGlass: record?.frit ?? isCalledGlass(called),
     cautions: record?.cautions ?? [],
   };
 }

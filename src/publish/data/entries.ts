@@ -33,6 +33,7 @@ export function toGlazeRow(glaze: CatalogueGlaze): GlazeRow {
       silicaToAlumina: orNull(chemistry.silicaToAlumina),
       alkaliShare: orNull(chemistry.alkaliShare),
       expansion: chemistry.expansion.map(toExpansion),
+      typical: [...new Set(chemistry.notes.flatMap(({ material }) => material ?? []))].sort(),
     },
   };
 }

@@ -122,6 +122,9 @@ const chemistry = z
     silicaToAlumina: amount("Moles for moles; null without alumina."),
     alkaliShare: amount("The share of Li2O, Na2O and K2O among the fluxes, by moles."),
     expansion: z.array(expansion),
+    typical: ids(
+      "its materials whose figures are a typical analysis, not that of the bag: the chemistry rests on them",
+    ),
   })
   .nullable()
   .describe("Null for a bought glaze and where a material is unknown.");

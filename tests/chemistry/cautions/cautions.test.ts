@@ -143,6 +143,16 @@ describe("cautions for what is in the bag", () => {
     ]);
   });
 
+  test("take a record's word for what is a frit, whatever it is called", () => {
+    const codes = (record: object) =>
+      cautionsFor({ oxbow: 100 }, { oxbow: { analysis: { SiO2: 50, B2O3: 50 }, ...record } }).map(
+        ({ code }) => code,
+      );
+    expect(codes({ name: "Oxbow 12", frit: "yes" })).toEqual(["dust", "only-tests-tell"]);
+    expect(codes({ name: "Oxbow 12" })).toContain("silica-dust");
+    expect(codes({ name: "Glass sand", frit: "no" })).toContain("silica-dust");
+  });
+
   test("repeat what a material's own record says, in its words", () => {
     const ash = {
       name: "Willow ash",
