@@ -30,14 +30,25 @@ export function findNearestWithOne(
   );
 }
 
-/** The same with two of them. */
+/**
+ * The same with two of them. Of more materials than studios keep, the most promising pairs alone
+ * are tried.
+ *
+ * @param nearerThan only pairs that could lead nearer than this are tried
+ */
 export function findNearestWithTwo(
   wanted: OxideAmounts,
   held: readonly Candidate[],
   comingIn: readonly Candidate[],
+  nearerThan = Number.POSITIVE_INFINITY,
 ): Rework | undefined {
-  return findNearestWith(wanted, held, pairsByBound(wanted, held, findUsable(comingIn)));
+  const pairs = pairsByBound(wanted, held, findUsable(comingIn));
+  const promising = pairs.filter(({ bound = 0 }) => bound < nearerThan);
+  return findNearestWith(wanted, held, promising.slice(0, mostPairs));
 }
+
+/** All pairs of 17 materials; a second is enough for them. */
+const mostPairs = 150;
 
 function findUsable(candidates: readonly Candidate[]): readonly Candidate[] {
   return candidates.filter(({ analysis }) => sumOfOxides(analysis.oxides) > 0);

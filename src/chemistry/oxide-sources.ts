@@ -5,7 +5,7 @@ import { ingredientFinder } from "./cautions/ingredients.ts";
 import { isLeftOut } from "./cautions/left-out.ts";
 import { materialFinder } from "./materials.ts";
 import { carriedMaterials } from "./minerals/minerals.ts";
-import { type Candidate, findNearestRecipe, type Rework } from "./rework.ts";
+import { type Candidate, type Rework, solve } from "./rework.ts";
 import { isRarelyKept, rankAsSource } from "./studio-order.ts";
 
 /** A material that would bring the recipe nearer. */
@@ -46,7 +46,7 @@ export function findOxideSources(
         oxide,
         material,
         why: tellBrings(analysis, oxide),
-        distance: findNearestRecipe(wanted, [...used, { material, analysis }])?.distance,
+        distance: solve(wanted, [...used, { material, analysis }])?.distance,
       }))
       .filter((source): source is OxideSource => (source.distance ?? nearest) < nearest);
     return chooseSources(sources, nearest);

@@ -61,11 +61,15 @@ function fromTheSimplest(wanted: OxideAmounts, shelf: Shelf): readonly Proposal[
   const { written, without, others, isNamed } = shelf;
   const held = written.filter(({ material }) => material !== without);
   const swap = findNearestSwap(wanted, written, without, [...held, ...others]);
+  const rest = findNearestRecipe(wanted, held);
+  const one = findNearestWithOne(wanted, held, others);
+  const simpler = [swap?.rework, rest, one].flatMap((rework) => rework?.distance ?? []);
+  const nearerThan = Math.min(...simpler) - asNear;
   const made: readonly (readonly [ProposalKind, Rework | undefined])[] = [
     ["swap", swap?.rework],
-    ["rest", findNearestRecipe(wanted, held)],
-    ["one", findNearestWithOne(wanted, held, others)],
-    ["two", findNearestWithTwo(wanted, held, others)],
+    ["rest", rest],
+    ["one", one],
+    ["two", findNearestWithTwo(wanted, held, others, nearerThan)],
     ["named", isNamed ? findNearestRecipe(wanted, [...held, ...others]) : undefined],
   ];
   const proposals = made.flatMap(([kind, rework]): readonly Proposal[] => {
