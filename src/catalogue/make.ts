@@ -19,6 +19,7 @@ import { viewFirings } from "./kilns/heat.ts";
 import { listKilns, nameKilns } from "./kilns/kilns.ts";
 import { listMakers, namesThatMayBeShown } from "./makers.ts";
 import { listBlends } from "./mixing/blends.ts";
+import { listCompanies } from "./mixing/companies.ts";
 import { listMaps } from "./mixing/maps.ts";
 import { describeMaterials, materialLinkFinder } from "./mixing/materials.ts";
 import { mixingFinder } from "./mixing/mixing.ts";
@@ -75,11 +76,22 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
     replicates: listReplicates(tiles),
     trust,
     blends,
-    maps: listMaps(cones, glazes, tileById),
+    ...compareGlazes(cones, glazes, tileById),
     tileById,
     glazeById: new Map(glazes.map((glaze) => [idKey(glaze.id), glaze])),
     moved: listMoved(tiles),
   });
+}
+
+function compareGlazes(
+  cones: readonly CatalogueCone[],
+  glazes: Catalogue["glazes"],
+  tileById: Catalogue["tileById"],
+): Pick<Catalogue, "companies" | "maps"> {
+  return {
+    maps: listMaps(cones, glazes, tileById),
+    companies: listCompanies(glazes, tileById),
+  };
 }
 
 function listMoved(tiles: readonly CatalogueTile[]): Catalogue["moved"] {

@@ -39,11 +39,13 @@ import type {
 } from "./kilns/firing-types.ts";
 import type { Link } from "./link.ts";
 import type { LoadFume, Minding } from "./minding.ts";
+import type { Company } from "./mixing/company-types.ts";
 import type { CarriedLine, CatalogueMaterial } from "./mixing/material-types.ts";
 import type { CatalogueBlend, CatalogueMap, GlazeMixing, Overlap } from "./mixing/mixing-types.ts";
 
 export type * from "./colours/colour-types.ts";
 export type * from "./kilns/firing-types.ts";
+export type * from "./mixing/company-types.ts";
 export type * from "./mixing/material-types.ts";
 export type * from "./mixing/mixing-types.ts";
 export type { Link, LoadFume, MeasuredColour, Minding };
@@ -280,6 +282,8 @@ export interface Catalogue {
   readonly blends: readonly CatalogueBlend[];
   /** From cool to hot. */
   readonly maps: readonly CatalogueMap[];
+  /** From cool to hot. */
+  readonly companies: readonly Company[];
   readonly plate: ColourPlate;
   /**
    * Codes of tiles with a result that were made and fired alike, two at least in a group. What

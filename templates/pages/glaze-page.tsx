@@ -1,7 +1,14 @@
 /** A glaze: what it is, how it looks alone, over and under others, and what it is made of. */
 import type { VNode } from "preact";
-import type { CatalogueGlaze, ColourTrust, GlazePair, Link } from "../../src/catalogue/types.ts";
+import type {
+  CatalogueGlaze,
+  ColourTrust,
+  Company,
+  GlazePair,
+  Link,
+} from "../../src/catalogue/types.ts";
 import { formatConeRange } from "../../src/terms/cones.ts";
+import { AmongOthers } from "../mixing/company.tsx";
 import { ExpansionAndFit } from "../mixing/expansion.tsx";
 import { Hazards, LoudHazards } from "../mixing/hazards.tsx";
 import { WeighingSheet } from "../mixing/weighing-sheet.tsx";
@@ -28,6 +35,8 @@ export interface GlazePageProps {
   readonly trust: ColourTrust | null;
   /** The maps that it stands on. */
   readonly maps: readonly Link[];
+  /** Where it may be looked for among other glazes. */
+  readonly companies: readonly Company[];
 }
 
 export function GlazePage(props: GlazePageProps): VNode {
@@ -73,6 +82,7 @@ export function GlazePage(props: GlazePageProps): VNode {
           <Hazards root={frame.root} hazards={glaze.hazards} />
         </section>
       )}
+      <AmongOthers root={frame.root} glaze={glaze} companies={props.companies} />
       <WeighingSheet root={frame.root} glaze={glaze} />
       <ExpansionAndFit root={frame.root} glaze={glaze} />
     </Document>

@@ -77,7 +77,8 @@ function glazeFirings({ firings }: CatalogueTile) {
 
 const landsOnGlaze: readonly string[] = ["pit", "saggar", "salt", "soda", "wood"];
 
-function fireOn({ firings, heatedBy }: CatalogueTile): FireOnGlaze | null {
+/** What of the fire landed on a tile, or went into its glaze; null where nothing is known to have. */
+export function fireOn({ firings, heatedBy }: CatalogueTile): FireOnGlaze | null {
   if (findDecidingFiring(firings)?.kind === "raku") return "raku";
   return heatedBy !== null && landsOnGlaze.includes(heatedBy) ? (heatedBy as FireOnGlaze) : null;
 }

@@ -8,7 +8,7 @@ import type { CatalogueCone, CatalogueGlaze, CatalogueTile } from "../types.ts";
 import type { CatalogueMap, MapMark, RatioRegion } from "./mixing-types.ts";
 
 export type { RatioLine };
-export { ratioField, ratioLines };
+export { ratioField, ratioLines, ratioRegion };
 
 /** From cool to hot; a cone without a mixed glaze that some tile has alone has no map. */
 export function listMaps(
@@ -55,7 +55,7 @@ function findMark(
 }
 
 /** The surfaces that a region of the old lines stands for. */
-const surfacesOf: Readonly<Record<RatioRegion, readonly Surface[]>> = {
+export const surfacesOf: Readonly<Record<RatioRegion, readonly Surface[]>> = {
   bright: ["gloss"],
   matte: ["dry", "matte"],
   "semi-matte": ["satin"],

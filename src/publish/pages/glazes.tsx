@@ -8,6 +8,7 @@ import { MaterialsPage } from "../../../templates/pages/materials-page.tsx";
 import { PairPage } from "../../../templates/pages/pair-page.tsx";
 import { glazeKind, glazeSentence } from "../../../templates/words/glaze.ts";
 import { capital, count } from "../../../templates/words/numbers.ts";
+import { companiesOf } from "../../catalogue/mixing/companies.ts";
 import type {
   CatalogueGlaze,
   CatalogueMaterial,
@@ -48,6 +49,7 @@ function glazePage(site: Site, glaze: CatalogueGlaze, maps: readonly Link[]): Pa
         others={site.entries(glaze.tiles.filter((code) => !alone.has(code)))}
         trust={site.catalogue.trust}
         maps={maps}
+        companies={companiesOf(glaze, site.catalogue.companies)}
       />
     ),
     search: {

@@ -1,0 +1,110 @@
+/**
+ * The studio's own glazes beside one another: what their tiles came out as, and the figures that a
+ * mixer looks for first. Other cones, other coolings and fires that land on glaze (salt, wood) are
+ * other companies.
+ */
+import { mixFigures, mixFiguresOf } from "../../chemistry/mix-figures.ts";
+import { lastValue } from "../../likeness/make-up.ts";
+import { surfaces } from "../../terms/choices.ts";
+import { compareCones } from "../../terms/cones.ts";
+import { compareIds, idKey } from "../../terms/ids.ts";
+import { fireOn } from "../colours/measured-alone.ts";
+import type { CatalogueGlaze, CatalogueTile } from "../types.ts";
+import type { Company, Cooling, Outcome, PlacedGlaze, SeenOutcome } from "./company-types.ts";
+
+export { mixFigures, mixFiguresOf };
+
+/** By cone from cool to hot, then by cooling and fire. */
+export function listCompanies(
+  glazes: readonly CatalogueGlaze[],
+  tileById: ReadonlyMap<string, CatalogueTile>,
+): readonly Company[] {
+  const companies = new Map<string, Company & { readonly glazes: PlacedGlaze[] }>();
+  for (const glaze of glazes) {
+    for (const { tiles, ...alike } of firedAlike(glaze, tileById)) {
+      const placed = placeGlaze(glaze, tiles);
+      if (!placed) continue;
+      const key = keyOf(alike);
+      const known = companies.get(key) ?? { ...alike, airs: [], glazes: [] };
+      const airs = [...new Set([...known.airs, ...tiles.map(({ atmosphere }) => atmosphere)])];
+      companies.set(key, { ...known, airs, glazes: [...known.glazes, placed] });
+    }
+  }
+  return [...companies.values()].sort(
+    (a, b) => compareCones(a.cone, b.cone) || compareIds(keyOf(a), keyOf(b)),
+  );
+}
+
+type Alike = Pick<Company, "cone" | "cooling" | "fire">;
+type FiredAlike = Alike & { readonly tiles: readonly CatalogueTile[] };
+
+function keyOf({ cone, cooling, fire }: Alike): string {
+  return [cone, cooling, fire].join(" ");
+}
+
+/** The tiles that have the glaze alone and were fired, by how they were. */
+function firedAlike(
+  { alone }: CatalogueGlaze,
+  tileById: ReadonlyMap<string, CatalogueTile>,
+): readonly FiredAlike[] {
+  const groups = new Map<string, FiredAlike>();
+  for (const tile of alone.flatMap((code) => tileById.get(idKey(code)) ?? [])) {
+    if (tile.cone === null) continue;
+    const cooling = (lastValue(tile.makeUp, "cooling") ?? "unknown") as Cooling;
+    const alike = { cone: tile.cone, cooling, fire: fireOn(tile) };
+    const tiles = [...(groups.get(keyOf(alike))?.tiles ?? []), tile];
+    groups.set(keyOf(alike), { ...alike, tiles });
+  }
+  return [...groups.values()];
+}
+
+/** A glaze that melts, is mixed of known materials, and of whose tiles somebody told a surface. */
+function placeGlaze(
+  { id, name, url, kind, chemistry, shownAs }: CatalogueGlaze,
+  tiles: readonly CatalogueTile[],
+): PlacedGlaze | undefined {
+  const seen = seeOutcomes(tiles);
+  if (kind !== "glaze" || !chemistry || seen.length === 0) return undefined;
+  return {
+    glaze: { id, name, url },
+    colour: shownAs?.colour.hex ?? null,
+    figures: mixFiguresOf(chemistry),
+    seen,
+  };
+}
+
+/** What tiles came out as; crazing counts whenever it was seen. */
+function seeOutcomes(tiles: readonly CatalogueTile[]): readonly SeenOutcome[] {
+  const found: readonly SeenOutcome[] = [
+    ...surfaces.map((surface) => see(surface, tiles, (tile) => tile.surface.includes(surface))),
+    see("crazed", tiles, hasCrazed),
+  ];
+  return found.filter((outcome) => outcome.tiles.length > 0);
+}
+
+function see(
+  outcome: Outcome,
+  tiles: readonly CatalogueTile[],
+  holds: (tile: CatalogueTile) => boolean,
+): SeenOutcome {
+  return { outcome, tiles: tiles.filter(holds).map(({ id }) => id) };
+}
+
+function hasCrazed({ faults, later }: CatalogueTile): boolean {
+  return faults.includes("crazing") || later.some((look) => look.faults?.includes("crazing"));
+}
+
+/**
+ * The companies that a glaze may be looked for in: those that its own tiles are in, the largest
+ * first, or else those of the cones that its record gives.
+ */
+export function companiesOf(
+  { id, cones }: Pick<CatalogueGlaze, "cones" | "id">,
+  companies: readonly Company[],
+): readonly Company[] {
+  const own = companies.filter(({ glazes }) => glazes.some(({ glaze }) => glaze.id === id));
+  const suited = companies.filter(
+    ({ cone }) => cones && compareCones(cones.from, cone) <= 0 && compareCones(cone, cones.to) <= 0,
+  );
+  return [...(own.length > 0 ? own : suited)].sort((a, b) => b.glazes.length - a.glazes.length);
+}

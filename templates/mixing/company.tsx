@@ -1,0 +1,200 @@
+/**
+ * What a mixer looks for first, each figure beside the studio's own glazes that came out gloss,
+ * satin, matte, dry or crazed: the tiles first, what is published as a second opinion.
+ */
+import type { VNode } from "preact";
+import { mixFigures, mixFiguresOf } from "../../src/catalogue/mixing/companies.ts";
+import type {
+  CatalogueGlaze,
+  Company,
+  MixFigure,
+  Outcome,
+  PlacedGlaze,
+} from "../../src/catalogue/types.ts";
+import {
+  companyName,
+  figureNames,
+  figureOf,
+  placeWords,
+  restsOnWords,
+  seenOutcomes,
+} from "../words/company.ts";
+import { secondOpinion } from "../words/second-opinion.ts";
+import { CompanyLine } from "./company-line.tsx";
+
+interface AmongOthersProps {
+  readonly root: string;
+  readonly glaze: CatalogueGlaze;
+  /** Those that it may be looked for in, the largest first. */
+  readonly companies: readonly Company[];
+}
+
+export function AmongOthers({ root, glaze, companies }: AmongOthersProps): VNode | null {
+  if (glaze.kind !== "glaze" || !glaze.chemistry) return null;
+  const [first, ...more] = companies;
+  return (
+    <section class="among" id="among">
+      <h2>Among the glazes here</h2>
+      {first ? (
+        <InCompany root={root} glaze={glaze} company={first} />
+      ) : (
+        <p class="empty">
+          No mixed glaze has a tile by itself at a cone of this one, fired and with its surface
+          written down. A tile with one mixed glaze alone and surface: in its result puts that glaze
+          here, with its figures.
+        </p>
+      )}
+      {!first && <BareFigures glaze={glaze} />}
+      {more.map((company) => (
+        <details>
+          <summary>At {companyName(company)}</summary>
+          <InCompany root={root} glaze={glaze} company={company} />
+        </details>
+      ))}
+    </section>
+  );
+}
+
+interface InCompanyProps {
+  readonly root: string;
+  readonly glaze: CatalogueGlaze;
+  readonly company: Company;
+}
+
+const order: readonly Outcome[] = ["gloss", "satin", "matte", "dry", "crazed"];
+
+function InCompany({ root, glaze, company }: InCompanyProps): VNode {
+  const numbered = inOrder(company.glazes);
+  const own = company.glazes.find((placed) => placed.glaze.id === glaze.id);
+  const shown = order.filter((outcome) => numbered.some((placed) => hasCome(placed, outcome)));
+  return (
+    <>
+      <p>
+        {own
+          ? `By the tiles here ${glaze.name} is ${seenOutcomes(own.seen)} at ${companyName(company)}.`
+          : `No tile here tells what ${glaze.name} is at ${companyName(company)}: these are the others.`}
+      </p>
+      <p class="quiet">{restsOnWords(company)}</p>
+      {mixFigures.map((figure) => (
+        <OneFigure {...{ figure, glaze, numbered, shown, own }} />
+      ))}
+      <CompanyTable root={root} numbered={numbered} />
+    </>
+  );
+}
+
+interface OneFigureProps {
+  readonly figure: MixFigure;
+  readonly glaze: CatalogueGlaze;
+  readonly numbered: readonly PlacedGlaze[];
+  readonly shown: readonly Outcome[];
+  readonly own: PlacedGlaze | undefined;
+}
+
+/** What is worth seeing apart: less than this is no difference between two glazes. */
+const least: Readonly<Record<MixFigure, number>> = {
+  silicaToAlumina: 2,
+  alkaliToEarth: 0.2,
+  boron: 0.2,
+};
+
+function OneFigure({ figure, glaze, numbered, shown, own }: OneFigureProps): VNode {
+  const here = glaze.chemistry ? mixFiguresOf(glaze.chemistry)[figure] : null;
+  const others = numbered.filter((placed) => placed.glaze.id !== glaze.id);
+  const rows = shown.map((outcome) => ({ name: outcome, marks: marksOf(outcome) }));
+  function marksOf(outcome: Outcome) {
+    return numbered.flatMap((placed, i) => {
+      const value = placed.figures[figure];
+      if (value === null || !hasCome(placed, outcome)) return [];
+      const isThis = placed.glaze.id === glaze.id;
+      return [{ label: String(i + 1), value, colour: placed.colour, isThis }];
+    });
+  }
+  const figures = [here ?? [], ...rows.map(({ marks }) => marks.map(({ value }) => value))].flat();
+  const hasMarks = figures.some((value) => value > 0);
+  return (
+    <div class="one-figure">
+      <h3>
+        {figureNames[figure]}:{" "}
+        <span class="figures">{here === null ? "not known" : figureOf(figure, here)}</span>
+      </h3>
+      {hasMarks && <CompanyLine rows={rows} here={here} least={least[figure]} name={glaze.name} />}
+      <div class="told">
+        {here !== null && <p>{placeWords(figure, here, others, shown)}</p>}
+        <p class="quiet">{secondOpinion(figure, here, own?.seen ?? [])}</p>
+      </div>
+    </div>
+  );
+}
+
+function BareFigures({ glaze }: { readonly glaze: CatalogueGlaze }): VNode | null {
+  if (!glaze.chemistry) return null;
+  const figures = mixFiguresOf(glaze.chemistry);
+  return (
+    <>
+      {mixFigures.map((figure) => {
+        const value = figures[figure];
+        return (
+          <p>
+            {figureNames[figure]}:{" "}
+            <span class="figures">{value === null ? "not known" : figureOf(figure, value)}</span>.{" "}
+            <span class="quiet">{secondOpinion(figure, value, [])}</span>
+          </p>
+        );
+      })}
+    </>
+  );
+}
+
+function CompanyTable(props: {
+  readonly root: string;
+  readonly numbered: readonly PlacedGlaze[];
+}): VNode {
+  return (
+    <details class="company-table">
+      <summary>The glazes by their numbers</summary>
+      <div class="scrolls">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">No.</th>
+              <th scope="col">Glaze</th>
+              {mixFigures.map((figure) => (
+                <th scope="col">{figureNames[figure]}</th>
+              ))}
+              <th scope="col">Came out, by tile</th>
+            </tr>
+          </thead>
+          <tbody>
+            {props.numbered.map(({ glaze, figures, seen }, i) => (
+              <tr>
+                <td>{i + 1}</td>
+                <th scope="row">
+                  <a href={props.root + glaze.url}>{glaze.name}</a>
+                </th>
+                {mixFigures.map((figure) => (
+                  <td>{tableFigure(figure, figures[figure])}</td>
+                ))}
+                <td class="came-out">{seenOutcomes(seen)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </details>
+  );
+}
+
+function tableFigure(figure: MixFigure, value: number | null): string {
+  return value === null ? "–" : figureOf(figure, value);
+}
+
+function hasCome({ seen }: PlacedGlaze, outcome: Outcome): boolean {
+  return seen.some((entry) => entry.outcome === outcome);
+}
+
+/** Numbered along the first line, so that its numbers run from left to right. */
+function inOrder(glazes: readonly PlacedGlaze[]): readonly PlacedGlaze[] {
+  const first = ({ figures }: PlacedGlaze) => figures.silicaToAlumina ?? Number.POSITIVE_INFINITY;
+  return [...glazes].sort((a, b) => (first(a) === first(b) ? 0 : first(a) - first(b)));
+}
