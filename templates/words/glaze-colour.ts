@@ -99,12 +99,15 @@ function findingWords(finding: ColourFinding, where: string, apart: string): str
 
 function whereCompared(finding: ColourFinding, varying: Varying): string {
   const { along, from } = finding;
-  const made = [varying.ways && listed(from.ways.map(wayWords)), texturedClay(from, varying)];
+  const made = [
+    varying.ways && listed(from.ways.map(wayWords)),
+    texturedClay(from, varying),
+    varying.cooling && along !== "cooling" && coolingWords[from.cooling],
+  ];
   const around: Readonly<Record<string, string>> = {
     clay: `on ${from.clay?.name ?? "one clay"}`,
     cone: `at cone ${from.cone}`,
     atmosphere: varying.fire ? fireWords(from) : "",
-    cooling: varying.cooling ? coolingWords[from.cooling] : "",
   };
   const rest = Object.entries(around).flatMap(([what, words]) => (what === along ? [] : [words]));
   return told(whatDiffers(finding), made, ...rest);

@@ -88,6 +88,15 @@ describe("a finding is told", () => {
     ]);
   });
 
+  test("with the cooling between commas where it varies", () => {
+    const slow = (coats: number) => ({ coats, loads: ["6-slow"] });
+    expect(
+      sayings(["A", slow(1), brown], ["B", slow(3), blue], ["C", { coats: 3 }, brown])[0],
+    ).toBe(
+      "From 1 to 3 coats, cooled slowly, on Buff at cone 6 it goes from brown to blue; 36 apart.",
+    );
+  });
+
   test("with what nobody wrote down, which may have made the difference", () => {
     expect(
       sayings(["A", { coats: 1, ...somehow }, brown], ["B", { coats: 3, ...somehow }, blue]),
