@@ -5,6 +5,7 @@ import { findById } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import { byWord } from "../terms/by-word.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
+import { indexBy } from "../terms/index-by.ts";
 import { glazeUrl, pairUrl } from "./addresses.ts";
 import { glazeColours } from "./colours/glaze-colours.ts";
 import type { Findings } from "./findings.ts";
@@ -80,17 +81,30 @@ export interface GlazeSurroundings {
 
 /** Every glaze, in the order of their names. */
 export function listGlazes(surroundings: GlazeSurroundings): readonly CatalogueGlaze[] {
+  const found = {
+    on: indexBy(surroundings.tiles, ({ glazes }) => Object.keys(glazes)),
+    over: indexBy(surroundings.pairs, ({ over }) => [over.id]),
+    under: indexBy(surroundings.pairs, ({ under }) => [under.id]),
+  };
   return [...surroundings.archive.glazes.values()]
-    .map((glaze) => catalogueGlaze(glaze, surroundings))
+    .map((glaze) => catalogueGlaze(glaze, surroundings, found))
     .sort((a, b) => compareIds(a.name, b.name));
+}
+
+/** Tiles and pairs by the ids of the glazes that they have. */
+interface ByGlaze {
+  readonly on: ReadonlyMap<string, readonly CatalogueTile[]>;
+  readonly over: ReadonlyMap<string, readonly CataloguePair[]>;
+  readonly under: ReadonlyMap<string, readonly CataloguePair[]>;
 }
 
 function catalogueGlaze(
   glaze: Filed<GlazeRecord>,
-  { archive, findings, tiles, pairs, trust, findLink, findMixing }: GlazeSurroundings,
+  { archive, findings, trust, findLink, findMixing }: GlazeSurroundings,
+  by: ByGlaze,
 ): CatalogueGlaze {
   const { record } = glaze;
-  const on = tiles.filter((tile) => glaze.id in tile.glazes);
+  const on = by.on.get(glaze.id) ?? [];
   const alone = on.filter((tile) => Object.keys(tile.glazes).length === 1);
   const found = findings.chemistry.get(idKey(glaze.id));
   return {
@@ -101,12 +115,8 @@ function catalogueGlaze(
     notes: glaze.notes,
     tiles: on.map((tile) => tile.id),
     alone: alone.map((tile) => tile.id),
-    over: pairs
-      .filter((pair) => pair.over.id === glaze.id)
-      .map((pair) => toGlazePair(pair.under, pair)),
-    under: pairs
-      .filter((pair) => pair.under.id === glaze.id)
-      .map((pair) => toGlazePair(pair.over, pair)),
+    over: (by.over.get(glaze.id) ?? []).map((pair) => toGlazePair(pair.under, pair)),
+    under: (by.under.get(glaze.id) ?? []).map((pair) => toGlazePair(pair.over, pair)),
     chemistry: found?.ok ? found.chemistry : null,
     whyNoChemistry: found && !found.ok && !record.bought ? tellReasons(found.reasons) : null,
     made: madeOf(record, archive, findLink),

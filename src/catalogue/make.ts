@@ -7,6 +7,7 @@ import { findById } from "../records/archive.ts";
 import { surfaces } from "../terms/choices.ts";
 import { type Cone, compareCones } from "../terms/cones.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
+import { indexBy } from "../terms/index-by.ts";
 import { clayUrl, coneSurfaceUrl, coneUrl, setUrl, tileUrl } from "./addresses.ts";
 import { layPlate } from "./colours/colour-plate.ts";
 import { measureTrust } from "./colours/trust.ts";
@@ -48,7 +49,6 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
   const factsOf = firingFactsOf(archive, findings.heats);
   const surroundings = { archive, findings, names, views, factsOf, hazards };
   const tiles = inOrder.map((tile) => catalogueTile(tile, surroundings));
-  const codesOf = (key: string) => inOrder.filter((t) => t.maker === key).map((t) => t.id);
   const sets = listSets(archive, tiles, names);
   const tileById = new Map(tiles.map((tile) => [idKey(tile.id), tile]));
   const pairs = listPairs(archive, findings.chemistry, tiles);
@@ -69,7 +69,7 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
     kilns: listKilns(views.values(), kilns),
     controls: listControls(sets, tiles, kilns),
     sets,
-    makers: listMakers(names, codesOf),
+    makers: listMakers(names, inOrder),
     ...describeMaterials(archive, findings.builtInMaterials, glazes),
     cones,
     plate: layPlate(tiles),
@@ -120,7 +120,13 @@ function listReplicates(tiles: readonly CatalogueTile[]): Catalogue["replicates"
     .map((group) => group.map(({ id }) => id));
 }
 
+/** What may be missing, as a key or none. */
+function keyOf(key: string | null | undefined): readonly string[] {
+  return key == null ? [] : [key];
+}
+
 function listClays(archive: Archive, tiles: readonly CatalogueTile[]): readonly CatalogueClay[] {
+  const on = indexBy(tiles, ({ clay }) => keyOf(clay?.id));
   return [...archive.clays.values()]
     .map(({ id, record, notes }) => ({
       id,
@@ -134,7 +140,7 @@ function listClays(archive: Archive, tiles: readonly CatalogueTile[]): readonly 
       absorption: record.absorption ?? null,
       reclaim: record.reclaim ?? false,
       notes,
-      tiles: tiles.filter((tile) => tile.clay?.id === id).map((tile) => tile.id),
+      tiles: (on.get(id) ?? []).map((tile) => tile.id),
     }))
     .sort((a, b) => compareIds(a.name, b.name));
 }
@@ -144,6 +150,7 @@ function listSets(
   tiles: readonly CatalogueTile[],
   names: ReadonlyMap<string, MakerName>,
 ): readonly CatalogueSet[] {
+  const inSet = indexBy(tiles, ({ set }) => keyOf(set?.id));
   return [...archive.sets.values()]
     .map(({ id, record, notes }) => ({
       id,
@@ -154,17 +161,17 @@ function listSets(
       begins: record.begins ?? null,
       ends: record.ends ?? null,
       notes,
-      tiles: tiles.filter((tile) => tile.set?.id === id).map((tile) => tile.id),
+      tiles: (inSet.get(id) ?? []).map((tile) => tile.id),
       control: findById(archive.tiles, record.control ?? null)?.id ?? null,
     }))
     .sort((a, b) => compareIds(b.begins ?? "", a.begins ?? "") || compareIds(a.name, b.name));
 }
 
 function listCones(tiles: readonly CatalogueTile[]): readonly CatalogueCone[] {
-  const byCone = new Map<Cone, CatalogueTile[]>();
-  for (const tile of tiles) {
-    if (tile.cone) byCone.set(tile.cone, [...(byCone.get(tile.cone) ?? []), tile]);
-  }
+  const byCone = indexBy(tiles, ({ cone }) => keyOf(cone)) as ReadonlyMap<
+    Cone,
+    readonly CatalogueTile[]
+  >;
   return [...byCone]
     .sort(([a], [b]) => compareCones(a, b))
     .map(([cone, fired]) => ({

@@ -1,6 +1,8 @@
 /** Makers' names, no further than `shown` in studio.yaml allows. */
+import type { Tile } from "../records/archive.ts";
 import type { MakerRecord, StudioRecord } from "../records/studio.ts";
 import { compareIds } from "../terms/ids.ts";
+import { indexBy } from "../terms/index-by.ts";
 import { makerUrl, nameSlugs } from "./addresses.ts";
 import type { CatalogueMaker, MakerName } from "./types.ts";
 
@@ -38,8 +40,10 @@ export function initialsOf(name: string): string {
 /** The makers who have a page, in the order of their names, with the tiles they made. */
 export function listMakers(
   names: ReadonlyMap<string, MakerName>,
-  tilesOf: (key: string) => readonly string[],
+  tiles: readonly Tile[],
 ): readonly CatalogueMaker[] {
+  const byMaker = indexBy(tiles, ({ maker }) => (maker === null ? [] : [maker]));
+  const tilesOf = (key: string) => (byMaker.get(key) ?? []).map(({ id }) => id);
   return [...names]
     .flatMap(([key, { name, url }]) => (url === null ? [] : [{ name, url, tiles: tilesOf(key) }]))
     .filter((maker) => maker.tiles.length > 0)

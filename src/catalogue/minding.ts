@@ -2,6 +2,7 @@
 import type { Caution } from "../chemistry/cautions/cautions.ts";
 import type { Atmosphere } from "../terms/choices.ts";
 import { idKey } from "../terms/ids.ts";
+import { addTo } from "../terms/index-by.ts";
 import type { Link } from "./link.ts";
 
 export interface Minding {
@@ -63,7 +64,7 @@ export function fumesOf(
   const links = glazes.map(({ id, name, url }) => ({ id, name, url }));
   const from = new Map<string, Link[]>();
   for (const { glaze, loud, quiet } of mindingOf(links, inKiln, atmosphere))
-    for (const words of [...loud, ...quiet]) from.set(words, [...(from.get(words) ?? []), glaze]);
+    for (const words of [...loud, ...quiet]) addTo(from, words, glaze);
   return [...from].map(([words, of]) => ({ words, glazes: of }));
 }
 

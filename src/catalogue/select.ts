@@ -8,6 +8,8 @@ import type { SetRecord } from "../records/set.ts";
 import { materialsIn, type Uses, usesOf, withBlended } from "../records/uses.ts";
 import { byWord } from "../terms/by-word.ts";
 import { idKey } from "../terms/ids.ts";
+import { indexBy } from "../terms/index-by.ts";
+import { rememberFor } from "../terms/remember.ts";
 
 /** Some of the sets of an archive, and their tiles. */
 interface Part {
@@ -33,28 +35,37 @@ export function withoutUnlistedSets(archive: Archive): Archive {
     archive,
   );
   return narrow(archive, listed, {
-    glazes: (key) => glazes.has(key),
-    clays: isShown("clays"),
-    firings: isShown("firings"),
-    materials: (key) => materials.has(key) || !others.has(key),
+    glazes: pick(archive.glazes, glazes),
+    clays: only(archive.clays, isShown("clays")),
+    firings: only(archive.firings, isShown("firings")),
+    materials: only(archive.materials, (key) => materials.has(key) || !others.has(key)),
     makers: shown.makers,
   });
 }
 
 /** The archive with one set alone: its tiles, and what they are made of and were fired in. */
 export function onlySet(archive: Archive, id: string): Archive {
-  const part = partOf(archive, (set) => set !== undefined && idKey(set.id) === idKey(id));
+  const set = findById(archive.sets, id);
+  const part = {
+    tiles: tilesOfSets(archive).get(idKey(id)) ?? [],
+    sets: set ? [set] : [],
+  };
   const { glazes, clays, firings } = usesOf({ tiles: part.tiles, sets: [] }, archive);
   const { makers } = usesOf(part, archive);
   const materials = materialsIn(glazes, archive);
   return narrow(archive, part, {
-    glazes: (key) => glazes.has(key),
-    clays: (key) => clays.has(key),
-    firings: (key) => firings.has(key),
-    materials: (key) => materials.has(key),
+    glazes: pick(archive.glazes, glazes),
+    clays: pick(archive.clays, clays),
+    firings: pick(archive.firings, firings),
+    materials: pick(archive.materials, materials),
     makers,
   });
 }
+
+/** The tiles of every set there is, by the set's key: each unlisted set asks. */
+const tilesOfSets = rememberFor(({ sets, tiles }: Archive) =>
+  indexBy(tiles.values(), ({ set }) => (set !== null && findById(sets, set) ? [idKey(set)] : [])),
+);
 
 /** The sets with `listed: no`, in the order of the archive. */
 export function unlistedSets(archive: Archive): readonly Filed<SetRecord>[] {
@@ -89,34 +100,50 @@ function glazesShown(
   return new Set([...used, ...unused.map(([key]) => key)]);
 }
 
-interface Choice {
-  readonly glazes: (key: string) => boolean;
-  readonly clays: (key: string) => boolean;
-  readonly firings: (key: string) => boolean;
-  readonly materials: (key: string) => boolean;
+/** What goes with a part; makers by their keys. */
+interface Choice extends Pick<Archive, "clays" | "firings" | "glazes" | "materials"> {
   readonly makers: Uses["makers"];
 }
 
 function narrow(archive: Archive, part: Part, choice: Choice): Archive {
   const tiles = new Map(part.tiles.map((tile) => [idKey(tile.id), tile]));
-  const makers = Object.entries(archive.studio.makers ?? {}).filter(([key]) =>
-    choice.makers.has(key),
-  );
+  const makers = makersByKey(archive.studio);
+  const { glazes, clays, materials } = choice;
   return {
-    studio: { ...archive.studio, makers: byWord(makers) },
+    studio: { ...archive.studio, makers: byWord([...pick(makers, choice.makers)]) },
     tiles,
     sets: new Map(part.sets.map((set) => [idKey(set.id), set])),
-    glazes: only(archive.glazes, choice.glazes),
-    clays: only(archive.clays, choice.clays),
-    materials: only(archive.materials, choice.materials),
+    glazes,
+    clays,
+    materials,
     firings: new Map(
-      [...only(archive.firings, choice.firings)].map(([key, firing]) => [
+      [...choice.firings].map(([key, firing]) => [
         key,
         { ...firing, load: firing.load.filter(({ tile }) => findById(tiles, tile)) },
       ]),
     ),
   };
 }
+
+const makersByKey = rememberFor(
+  ({ makers = {} }: Archive["studio"]) => new Map(Object.entries(makers)),
+);
+
+/** Those with some of the keys, in the order of the records, of which the others are not looked at. */
+function pick<T>(
+  records: ReadonlyMap<string, T>,
+  keys: ReadonlySet<string>,
+): ReadonlyMap<string, T> {
+  const places = placesIn(records);
+  const placeOf = (key: string) => places.get(key) ?? 0;
+  const found = [...keys].filter((key) => records.has(key));
+  found.sort((a, b) => placeOf(a) - placeOf(b));
+  return new Map(found.map((key) => [key, records.get(key) as T]));
+}
+
+const placesIn = rememberFor(
+  (records: ReadonlyMap<string, unknown>) => new Map([...records.keys()].map((key, i) => [key, i])),
+);
 
 function only<T>(
   records: ReadonlyMap<string, T>,

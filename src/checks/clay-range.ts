@@ -2,6 +2,7 @@
 import type { Archive, Filed } from "../records/archive.ts";
 import type { ClayRecord } from "../records/clay.ts";
 import { type ConeRange, compareCones } from "../terms/cones.ts";
+import { rememberFor } from "../terms/remember.ts";
 
 /** The range a clay is judged by. */
 export interface ClayRange {
@@ -16,10 +17,14 @@ export interface ClayRange {
  */
 export function findClayRange(archive: Archive, clay: Filed<ClayRecord>): ClayRange | undefined {
   if (clay.record.reclaim !== true) return rangeOf(clay);
-  return [...archive.clays.values()]
-    .flatMap((other) => rangeOf(other) ?? [])
-    .reduce<ClayRange | undefined>(lower, undefined);
+  return findLowestRange(archive);
 }
+
+const findLowestRange = rememberFor(({ clays }: Archive) =>
+  [...clays.values()]
+    .flatMap((other) => rangeOf(other) ?? [])
+    .reduce<ClayRange | undefined>(lower, undefined),
+);
 
 function rangeOf(clay: Filed<ClayRecord>): ClayRange | undefined {
   return clay.record.cones && { range: clay.record.cones, from: clay };

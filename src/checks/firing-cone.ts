@@ -2,6 +2,7 @@
 import { findWitnessCone } from "../firing/witness.ts";
 import type { FiringRecord, Witness } from "../records/firing.ts";
 import { type Cone, compareCones, findHottest } from "../terms/cones.ts";
+import { rememberFor } from "../terms/remember.ts";
 
 export interface FiringCone {
   readonly cone: Cone;
@@ -13,13 +14,13 @@ export interface FiringCone {
  * The cone that a firing is judged by: what was aimed at, or the hottest witness of any shelf
  * where that is hotter. Undefined where neither was written down.
  */
-export function findFiringCone(firing: FiringRecord): FiringCone | undefined {
+export const findFiringCone = rememberFor((firing: FiringRecord): FiringCone | undefined => {
   const witnessed = findHottest(Object.values(firing.witness ?? {}).flatMap(conesReached));
   const aim = firing.cone;
   if (witnessed && (!aim || compareCones(witnessed, aim) > 0))
     return { cone: witnessed, told: "witness" };
   return aim && { cone: aim, told: "aim" };
-}
+});
 
 /**
  * What a shelf's pack says as a whole. Where it leaves that open, a cone is reached when it has

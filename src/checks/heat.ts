@@ -11,6 +11,7 @@ import {
 } from "../records/archive.ts";
 import type { FieldPath } from "../records/problem.ts";
 import { type Cone, type ConeRange, conesOutside } from "../terms/cones.ts";
+import { rememberFor } from "../terms/remember.ts";
 import { findClayRange } from "./clay-range.ts";
 import { type FiringCone, findFiringCone } from "./firing-cone.ts";
 import { glazePath, stepPath } from "./places.ts";
@@ -65,6 +66,15 @@ export function findHotFiring(archive: Archive, tile: Tile, index: number): HotF
  * touch-up meets the heat like any layer; what `remove: all` took off before the firing does not.
  */
 export function findHeats(archive: Archive, tile: Tile): readonly Heat[] {
+  return heatsIn(archive)(tile);
+}
+
+/** Several rules ask for the heats of every tile. */
+const heatsIn = rememberFor((archive: Archive) =>
+  rememberFor((tile: Tile) => reckonHeats(archive, tile)),
+);
+
+function reckonHeats(archive: Archive, tile: Tile): readonly Heat[] {
   return tile.steps.flatMap((_, index) => {
     const hot = findHotFiring(archive, tile, index);
     if (!hot) return [];

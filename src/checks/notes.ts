@@ -1,5 +1,6 @@
 /** Practice notes for the pages of the records they are about. */
 import type { Problem } from "../records/problem.ts";
+import { addTo } from "../terms/index-by.ts";
 import { rules } from "./all.ts";
 
 const practice = new Set(
@@ -13,6 +14,6 @@ const practice = new Set(
 export function notesByFile(problems: readonly Problem[]): ReadonlyMap<string, readonly Problem[]> {
   const notes = new Map<string, Problem[]>();
   for (const problem of problems.filter(({ code }) => practice.has(code)))
-    notes.set(problem.file, [...(notes.get(problem.file) ?? []), problem]);
+    addTo(notes, problem.file, problem);
   return notes;
 }

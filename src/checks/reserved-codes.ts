@@ -2,6 +2,7 @@
 import type { Archive, Filed } from "../records/archive.ts";
 import type { SetRecord } from "../records/set.ts";
 import { idKey } from "../terms/ids.ts";
+import { rememberFor } from "../terms/remember.ts";
 
 /** A code that a set reserves, at its place in `codes`. */
 export interface ReservedCode {
@@ -12,15 +13,18 @@ export interface ReservedCode {
 }
 
 /** Every reserved code, in the order of the sets and of their entries. */
-export function listReservedCodes(archive: Archive): readonly ReservedCode[] {
-  return [...archive.sets.values()].flatMap((set) =>
+export const listReservedCodes = rememberFor((archive: Archive): readonly ReservedCode[] =>
+  [...archive.sets.values()].flatMap((set) =>
     (set.record.codes ?? []).flatMap((codes, index) => codes.map((code) => ({ code, set, index }))),
-  );
-}
+  ),
+);
 
 /** By `idKey` of the code: the set that reserved it first. */
-export function firstToReserve(
-  reserved: readonly ReservedCode[],
-): ReadonlyMap<string, Filed<SetRecord>> {
-  return new Map(reserved.toReversed().map(({ code, set }) => [idKey(code), set]));
-}
+export const firstToReserve = rememberFor(
+  (archive: Archive): ReadonlyMap<string, Filed<SetRecord>> =>
+    new Map(
+      listReservedCodes(archive)
+        .toReversed()
+        .map(({ code, set }) => [idKey(code), set]),
+    ),
+);

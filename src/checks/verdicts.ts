@@ -9,6 +9,8 @@ import { type Archive, findById, type Tile } from "../records/archive.ts";
 import { findLaps, type Lap } from "../records/coat-stack.ts";
 import type { Fault } from "../terms/choices.ts";
 import { idKey } from "../terms/ids.ts";
+import { indexBy } from "../terms/index-by.ts";
+import { rememberFor } from "../terms/remember.ts";
 
 /**
  * Whether tiles refute a warning: the tile itself is to be made again as it is and has none of the
@@ -67,37 +69,19 @@ interface Indexes {
 }
 
 /** Made once an archive, since every note of every tile asks. */
-const indexes = new WeakMap<Archive, Indexes>();
-
-function indexesOf(archive: Archive): Indexes {
-  const known = indexes.get(archive);
-  if (known) return known;
+const indexesOf = rememberFor((archive: Archive): Indexes => {
   const tiles = [...archive.tiles.values()];
   const factsOf = firingFactsOf(archive, new Map());
-  const makeOf = (tile: Tile) => {
+  const makeOf = rememberFor((tile: Tile) => {
     const key = likenessKey(makeUpOf(tile, factsOf));
     return key === undefined ? [] : [key];
-  };
-  const made: Indexes = {
+  });
+  return {
     makeOf,
     byMake: indexBy(tiles, makeOf),
     byPair: indexBy(tiles, (tile) => findLaps(tile.steps).map(pairKey)),
   };
-  indexes.set(archive, made);
-  return made;
-}
-
-function indexBy(tiles: readonly Tile[], keysOf: (tile: Tile) => readonly string[]) {
-  const found = new Map<string, Tile[]>();
-  for (const tile of tiles) {
-    for (const key of new Set(keysOf(tile))) {
-      const before = found.get(key);
-      if (before) before.push(tile);
-      else found.set(key, [tile]);
-    }
-  }
-  return found;
-}
+});
 
 function pairKey({ over, under }: Pick<Lap, "over" | "under">): string {
   return JSON.stringify([idKey(over), idKey(under)]);

@@ -1,5 +1,6 @@
 /** Line blends and triaxial blends: series of glazes mixed from the same two or three. */
 import { compareIds, idKey } from "../terms/ids.ts";
+import { indexBy } from "../terms/index-by.ts";
 import type { Making, MixedGlaze } from "./mixed-glazes.ts";
 
 /** A glaze on a line or in a triangle. */
@@ -28,17 +29,20 @@ export interface BlendSeries {
  */
 export function findBlendSeries(glazes: readonly MixedGlaze[]): readonly BlendSeries[] {
   const spelt = spellOutBlends(glazes);
-  const triangles = endsOf(spelt, 3)
-    .map((corners) => seriesBetween(corners, spelt))
+  const byEnds = indexBy(spelt, (blend) => [keyOf(endsOf(blend))]);
+  const triangles = listEnds(spelt, 3)
+    .map((corners) => seriesBetween(corners, byEnds))
     .filter((series) => countBlends(series) >= 3);
-  const lines = endsOf(spelt, 2)
-    .map((ends) => seriesBetween(ends, spelt))
+  const lines = listEnds(spelt, 2)
+    .map((ends) => seriesBetween(ends, byEnds))
     .filter((series) => countBlends(series) >= 2);
-  const isEdge = (line: BlendSeries) =>
-    triangles.some(
-      ({ by, between }) => by === line.by && line.between.every((end) => between.includes(end)),
-    );
-  return [...triangles, ...lines.filter((line) => !isEdge(line))];
+  const edges = new Set(
+    triangles.flatMap(({ by, between }) => someOf(between).map((ids) => keyOf({ by, ids }))),
+  );
+  return [
+    ...triangles,
+    ...lines.filter(({ by, between }) => !edges.has(keyOf({ by, ids: between }))),
+  ];
 }
 
 type Blend = Extract<Making, { kind: "blend" }>;
@@ -51,34 +55,52 @@ interface SpeltBlend {
 }
 
 function spellOutBlends(glazes: readonly MixedGlaze[]): readonly SpeltBlend[] {
-  const byId = new Map(glazes.map((glaze) => [idKey(glaze.id), glaze]));
+  const findShares = sharesFinder(glazes);
   return glazes.flatMap(({ id, making }) => {
     if (making.kind !== "blend") return [];
-    const shares = sharesOf(making, byId, [idKey(id)]);
+    const shares = findShares(id);
     return shares ? [{ glaze: id, by: making.by, shares }] : [];
   });
 }
 
-/** Undefined where the blend leads back to itself. */
-function sharesOf(
-  blend: Blend,
-  byId: ReadonlyMap<string, MixedGlaze>,
-  within: readonly string[],
-): ReadonlyMap<string, number> | undefined {
-  const total = blend.parts.reduce((sum, { parts }) => sum + parts, 0);
-  const shares = new Map<string, number>();
-  for (const { glaze, parts } of blend.parts) {
-    const found = byId.get(idKey(glaze));
-    if (within.includes(idKey(glaze))) return undefined;
-    const isBlend = found?.making.kind === "blend" && found.making.by === blend.by;
-    const inner = isBlend
-      ? sharesOf(found.making, byId, [...within, idKey(glaze)])
-      : new Map([[found?.id ?? glaze, 1]]);
-    if (!inner) return undefined;
-    for (const [end, share] of inner)
-      shares.set(end, (shares.get(end) ?? 0) + (share * parts) / total);
+type Shares = ReadonlyMap<string, number>;
+
+/**
+ * Gives the shares of the blend of an id; undefined where it leads into a circle, wherever one
+ * begins. Each is worked out once: of blends of blends there may be many ways down to one glaze.
+ */
+function sharesFinder(glazes: readonly MixedGlaze[]): (id: string) => Shares | undefined {
+  const byId = new Map(glazes.map((glaze) => [idKey(glaze.id), glaze]));
+  const known = new Map<string, Shares | undefined>();
+  const within = new Set<string>();
+
+  function find(id: string): Shares | undefined {
+    const key = idKey(id);
+    const making = byId.get(key)?.making;
+    if (making?.kind !== "blend" || within.has(key)) return undefined;
+    if (!known.has(key)) {
+      within.add(key);
+      known.set(key, add(making));
+      within.delete(key);
+    }
+    return known.get(key);
   }
-  return shares;
+
+  function add({ by, parts: all }: Blend): Shares | undefined {
+    const total = all.reduce((sum, { parts }) => sum + parts, 0);
+    const shares = new Map<string, number>();
+    for (const { glaze, parts } of all) {
+      const found = byId.get(idKey(glaze));
+      const isBlend = found?.making.kind === "blend" && found.making.by === by;
+      const inner = isBlend ? find(glaze) : new Map([[found?.id ?? glaze, 1]]);
+      if (!inner) return undefined;
+      for (const [end, share] of inner)
+        shares.set(end, (shares.get(end) ?? 0) + (share * parts) / total);
+    }
+    return shares;
+  }
+
+  return find;
 }
 
 interface Ends {
@@ -86,20 +108,37 @@ interface Ends {
   readonly ids: readonly string[];
 }
 
+function endsOf({ by, shares }: SpeltBlend): Ends {
+  return { by, ids: [...shares.keys()].sort(compareIds) };
+}
+
+function keyOf({ by, ids }: Ends): string {
+  return JSON.stringify([by, ...ids]);
+}
+
+/** Every choice of one or more of some ends, each in their order. */
+function someOf(ids: readonly string[]): readonly (readonly string[])[] {
+  const chosen: (readonly string[])[] = [];
+  for (const id of ids) chosen.push([id], ...chosen.map((some) => [...some, id]));
+  return chosen;
+}
+
 /** Every set of so many ends that some blend is made of, each once, in the order of ids. */
-function endsOf(spelt: readonly SpeltBlend[], count: number): readonly Ends[] {
-  const found = spelt
-    .filter(({ shares }) => shares.size === count)
-    .map(({ by, shares }) => ({ by, ids: [...shares.keys()].sort(compareIds) }));
-  return [...new Map(found.map((ends) => [JSON.stringify(ends), ends])).values()].sort((a, b) =>
+function listEnds(spelt: readonly SpeltBlend[], count: number): readonly Ends[] {
+  const found = spelt.filter(({ shares }) => shares.size === count).map(endsOf);
+  return [...new Map(found.map((ends) => [keyOf(ends), ends])).values()].sort((a, b) =>
     compareIds(a.ids.join(), b.ids.join()),
   );
 }
 
-function seriesBetween({ by, ids }: Ends, spelt: readonly SpeltBlend[]): BlendSeries {
+/** @param byEnds the blends by all of their ends */
+function seriesBetween(
+  { by, ids }: Ends,
+  byEnds: ReadonlyMap<string, readonly SpeltBlend[]>,
+): BlendSeries {
   const ends = ids.map((id) => ({ glaze: id, shares: ids.map((end) => (end === id ? 1 : 0)) }));
-  const blends = spelt
-    .filter((blend) => blend.by === by && [...blend.shares.keys()].every((id) => ids.includes(id)))
+  const blends = someOf(ids)
+    .flatMap((some) => byEnds.get(keyOf({ by, ids: some })) ?? [])
     .map(({ glaze, shares }) => ({ glaze, shares: ids.map((id) => shares.get(id) ?? 0) }));
   return {
     kind: ids.length === 2 ? "line" : "triaxial",

@@ -18,11 +18,19 @@ export function rawRecipeFinder(
   idOf: (word: string) => string = (word) => word,
 ): FindRawRecipe {
   const byId = new Map(glazes.map((glaze) => [idKey(glaze.id), glaze]));
+  const known = new Map<string, Recipe | undefined>();
 
+  // What leads into a circle has no recipe wherever one begins, so each is worked out once.
   function find(id: string, within: readonly string[]): Recipe | undefined {
     const key = idKey(id);
+    if (within.includes(key)) return undefined;
+    if (!known.has(key)) known.set(key, work(key, within));
+    return known.get(key);
+  }
+
+  function work(key: string, within: readonly string[]): Recipe | undefined {
     const making = byId.get(key)?.making;
-    if (!making || within.includes(key)) return undefined;
+    if (!making) return undefined;
     if (making.kind === "recipe") return making.recipe;
     if (making.kind === "bought" || making.by === "volume") return undefined;
     return mixRecipes(making.parts, (part) => find(part, [...within, key]), idOf);

@@ -4,7 +4,7 @@
  * read, sent to a printer or put into a file.
  */
 import { folderFiles } from "../archive/folder-files.ts";
-import { firstToReserve, listReservedCodes } from "../checks/reserved-codes.ts";
+import { firstToReserve } from "../checks/reserved-codes.ts";
 import { type BlendShape, endsOfShape } from "../chemistry/blend-points.ts";
 import { chemistryOfGlazes } from "../chemistry/glazes.ts";
 import { tellReasons } from "../chemistry/why-no-chemistry.ts";
@@ -127,7 +127,7 @@ function codeTaken(
       (record.formerly ?? []).map((code) => [idKey(code), id] as const),
     ),
   );
-  const owners = firstToReserve(listReservedCodes(archive));
+  const owners = firstToReserve(archive);
   return (code) => {
     const key = idKey(code);
     const owner = owners.get(key);

@@ -1,5 +1,6 @@
 /** What the kiln did, from a firing's record and its log. */
 import type { FiringRecord } from "../records/firing.ts";
+import { remember } from "../terms/remember.ts";
 import type { Curve } from "./curve.ts";
 import { findHeat, type Heat } from "./heat.ts";
 import { type LogReading, parseLog } from "./log.ts";
@@ -59,8 +60,18 @@ function unitOf(letter: "C" | "F" | undefined): TemperatureUnit | undefined {
   return letter === "F" ? "fahrenheit" : "celsius";
 }
 
+/** More programmes than a studio has: each is used for many firings, and takes milliseconds. */
+const rememberedProgrammes = 200;
+
 function scheduleHeat(schedule: Schedule | undefined): FiringHeat["schedule"] {
-  if (!schedule) return null;
+  return schedule ? heatOfProgramme(schedule) : null;
+}
+
+const heatOfProgramme = remember(rememberedProgrammes, reckonProgramme, ({ segments, unit }) =>
+  [unit, ...segments.map(({ to, rate, hold }) => `${to} ${rate} ${hold}`)].join(),
+);
+
+function reckonProgramme(schedule: Schedule): FiringHeat["schedule"] {
   const faults = findScheduleFaults(schedule);
   if (faults.length > 0) return { faults, curve: [], heat: null };
   const curve = scheduleCurve(schedule);

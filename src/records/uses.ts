@@ -3,6 +3,8 @@
  * they name. By `idKey`; people by their keys in studio.yaml.
  */
 import { idKey } from "../terms/ids.ts";
+import { indexBy } from "../terms/index-by.ts";
+import { rememberFor } from "../terms/remember.ts";
 import type { Archive, Filed, Tile } from "./archive.ts";
 import type { SetRecord } from "./set.ts";
 
@@ -73,15 +75,17 @@ function firingsOfCodes(
   sets: readonly SetRecord[],
   { firings }: Pick<Archive, "firings">,
 ): readonly string[] {
-  const reserved = new Set(sets.flatMap(({ codes = [] }) => codes.flat().map(idKey)));
-  return [...firings]
-    .filter(([, { record }]) =>
-      Object.values(record.tiles ?? {}).some((entries) =>
-        entries.some((codes) => codes.some((code) => reserved.has(idKey(code)))),
-      ),
-    )
-    .map(([key]) => key);
+  const reserved = sets.flatMap(({ codes = [] }) => codes.flat());
+  return reserved.flatMap((code) => firingsByCode(firings).get(idKey(code)) ?? []);
 }
+
+/** The keys of the firings whose load lists name a code, by the code's key. */
+const firingsByCode = rememberFor((firings: Archive["firings"]) => {
+  const named = indexBy(firings, ([, { record }]) =>
+    Object.values(record.tiles ?? {}).flatMap((entries) => entries.flat().map(idKey)),
+  );
+  return new Map([...named].map(([code, loads]) => [code, loads.map(([key]) => key)]));
+});
 
 /** The materials that some glazes are weighed out of, by `idKey`. */
 export function materialsIn(

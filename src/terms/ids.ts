@@ -1,12 +1,18 @@
 /** Ids: a file's stem, compared without regard to case and Unicode form. */
 
 import { longestRange } from "./limits.ts";
+import { remember } from "./remember.ts";
+
+/** More ids than the largest archive has; they are asked for by the million. */
+const rememberedIds = 50_000;
 
 /** The form under which two spellings of one id meet. */
-export function idKey(id: string): string {
+export const idKey: (id: string) => string = remember(
+  rememberedIds,
   // Some letters come apart when they are made small, so they are composed again.
-  return id.normalize("NFC").toLowerCase().normalize("NFC");
-}
+  (id) => id.normalize("NFC").toLowerCase().normalize("NFC"),
+  (id) => id,
+);
 
 /** An id as part of a file name in an address: lower case, other characters than letters and their marks, digits, `.`, `_` and `-` turned into `-`. */
 export function idSlug(id: string): string {

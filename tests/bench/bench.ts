@@ -7,6 +7,7 @@ interface Benchmark {
 }
 
 const benchmarks: Record<string, () => Promise<Benchmark>> = {
+  catalogue: () => import("./catalogue.ts"),
   chemistry: () => import("./chemistry.ts"),
   facets: () => import("./facets.ts"),
   pictures: () => import("./pictures.ts"),

@@ -8,6 +8,7 @@ import { groupAlike, unknownAspects } from "../../likeness/alike.ts";
 import { asGlazed } from "../../likeness/make-up.ts";
 import { conesHotter } from "../../terms/cones.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
+import { addTo } from "../../terms/index-by.ts";
 import type { Link } from "../link.ts";
 import type {
   CatalogueControl,
@@ -37,7 +38,7 @@ export function listControls(
   const byId = new Map(tiles.map((tile) => [tile.id, tile]));
   const named = new Map<string, Link[]>();
   for (const { control, id, name, url } of sets) {
-    if (control !== null) named.set(control, [...(named.get(control) ?? []), { id, name, url }]);
+    if (control !== null) addTo(named, control, { id, name, url });
   }
   return [...named].flatMap(([id, naming]) => {
     const control = byId.get(id);

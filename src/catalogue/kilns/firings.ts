@@ -12,6 +12,7 @@ import type { FiringRecord } from "../../records/firing.ts";
 import { byWord } from "../../terms/by-word.ts";
 import { findHottest } from "../../terms/cones.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
+import { addTo } from "../../terms/index-by.ts";
 import { firingUrl } from "../addresses.ts";
 import type { Link } from "../link.ts";
 import type { CatalogueFiring, FiringFacts, TileFiring } from "../types.ts";
@@ -84,6 +85,7 @@ export function listFirings(
   tiles: readonly Tile[],
   kilns: ReadonlyMap<string, Link>,
 ): readonly CatalogueFiring[] {
+  const stood = tilesByFiring(tiles);
   return [...views.values()]
     .sort((a, b) => newestFirst(a.firing, b.firing))
     .map(({ firing, smallCurve: _, ...shown }) => ({
@@ -93,7 +95,7 @@ export function listFirings(
       notes: firing.notes,
       kiln: kilns.get(idKey(firing.id)) ?? null,
       witness: witnessByShelf(firing.record),
-      shelves: shelvesOf(firing, tiles),
+      shelves: shelvesOf(stood.get(idKey(firing.id)) ?? []),
       ...shown,
     }));
 }
@@ -122,19 +124,31 @@ function newestFirst(a: Firing, b: Firing): number {
   return compareIds(b.record.on ?? "9999", a.record.on ?? "9999") || compareIds(a.id, b.id);
 }
 
-function shelvesOf(firing: Firing, tiles: readonly Tile[]): CatalogueFiring["shelves"] {
-  const byShelf = new Map<string | null, string[]>();
-  for (const tile of tiles) {
-    const step = tile.steps.find((other) => isIn(other, firing));
-    if (!step) continue;
-    const shelf = (step as FiredStep).shelf;
-    byShelf.set(shelf, [...(byShelf.get(shelf) ?? []), tile.id]);
+/** A tile's place in a load. */
+interface Standing {
+  readonly tile: string;
+  readonly shelf: string | null;
+}
+
+/** What stood in each firing, by the firing's key: a tile that names it twice where it did first. */
+function tilesByFiring(tiles: readonly Tile[]): ReadonlyMap<string, readonly Standing[]> {
+  const byFiring = new Map<string, Standing[]>();
+  for (const { id, steps } of tiles) {
+    const shelves = new Map<string, string | null>();
+    for (const step of steps) {
+      if (step.step !== "fired" || step.firing === null) continue;
+      const key = idKey(step.firing);
+      if (!shelves.has(key)) shelves.set(key, step.shelf);
+    }
+    for (const [key, shelf] of shelves) addTo(byFiring, key, { tile: id, shelf });
   }
+  return byFiring;
+}
+
+function shelvesOf(stood: readonly Standing[]): CatalogueFiring["shelves"] {
+  const byShelf = new Map<string | null, string[]>();
+  for (const { tile, shelf } of stood) addTo(byShelf, shelf, tile);
   return [...byShelf]
     .sort(([a], [b]) => compareShelves(a, b))
     .map(([shelf, codes]) => ({ shelf, tiles: codes.sort(compareIds) }));
-}
-
-function isIn(step: Tile["steps"][number], firing: Firing): boolean {
-  return step.step === "fired" && step.firing !== null && idKey(step.firing) === idKey(firing.id);
 }

@@ -2,6 +2,7 @@
 
 import { conesBetween } from "../../firing/accounts.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
+import { addTo } from "../../terms/index-by.ts";
 import { bareSlug, kilnUrl, nameSlugs } from "../addresses.ts";
 import type { Link } from "../link.ts";
 import type {
@@ -53,7 +54,7 @@ export function listKilns(
   const byKiln = new Map<Link, FiringView[]>();
   for (const view of [...views].sort(oldestFirst)) {
     const kiln = named.get(idKey(view.firing.id));
-    if (kiln) byKiln.set(kiln, [...(byKiln.get(kiln) ?? []), view]);
+    if (kiln) addTo(byKiln, kiln, view);
   }
   return [...byKiln]
     .map(([kiln, own]) => catalogueKiln(kiln, own))
@@ -115,7 +116,7 @@ function shelvesOf(firings: readonly KilnFiring[]): readonly KilnShelf[] {
   const byShelf = new Map<string, number[]>();
   for (const { shelf, off } of firings.flatMap(readingsOf)) {
     const middle = middleOf(off);
-    if (middle !== undefined) byShelf.set(shelf, [...(byShelf.get(shelf) ?? []), middle]);
+    if (middle !== undefined) addTo(byShelf, shelf, middle);
   }
   return [...byShelf]
     .map(([shelf, offs]) => ({
@@ -146,7 +147,7 @@ function findTilt(firings: readonly KilnFiring[]): KilnTilt | null {
   const pairs = new Map<string, Pair[]>();
   for (const pair of firings.flatMap((firing) => pairsOf(readingsOf(firing)))) {
     const key = JSON.stringify([pair.hotter, pair.cooler]);
-    pairs.set(key, [...(pairs.get(key) ?? []), pair]);
+    addTo(pairs, key, pair);
   }
   const [uneven] = [...pairs.values()].toSorted((a, b) => sumOf(b) - sumOf(a));
   return uneven && sumOf(uneven) > 0 ? tiltOf(uneven) : null;

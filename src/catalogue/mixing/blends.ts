@@ -3,6 +3,7 @@ import { findBlendSeries } from "../../chemistry/blends.ts";
 import { mixedGlazesOf } from "../../chemistry/from-records.ts";
 import { type Archive, findById } from "../../records/archive.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
+import { indexBy } from "../../terms/index-by.ts";
 import { blendUrl, glazeUrl, setUrl } from "../addresses.ts";
 import { linkTo } from "../tiles.ts";
 import type { CatalogueTile, Link } from "../types.ts";
@@ -43,14 +44,11 @@ function nameOf(ends: readonly string[]): string {
 }
 
 /** The tiles that have one glaze and no other, by `idKey` of it. */
-function tilesAlone(tiles: readonly CatalogueTile[]): ReadonlyMap<string, CatalogueTile[]> {
-  const alone = new Map<string, CatalogueTile[]>();
-  for (const tile of tiles) {
-    const [only, ...others] = Object.keys(tile.glazes);
-    if (only === undefined || others.length > 0) continue;
-    alone.set(idKey(only), [...(alone.get(idKey(only)) ?? []), tile]);
-  }
-  return alone;
+function tilesAlone(tiles: readonly CatalogueTile[]) {
+  return indexBy(tiles, ({ glazes }) => {
+    const [only, ...others] = Object.keys(glazes);
+    return only === undefined || others.length > 0 ? [] : [idKey(only)];
+  });
 }
 
 /** A layout for every set that has at least two of the members, one of them a blend. */
@@ -60,12 +58,13 @@ function findLayouts(
   archive: Archive,
 ): readonly BlendLayout[] {
   const sets = new Set(tilesOfMembers.flat().map((tile) => tile.set?.id ?? null));
+  const firstInSet = tilesOfMembers.map(
+    (tiles) => new Map(tiles.toReversed().map(({ id, set }) => [set?.id ?? null, id])),
+  );
   return [...sets]
     .map((set) => ({
       set: linkTo(findById(archive.sets, set), setUrl),
-      tiles: tilesOfMembers.map(
-        (tiles) => tiles.find((tile) => (tile.set?.id ?? null) === set)?.id ?? null,
-      ),
+      tiles: firstInSet.map((tiles) => tiles.get(set) ?? null),
     }))
     .filter(({ tiles }) => {
       const shown = tiles.flatMap((tile, i) => (tile === null ? [] : [isEnd[i]]));

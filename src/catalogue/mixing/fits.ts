@@ -2,6 +2,7 @@
 import type { Expansion } from "../../chemistry/expansion/expansion.ts";
 import { compareFits } from "../../chemistry/fit.ts";
 import { type ConeRange, compareCones } from "../../terms/cones.ts";
+import { indexBy } from "../../terms/index-by.ts";
 import type { CatalogueClay, CatalogueTile, Link } from "../types.ts";
 import type { ClayFit, FitFault, SeenFault, SeenTogether } from "./mixing-types.ts";
 
@@ -22,9 +23,10 @@ export function findFits(
   clays: readonly CatalogueClay[],
 ): { readonly fits: readonly ClayFit[]; readonly apart: readonly Link[] } {
   if (glaze.expansion.length === 0) return { fits: [], apart: [] };
+  const on = indexBy(glaze.alone, ({ clay }) => (clay ? [clay.id] : []));
   const known = clays.flatMap((clay) => {
     if (!clay.expansion) return [];
-    const tiles = glaze.alone.filter((tile) => tile.clay?.id === clay.id);
+    const tiles = on.get(clay.id) ?? [];
     return [{ clay, expansion: clay.expansion, tiles }];
   });
   const isTogether = ({ clay, tiles }: (typeof known)[number]) =>

@@ -11,6 +11,8 @@ import type { CarriedMaterial } from "../../chemistry/minerals/mineral.ts";
 import { tellReasons } from "../../chemistry/why-no-chemistry.ts";
 import { type Archive, findById } from "../../records/archive.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
+import { addTo } from "../../terms/index-by.ts";
+import { rememberFor } from "../../terms/remember.ts";
 import { materialUrl } from "../addresses.ts";
 import { linkTo } from "../tiles.ts";
 import type {
@@ -94,14 +96,25 @@ function listCarried(
   archive: Archive,
   builtIn: readonly CarriedMaterial[],
 ): readonly CarriedLine[] {
-  const findCarried = materialFinder([]);
-  const findIngredient = ingredientFinder({ materials: new Map() });
-  return builtIn.map((material) => ({
-    material,
-    instead: linkTo(findById(archive.materials, material.id), materialUrl) ?? null,
-    ...describeMakeUp(material.id, findCarried, findIngredient),
+  return describeCarried(builtIn).map((line) => ({
+    ...line,
+    instead: linkTo(findById(archive.materials, line.material.id), materialUrl) ?? null,
   }));
 }
+
+type DescribedMaterial = Omit<CarriedLine, "instead">;
+
+/** No archive changes what they are, and each unlisted set's site lists them too. */
+const describeCarried = rememberFor((builtIn: readonly CarriedMaterial[]) => {
+  const findCarried = materialFinder([]);
+  const findIngredient = ingredientFinder({ materials: new Map() });
+  return builtIn.map(
+    (material): DescribedMaterial => ({
+      material,
+      ...describeMakeUp(material.id, findCarried, findIngredient),
+    }),
+  );
+});
 
 /** What a material comes to in the fire, and what to mind with it in the bag. */
 function describeMakeUp(
@@ -138,7 +151,7 @@ function glazesByMaterial(
     const portions = [...(ingredients ?? []), ...additions];
     const keys = portions.map(({ material }) => idKey(findId(material) ?? material));
     for (const key of new Set(keys)) {
-      holding.set(key, [...(holding.get(key) ?? []), { id, name, url }]);
+      addTo(holding, key, { id, name, url });
     }
   }
   return holding;

@@ -2,6 +2,7 @@
 import type { Caution } from "../../chemistry/cautions/cautions.ts";
 import type { Archive } from "../../records/archive.ts";
 import { idKey } from "../../terms/ids.ts";
+import { addTo } from "../../terms/index-by.ts";
 import type { Findings } from "../findings.ts";
 import type { CatalogueClay, CatalogueTile, Link } from "../types.ts";
 import { batchFinder } from "./batches.ts";
@@ -49,7 +50,7 @@ function blendsByGlaze(blends: readonly CatalogueBlend[]): ReadonlyMap<string, r
   for (const { id, name, url, members } of blends) {
     for (const { glaze } of members) {
       const key = idKey(glaze.id);
-      byGlaze.set(key, [...(byGlaze.get(key) ?? []), { id, name, url }]);
+      addTo(byGlaze, key, { id, name, url });
     }
   }
   return byGlaze;

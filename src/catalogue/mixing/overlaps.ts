@@ -34,8 +34,9 @@ export function findOverlap(
   for (const { tile, coats } of counted) {
     if (!coats) continue;
     const key = `${coats.over} ${coats.under}`;
-    const group = groups.get(key) ?? { coats, tiles: [] };
-    groups.set(key, { coats, tiles: [...group.tiles, tile.id] });
+    const group = groups.get(key);
+    if (group) group.tiles.push(tile.id);
+    else groups.set(key, { coats, tiles: [tile.id] });
   }
   return {
     path: meltPath(under.chemistry.raw, over.chemistry.raw),

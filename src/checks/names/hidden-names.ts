@@ -4,6 +4,8 @@
  * marks, and begins with a capital, as names do; so `rose` is a colour and `Rose` may be somebody.
  */
 import type { MakerRecord, StudioRecord } from "../../records/studio.ts";
+import { indexBy } from "../../terms/index-by.ts";
+import { remember } from "../../terms/remember.ts";
 import { wordPattern } from "../../terms/words.ts";
 
 /** A maker whose name may not be read on the site. */
@@ -63,21 +65,10 @@ export function hiddenNamesOf({ makers = {} }: StudioRecord): HiddenNames {
   });
   const byPart = indexBy(hidden, ({ parts }) => parts);
   return {
-    byWord: indexBy(hidden, ({ words }) => new Set(words)),
+    byWord: indexBy(hidden, ({ words }) => words),
     byPart,
     withoutSpaces: [...byPart].filter(([part]) => spaceless.test(part)),
   };
-}
-
-function indexBy(
-  names: readonly HiddenName[],
-  wordsIn: (name: HiddenName) => ReadonlySet<string>,
-): ReadonlyMap<string, readonly HiddenName[]> {
-  const index = new Map<string, HiddenName[]>();
-  for (const name of names) {
-    for (const word of wordsIn(name)) index.set(word, [...(index.get(word) ?? []), name]);
-  }
-  return index;
 }
 
 /** Where a name is written with capitals, its small words, such as `van`, are anybody's. */
@@ -183,14 +174,21 @@ const otherwise: ReadonlyMap<string, string> = new Map([
   ["þ", "th"],
 ]);
 
+/** More words than people use in notes, where few are used most of the time. */
+const rememberedWords = 20_000;
+
 /** Small letters without their marks. */
-function fold(word: string): string {
-  const bare = word
-    .normalize("NFKD")
-    .replace(/\p{M}+/gu, "")
-    .toLowerCase();
-  return Array.from(bare, (letter) => otherwise.get(letter) ?? letter).join("");
-}
+const fold = remember(
+  rememberedWords,
+  (word: string) => {
+    const bare = word
+      .normalize("NFKD")
+      .replace(/\p{M}+/gu, "")
+      .toLowerCase();
+    return Array.from(bare, (letter) => otherwise.get(letter) ?? letter).join("");
+  },
+  (word) => word,
+);
 
 /** True of scripts without capitals too. */
 function isCapital(word: string): boolean {

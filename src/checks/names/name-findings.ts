@@ -1,5 +1,6 @@
 /** What to say of a name that may not be shown. */
 import type { Archive } from "../../records/archive.ts";
+import { rememberFor } from "../../terms/remember.ts";
 import type { Finding } from "../check.ts";
 import { findNames, hiddenNamesOf, type NameFound } from "./hidden-names.ts";
 import { publishedWords } from "./published-words.ts";
@@ -8,14 +9,24 @@ type Placed = Finding & { readonly file: string };
 
 /** Every whole name, or every part of one, in words that a site shows. */
 export function findNamesInWords(archive: Archive, whole: boolean): readonly Placed[] {
+  return namesIn(archive)
+    .filter(({ found }) => found.isWhole === whole)
+    .map(({ file, path, found }) => ({
+      file,
+      path,
+      word: found.word,
+      ...(whole ? tellWhole : tellPart)(found),
+    }));
+}
+
+/** Two rules ask, and all that anybody wrote is read for it. */
+const namesIn = rememberFor((archive: Archive) => {
   const names = hiddenNamesOf(archive.studio);
   if (names.byWord.size === 0) return [];
   return publishedWords(archive).flatMap(({ file, path, text }) =>
-    findNames(text, names)
-      .filter(({ isWhole }) => isWhole === whole)
-      .map((found) => ({ file, path, word: found.word, ...(whole ? tellWhole : tellPart)(found) })),
+    findNames(text, names).map((found) => ({ file, path, found })),
   );
-}
+});
 
 function tellWhole(found: NameFound) {
   return {

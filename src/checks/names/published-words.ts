@@ -69,13 +69,11 @@ function placed(
 
 /** What a set gives its tiles is told there, once. */
 function wordsOfTile({ record, steps, set }: Tile, { sets }: Archive): Words {
-  const given = new Set(
-    sharedWords(findById(sets, set)?.record.defaults).map(([path, text]) =>
-      JSON.stringify([path, text]),
-    ),
+  const given = new Map(
+    sharedWords(findById(sets, set)?.record.defaults).map(([path, text]) => [path.join(), text]),
   );
   return [
-    ...sharedWords(record).filter((words) => !given.has(JSON.stringify(words))),
+    ...sharedWords(record).filter(([path, text]) => given.get(path.join()) !== text),
     ...steps.flatMap((step): Words => {
       if (step.at === null) return [];
       const at = ["layers", step.at];

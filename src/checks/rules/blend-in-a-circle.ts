@@ -28,20 +28,23 @@ export const blendInACircle: GlazeRule = {
 
 /** The shortest way from a glaze through blends back to it, without the return; breadth first. */
 function findCircle(archive: Archive, start: Glaze): readonly Glaze[] | undefined {
-  const seen = new Set<Glaze>();
-  let ways: readonly (readonly Glaze[])[] = [[start]];
-  while (ways.length > 0) {
-    const longer: (readonly Glaze[])[] = [];
-    for (const way of ways) {
-      for (const part of partsOf(archive, way.at(-1) ?? start)) {
-        if (part === start) return way;
-        if (!seen.has(part)) longer.push([...way, part]);
-        seen.add(part);
-      }
+  const cameFrom = new Map<Glaze, Glaze>();
+  const ahead = [start];
+  for (const at of ahead) {
+    for (const part of partsOf(archive, at)) {
+      if (part === start) return wayTo(at, cameFrom);
+      if (cameFrom.has(part)) continue;
+      cameFrom.set(part, at);
+      ahead.push(part);
     }
-    ways = longer;
   }
   return undefined;
+}
+
+function wayTo(end: Glaze, cameFrom: ReadonlyMap<Glaze, Glaze>): readonly Glaze[] {
+  const back: Glaze[] = [];
+  for (let at: Glaze | undefined = end; at; at = cameFrom.get(at)) back.push(at);
+  return back.reverse();
 }
 
 function partsOf(archive: Archive, glaze: Glaze): readonly Glaze[] {

@@ -1,6 +1,6 @@
 import { idKey } from "../../terms/ids.ts";
 import type { ArchiveRule } from "../check.ts";
-import { firstToReserve, listReservedCodes } from "../reserved-codes.ts";
+import { firstToReserve } from "../reserved-codes.ts";
 
 export const codeOfAnotherSet: ArchiveRule = {
   of: "archive",
@@ -8,7 +8,7 @@ export const codeOfAnotherSet: ArchiveRule = {
   severity: "warning",
   explains: "A code that a set has reserved is on a tile of that set.",
   find: (archive) => {
-    const owners = firstToReserve(listReservedCodes(archive));
+    const owners = firstToReserve(archive);
     return [...archive.tiles.values()].flatMap((tile) => {
       const owner = owners.get(idKey(tile.id));
       if (!owner || (tile.set !== null && idKey(tile.set) === idKey(owner.id))) return [];

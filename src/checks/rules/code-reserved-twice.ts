@@ -9,14 +9,15 @@ export const codeReservedTwice: ArchiveRule = {
   explains: "A code is reserved by one set only.",
   find: (archive) => {
     const reserved = listReservedCodes(archive);
-    const first = firstToReserve(reserved);
+    const first = firstToReserve(archive);
     const clashes = new Map<string, { at: ReservedCode; other: string; codes: string[] }>();
     for (const at of reserved) {
       const other = first.get(idKey(at.code));
       if (!other || other === at.set) continue;
       const key = `${at.set.file}\n${at.index}\n${other.file}`;
-      const codes = [...(clashes.get(key)?.codes ?? []), at.code];
-      clashes.set(key, { at, other: other.id, codes });
+      const clash = clashes.get(key);
+      if (clash) clash.codes.push(at.code);
+      else clashes.set(key, { at, other: other.id, codes: [at.code] });
     }
     return [...clashes.values()].map(({ at, other, codes }) => ({
       file: at.set.file,

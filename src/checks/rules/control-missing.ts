@@ -1,7 +1,7 @@
 import { findById } from "../../records/archive.ts";
 import { idKey } from "../../terms/ids.ts";
 import type { SetRule } from "../check.ts";
-import { firstToReserve, listReservedCodes } from "../reserved-codes.ts";
+import { firstToReserve } from "../reserved-codes.ts";
 
 /** A code that no set reserves either is unknown, which is an error and told as such. */
 export const controlMissing: SetRule = {
@@ -11,7 +11,7 @@ export const controlMissing: SetRule = {
   explains: "The control tile of a set, whose twin goes into every load, is in the archive.",
   find: (archive, { record: { control } }) => {
     if (control === undefined || findById(archive.tiles, control)) return [];
-    if (!firstToReserve(listReservedCodes(archive)).has(idKey(control))) return [];
+    if (!firstToReserve(archive).has(idKey(control))) return [];
     return [
       {
         path: ["control"],

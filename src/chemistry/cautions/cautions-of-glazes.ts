@@ -80,7 +80,7 @@ function loadsOfParts(
   glazes: Archive["glazes"],
   weigh: (key: string) => readonly WeighedIngredient[] | null,
 ): readonly Caution[] {
-  return partsThatCanBeWeighed(key, glazes, weigh, []).flatMap(({ name, batch }) =>
+  return partsThatCanBeWeighed(key, glazes, weigh, new Set()).flatMap(({ name, batch }) =>
     cautionsOfLoads(`${name}, which is mixed into it,`, batch),
   );
 }
@@ -90,19 +90,21 @@ interface WeighedPart {
   readonly batch: readonly WeighedIngredient[];
 }
 
+/** @param seen the glazes whose parts are found already; this one is added */
 function partsThatCanBeWeighed(
   key: string,
   glazes: Archive["glazes"],
   weigh: (key: string) => readonly WeighedIngredient[] | null,
-  within: readonly string[],
+  seen: Set<string>,
 ): readonly WeighedPart[] {
-  if (within.includes(key)) return [];
+  if (seen.has(key)) return [];
+  seen.add(key);
   const parts = (glazes.get(key)?.record.blend ?? []).map(({ glaze }) => idKey(glaze));
   return parts.sort(compareIds).flatMap((part): readonly WeighedPart[] => {
     const name = glazes.get(part)?.record.name ?? part;
     const batch = weigh(part);
     if (batch) return [{ name, batch }];
-    return partsThatCanBeWeighed(part, glazes, weigh, [...within, key]);
+    return partsThatCanBeWeighed(part, glazes, weigh, seen);
   });
 }
 

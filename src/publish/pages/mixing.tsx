@@ -6,6 +6,7 @@ import { MapPage, mapSentence } from "../../../templates/pages/map-page.tsx";
 import { smallFile } from "../../../templates/parts/photograph.tsx";
 import type { CatalogueBlend, CatalogueGlaze, CatalogueMap, Link } from "../../catalogue/types.ts";
 import { idKey } from "../../terms/ids.ts";
+import { addTo } from "../../terms/index-by.ts";
 import type { Page } from "../page.ts";
 import type { Site } from "./site.ts";
 
@@ -117,7 +118,7 @@ export function mapsByGlaze({ catalogue }: Site): ReadonlyMap<string, readonly L
   const byGlaze = new Map<string, Link[]>();
   for (const { cone, url, marks } of catalogue.maps) {
     const link = { id: cone, name: `Map of cone ${cone}`, url };
-    for (const { glaze } of marks) byGlaze.set(glaze.id, [...(byGlaze.get(glaze.id) ?? []), link]);
+    for (const { glaze } of marks) addTo(byGlaze, glaze.id, link);
   }
   return byGlaze;
 }

@@ -2,6 +2,7 @@
 import type { PictureRole, TilePicture } from "../../records/archive.ts";
 import type { Problem } from "../../records/problem.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
+import { addTo } from "../../terms/index-by.ts";
 import type { OtherFile, RecordFile } from "../found-files.ts";
 import { problemOfFile } from "../problem-of-file.ts";
 import { readingsOf } from "./picture-names.ts";
@@ -37,7 +38,7 @@ export function followPictures(
 ): FollowedPictures {
   const byTile = new Map<string, TilePicture[]>();
   const give = (tile: string, role: PictureRole, { file }: OtherFile) =>
-    byTile.set(tile, [...(byTile.get(tile) ?? []), { role, file }]);
+    addTo(byTile, tile, { role, file });
   const named = followNames(pictures, tiles);
   for (const [picture, tile] of named.byPicture) give(tile.file, "result", picture);
   const byPlace = new Map(tiles.map((tile) => [placeKey(tile.folder, tile.id), tile]));

@@ -1,12 +1,12 @@
 /** The steps of a tile, with the glazes and firings they name found. */
 import type { Areas, CoatStep, FiredStep, TileStep } from "../../records/archive.ts";
-import type { FieldPath } from "../../records/problem.ts";
+import type { FieldPath, Problem } from "../../records/problem.ts";
 import type { FadeStep, GlazeStep, Step, FiredStep as WrittenFiring } from "../../records/steps.ts";
 import { type Area, kindsOfFiring } from "../../terms/choices.ts";
 import { idKey } from "../../terms/ids.ts";
 import type { KnownFirings } from "./firings.ts";
 import type { Jars } from "./jars.ts";
-import { type Followed, follow, lookUp, type Mention, unknownName } from "./look-up.ts";
+import { type Followed, lookUp, type Mention, unknownName } from "./look-up.ts";
 import { firingOrKindLookup, type GlazeNames, layerLookup } from "./lookups.ts";
 
 /** What the steps of one tile may name. */
@@ -141,13 +141,17 @@ function followFiring(
   const shelf = step.shelf ?? null;
   const kind = kindsOfFiring.find((known) => known === idKey(step.fired));
   if (kind) return { value: { step: "fired", at, kind, firing: null, shelf }, problems: [] };
-  const mention = { file, path: ["layers", at, "fired"], written: step.fired };
-  const known = new Map([
-    ...names.firings.ids,
-    ...kindsOfFiring.map((name) => [name, name] as const),
-  ]);
-  const { value: firing, problems } = follow(mention, known, firingOrKindLookup);
-  const kindOfIt = firing === null ? undefined : names.firings.read.get(idKey(firing))?.record.kind;
-  if (firing === null || kindOfIt === undefined) return { value: null, problems };
-  return { value: { step: "fired", at, kind: kindOfIt, firing, shelf }, problems };
+  const firing = lookUp(names.firings.ids, step.fired);
+  if (firing === undefined) {
+    const mention = { file, path: ["layers", at, "fired"], written: step.fired };
+    return { value: null, problems: [unknownFiring(mention, names.firings)] };
+  }
+  const kindOfIt = names.firings.read.get(idKey(firing))?.record.kind;
+  if (kindOfIt === undefined) return { value: null, problems: [] };
+  return { value: { step: "fired", at, kind: kindOfIt, firing, shelf }, problems: [] };
+}
+
+function unknownFiring(mention: Mention, { ids }: KnownFirings): Problem {
+  const kinds = kindsOfFiring.map((name) => [name, name] as const);
+  return unknownName(mention, new Map([...ids, ...kinds]), firingOrKindLookup);
 }
