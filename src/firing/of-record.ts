@@ -3,7 +3,7 @@ import type { FiringRecord } from "../records/firing.ts";
 import { remember } from "../terms/remember.ts";
 import type { Curve } from "./curve.ts";
 import { findHeat, type Heat } from "./heat.ts";
-import { type LogReading, parseLog } from "./log.ts";
+import type { LogReading } from "./log.ts";
 import {
   findScheduleFaults,
   type Schedule,
@@ -31,11 +31,11 @@ export interface FiringHeat {
 /**
  * Reckons what a firing amounts to and whether its story holds.
  *
- * @param logText the text of the file that `log:` names, where there is one
+ * @param read what was read of the file that `log:` names, where there is one: see `of-archive.ts`
  */
-export function heatOf(firing: FiringRecord, logText?: string): FiringHeat {
+export function heatOf(firing: FiringRecord, read?: LogReading): FiringHeat {
   const schedule = scheduleHeat(scheduleOf(firing));
-  const log = logText === undefined ? null : logHeat(logText, unitOf(firing.logUnit));
+  const log = read ? { ...read, heat: findHeat(read.curve) ?? null } : null;
   return {
     heat: log?.heat ?? schedule?.heat ?? null,
     heatFrom: log?.heat ? "log" : schedule?.heat ? "schedule" : null,
@@ -55,7 +55,8 @@ export function scheduleOf({ schedule, unit }: FiringRecord): Schedule | undefin
   return schedule && { segments: schedule, unit: unitOf(unit) };
 }
 
-function unitOf(letter: "C" | "F" | undefined): TemperatureUnit | undefined {
+/** A unit by the letter that a record has for it. */
+export function unitOf(letter: "C" | "F" | undefined): TemperatureUnit | undefined {
   if (letter === undefined) return undefined;
   return letter === "F" ? "fahrenheit" : "celsius";
 }
@@ -76,9 +77,4 @@ function reckonProgramme(schedule: Schedule): FiringHeat["schedule"] {
   if (faults.length > 0) return { faults, curve: [], heat: null };
   const curve = scheduleCurve(schedule);
   return { faults, curve, heat: findHeat(curve) ?? null };
-}
-
-function logHeat(text: string, unit: TemperatureUnit | undefined): FiringHeat["log"] {
-  const reading = parseLog(text, unit);
-  return { ...reading, heat: findHeat(reading.curve) ?? null };
 }

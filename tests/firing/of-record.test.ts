@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { parseLog } from "../../src/firing/log.ts";
 import { heatOf } from "../../src/firing/of-record.ts";
 import { type FiringRecord, firingSchema } from "../../src/records/firing.ts";
 
@@ -29,13 +30,16 @@ describe("the heat of a firing's record", () => {
   });
 
   it("comes from the log where there is one that can be used", () => {
-    const found = heatOf(record({ cone: "6", schedule, "log-unit": "C" }), log);
+    const found = heatOf(
+      record({ cone: "6", schedule, "log-unit": "C" }),
+      parseLog(log, "celsius"),
+    );
     expect(found).toMatchObject({ heatFrom: "log", heat: { peak: 1216 } });
     expect(found.log?.curve).toHaveLength(300);
   });
 
   it("falls back on the schedule where the log asks for its unit", () => {
-    const found = heatOf(record({ cone: "6", schedule }), log);
+    const found = heatOf(record({ cone: "6", schedule }), parseLog(log));
     expect(found.heatFrom).toBe("schedule");
     expect(found.log).toMatchObject({ heat: null, notes: [{ code: "log-unit-unknown" }] });
   });

@@ -31,7 +31,10 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
     ...["terms", "records", "types of reader", "archive", "colour", "templates"],
     "local-server",
   ],
-  browser: ["terms", "records", "chemistry", "colour", "types of copystand", "types of publish"],
+  browser: [
+    ...["terms", "records", "reader", "chemistry", "firing", "colour", "likeness", "checks"],
+    ...["types of copystand", "types of publish"],
+  ],
   demo: "every room",
   commands: "every room",
   src: "every room",

@@ -1,4 +1,5 @@
 /** Archives and their sites without a disk: what `check` finds in some files, and what a build writes. */
+
 import { textParser } from "../../src/archive/parse-text.ts";
 import type { Findings } from "../../src/catalogue/findings.ts";
 import { makeCatalogue } from "../../src/catalogue/make.ts";
@@ -11,14 +12,13 @@ import { heatOfFirings } from "../../src/firing/of-archive.ts";
 import { listPages } from "../../src/publish/pages/all.ts";
 import { dataOf } from "../../src/publish/publish.ts";
 import { renderPage } from "../../src/publish/write-pages.ts";
-import type { ArchiveFiles } from "../../src/reader/archive-files.ts";
 import { type ReadArchive, readArchiveFiles } from "../../src/reader/read-archive-files.ts";
 import type { Archive } from "../../src/records/archive.ts";
 import type { Problem } from "../../src/records/problem.ts";
 import { nothing } from "../checks/support.ts";
+import { filesOf, type Texts } from "./files-in-memory.ts";
 
-/** Texts by their paths. */
-export type Texts = Readonly<Record<string, string>>;
+export type { Texts };
 
 /** An archive of some texts, read and checked. */
 export function examine(texts: Texts): {
@@ -33,24 +33,6 @@ export function examine(texts: Texts): {
   if (!archive) return { read, problems: read.problems };
   const heats = heatOfFirings(archive);
   return { read, problems: [...read.problems, ...runChecks(archive, { ...nothing, heats })] };
-}
-
-function filesOf(texts: Texts): ArchiveFiles {
-  const paths = Object.keys(texts);
-  return {
-    list(folder) {
-      const prefix = folder === "" ? "" : `${folder}/`;
-      const below = paths.filter((path) => path.startsWith(prefix));
-      if (folder !== "" && below.length === 0) return null;
-      const names = below.map((path) => path.slice(prefix.length).split("/"));
-      const [files, folders] = [
-        names.filter(({ length }) => length === 1),
-        names.filter(({ length }) => length > 1),
-      ].map((some) => [...new Set(some.map(([name = ""]) => name))].sort());
-      return { files: files ?? [], folders: folders ?? [], problems: [] };
-    },
-    read: (file) => ({ bytes: new TextEncoder().encode(texts[file] ?? "") }),
-  };
 }
 
 function findingsOf(archive: Archive, problems: readonly Problem[]): Findings {
