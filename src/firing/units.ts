@@ -20,11 +20,14 @@ export function fahrenheitStepToCelsiusStep(fahrenheit: number): number {
   return fahrenheit / 1.8;
 }
 
+/** A temperature in °C as degrees of one unit. */
+export function degreesIn(unit: TemperatureUnit, celsius: number): number {
+  return unit === "celsius" ? celsius : celsiusToFahrenheit(celsius);
+}
+
 /** A temperature in °C as words in one unit, to the degree: `1222 °C`, `2232 °F`. */
 export function temperatureInWords(celsius: number, unit: TemperatureUnit): string {
-  return unit === "celsius"
-    ? `${inWholeDegrees(celsius)} °C`
-    : `${inWholeDegrees(celsiusToFahrenheit(celsius))} °F`;
+  return `${inWholeDegrees(degreesIn(unit, celsius))} ${unit === "celsius" ? "°C" : "°F"}`;
 }
 
 /** A temperature in °C in both units, the studio's choice first: `1222 °C (2232 °F)`. */
@@ -33,12 +36,13 @@ export function temperatureInBothUnits(celsius: number, first: TemperatureUnit):
   return `${temperatureInWords(celsius, first)} (${temperatureInWords(celsius, second)})`;
 }
 
-/** A rate in °C an hour as words in one unit, its sign left out: `60 °C an hour`. */
-export function rateInWords(celsiusPerHour: number, unit: TemperatureUnit): string {
-  const rate = Math.abs(celsiusPerHour);
-  return unit === "celsius"
-    ? `${inWholeDegrees(rate)} °C an hour`
-    : `${inWholeDegrees(celsiusStepToFahrenheitStep(rate))} °F an hour`;
+/** A rate in °C an hour in both units, the studio's choice first: `60 °C an hour (108 °F)`. */
+export function rateInBothUnits(celsiusPerHour: number, first: TemperatureUnit): string {
+  const celsius = `${inWholeDegrees(celsiusPerHour)} °C`;
+  const fahrenheit = `${inWholeDegrees(celsiusStepToFahrenheitStep(celsiusPerHour))} °F`;
+  return first === "celsius"
+    ? `${celsius} an hour (${fahrenheit})`
+    : `${fahrenheit} an hour (${celsius})`;
 }
 
 /** The nearest whole number, with a true minus sign and never a “−0”. */

@@ -1,7 +1,7 @@
 /** The curves of a firing as a table, hour by hour, for whoever cannot see them. */
 import type { VNode } from "preact";
 import type { CatalogueFiring, Curve } from "../../src/catalogue/types.ts";
-import { formatTemperature, type TemperatureUnit } from "../words/temperature.ts";
+import { type TemperatureUnit, temperatureInWords } from "../../src/firing/units.ts";
 import { celsiusAt } from "./curve-shape.ts";
 
 /** The most rows: an hour each, or two, or as many as it takes. */
@@ -52,5 +52,5 @@ function hoursOf(curves: readonly Curve[]): readonly number[] {
 }
 
 function told(celsius: number | undefined, unit: TemperatureUnit): string {
-  return celsius === undefined ? "" : formatTemperature(celsius, unit);
+  return celsius === undefined ? "" : temperatureInWords(celsius, unit);
 }

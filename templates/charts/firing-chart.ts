@@ -1,8 +1,8 @@
 /** Where everything of a firing's chart stands: a plain view, without markup. */
 import { scaleLinear } from "d3-scale";
 import type { CatalogueFiring, ConeScale, Curve } from "../../src/catalogue/types.ts";
+import { degreesIn, type TemperatureUnit, temperatureInWords } from "../../src/firing/units.ts";
 import type { Cone } from "../../src/terms/cones.ts";
-import { formatTemperature, type TemperatureUnit, toUnit } from "../words/temperature.ts";
 import {
   type CurvePaths,
   curvePaths,
@@ -106,8 +106,8 @@ function temperatureMarks(
   unit: TemperatureUnit,
   y: (celsius: number) => number,
 ): readonly UpMark[] {
-  const inUnit = scaleLinear([toUnit(0, unit), toUnit(top + 70, unit)], [y(0), y(top + 70)]);
-  const ticks = inUnit.ticks(6).filter((degrees) => degrees > toUnit(0, unit));
+  const inUnit = scaleLinear([degreesIn(unit, 0), degreesIn(unit, top + 70)], [y(0), y(top + 70)]);
+  const ticks = inUnit.ticks(6).filter((degrees) => degrees > degreesIn(unit, 0));
   return ticks.map((degrees) => ({
     y: inUnit(degrees),
     words: `${degrees}`,
@@ -153,7 +153,7 @@ function peakLabels(
     {
       x: across,
       y: y(peak.celsius) - 10,
-      words: formatTemperature(peak.celsius, unit),
+      words: temperatureInWords(peak.celsius, unit),
       ends: across > 60,
     },
   ];

@@ -1,8 +1,7 @@
 /** The curve of a firing: programme and log together, cones as a scale on the right. */
 import type { ComponentChildren, VNode } from "preact";
 import type { CatalogueFiring } from "../../src/catalogue/types.ts";
-import type { TemperatureUnit } from "../words/temperature.ts";
-import { formatRates } from "../words/temperature.ts";
+import { rateInBothUnits, type TemperatureUnit } from "../../src/firing/units.ts";
 import type { CurvePaths } from "./curve-shape.ts";
 import { CurveTable } from "./curve-table.tsx";
 import { type FiringChart, firingChart, plotHeight, plotWidth } from "./firing-chart.ts";
@@ -42,7 +41,7 @@ function captionOf({ coneScale }: CatalogueFiring, chart: FiringChart, unit: Tem
         ? "What was recorded; no programme was written down."
         : "The programme; nothing was recorded.",
     untimed && "How long the broken parts took is not known.",
-    `On the right, cones: each is down at its mark when the last hundred degrees are climbed at ${formatRates(coneScale.ratePerHour, unit)}. Keeping and slow cooling bring them down earlier.`,
+    `On the right, cones: each is down at its mark when the last hundred degrees are climbed at ${rateInBothUnits(coneScale.ratePerHour, unit)}. Keeping and slow cooling bring them down earlier.`,
   ]
     .filter(Boolean)
     .join(" ");

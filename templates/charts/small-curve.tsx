@@ -1,8 +1,7 @@
 /** A curve as small as a word, for lists, and as tall as a few lines, beside a tile. */
 import type { VNode } from "preact";
 import type { Curve } from "../../src/catalogue/types.ts";
-import type { TemperatureUnit } from "../words/temperature.ts";
-import { formatTemperature } from "../words/temperature.ts";
+import { type TemperatureUnit, temperatureInWords } from "../../src/firing/units.ts";
 import { curvePaths, peakOf, type Scales } from "./curve-shape.ts";
 
 /** Every small curve has one scale of temperature, so that a low firing looks low. */
@@ -62,7 +61,7 @@ export function TileCurve(props: {
           dx={isLate ? -10 : 10}
           {...(isLate && { "text-anchor": "end" })}
         >
-          {formatTemperature(peak.celsius, unit)}
+          {temperatureInWords(peak.celsius, unit)}
         </text>
         <text x="100%" y={tall - 7} dx="-2" text-anchor="end">
           {hoursInWords(minutes)}

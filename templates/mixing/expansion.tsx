@@ -1,7 +1,8 @@
 /** Thermal expansion by each set of factors, and the fit on clays of known expansion. */
 import type { VNode } from "preact";
-import { type ExpansionSet, expansionSets } from "../../src/catalogue/mixing/expansion-sets.ts";
 import type { CatalogueGlaze, ClayFit } from "../../src/catalogue/types.ts";
+import { expansionSets } from "../../src/chemistry/expansion/expansion.ts";
+import type { ExpansionSet } from "../../src/chemistry/expansion/expansion-set.ts";
 import { toUnicodeSubscripts } from "../../src/terms/oxides.ts";
 import { Definitions } from "../parts/definitions.tsx";
 import { Formula } from "../parts/formula.tsx";

@@ -3,8 +3,8 @@
  * script runs. It is printed by itself, with its cautions.
  */
 import type { VNode } from "preact";
-import { dryGrams, usualLossPerCent, waterPerGram } from "../../src/catalogue/mixing/weighing.ts";
 import type { CatalogueGlaze, DryDensity, WeighedPart } from "../../src/catalogue/types.ts";
+import { dryGrams, usualLossPerCent, waterPerGram } from "../../src/chemistry/weighing.ts";
 import { asPrice, readOnScale, roughly } from "../words/chemistry.ts";
 import { listed } from "../words/numbers.ts";
 import { densityWords } from "../words/weighing.ts";

@@ -1,6 +1,7 @@
 /** A firing: how it went, its curve, what the cones said, and what stood on each shelf. */
 import type { VNode } from "preact";
 import type { CatalogueFiring, LoadFume } from "../../src/catalogue/types.ts";
+import type { TemperatureUnit } from "../../src/firing/units.ts";
 import { AccountsChart } from "../charts/accounts-chart.tsx";
 import { FiringFigure } from "../charts/firing-figure.tsx";
 import { LoadFumes } from "../mixing/minding.tsx";
@@ -17,7 +18,6 @@ import { loadSentence } from "../words/firing.ts";
 import { capital, listed } from "../words/numbers.ts";
 import { shelfWords } from "../words/steps.ts";
 import { storyHeading } from "../words/story.ts";
-import type { TemperatureUnit } from "../words/temperature.ts";
 
 export interface FiringPageProps {
   readonly frame: Frame;

@@ -1,9 +1,9 @@
 /** What a tile's page is given. */
 import type { CatalogueTile, Link } from "../../src/catalogue/types.ts";
+import type { TemperatureUnit } from "../../src/firing/units.ts";
 import type { LayerView } from "../drawing/layer-view.ts";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
-import type { TemperatureUnit } from "../words/temperature.ts";
 
 export interface TilePageProps {
   readonly frame: Frame;

@@ -1,12 +1,17 @@
 /** What a firing came to, what its cones said, and its programme. */
 import type { VNode } from "preact";
-import { heatWorkCaveat } from "../../src/catalogue/kilns/heat-work-caveat.ts";
 import type { CatalogueFiring } from "../../src/catalogue/types.ts";
+import { heatWorkCaveat } from "../../src/firing/heat.ts";
+import { minutesInWords } from "../../src/firing/programme.ts";
+import {
+  rateInBothUnits,
+  type TemperatureUnit,
+  temperatureInBothUnits,
+} from "../../src/firing/units.ts";
 import { ConePack } from "../charts/cone-pack.tsx";
 import { witnessWords } from "../words/firing.ts";
-import { capital, formatHeat } from "../words/numbers.ts";
+import { capital, tied } from "../words/numbers.ts";
 import { shelfWords } from "../words/steps.ts";
-import { formatMinutes, formatRates, type TemperatureUnit, tied } from "../words/temperature.ts";
 import { Definitions } from "./definitions.tsx";
 
 interface FactsProps {
@@ -24,12 +29,12 @@ export function HeatFacts({ firing: { heat }, unit }: FactsProps): VNode | null 
       <Definitions
         of={[
           ["Heat work", capital(heat.reached)],
-          ["Hottest", formatHeat(heat.peak, unit)],
+          ["Hottest", temperatureInBothUnits(heat.peak, unit)],
           ["The last hundred degrees", rateWords(heat.lastRate, unit)],
-          ["Held at the top", heat.hold >= 1 ? formatMinutes(heat.hold) : ""],
+          ["Held at the top", heat.hold >= 1 ? minutesInWords(heat.hold) : ""],
           [
             `Above ${unit === "celsius" ? "1000 °C" : "1832 °F"}`,
-            heat.timeAbove1000 >= 1 ? formatMinutes(heat.timeAbove1000) : "",
+            heat.timeAbove1000 >= 1 ? minutesInWords(heat.timeAbove1000) : "",
           ],
           [
             `Cooling, ${unit === "celsius" ? "1100 to 900 °C" : "2012 to 1652 °F"}`,
@@ -43,7 +48,7 @@ export function HeatFacts({ firing: { heat }, unit }: FactsProps): VNode | null 
 }
 
 function rateWords(rate: number | null, unit: TemperatureUnit): string {
-  return rate === null ? "" : formatRates(rate, unit);
+  return rate === null ? "" : rateInBothUnits(rate, unit);
 }
 
 /** The witness cones shelf by shelf, drawn as they stood where their bends were written down. */

@@ -55,7 +55,7 @@ export function largestFile({ files }: Picture): PictureFile | undefined {
   return (jpeg.length > 0 ? jpeg : files).at(-1);
 }
 
-/** A JPEG that serves a mark on a map or a place in a triangle. */
+/** The smallest that serves a wall, a mark on a map or a place in a triangle: a JPEG, which every browser shows. */
 export function smallFile({ files }: Picture): PictureFile | undefined {
   const jpeg = files.filter((file) => file.format === "jpeg");
   return jpeg.find(({ width }) => width >= 300) ?? jpeg.at(-1) ?? files.at(-1);

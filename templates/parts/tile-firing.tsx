@@ -1,10 +1,10 @@
 /** What the kiln did to one tile: a sentence, what its own shelf showed, and a small curve. */
 import type { VNode } from "preact";
 import type { TileFiring } from "../../src/catalogue/types.ts";
+import type { TemperatureUnit } from "../../src/firing/units.ts";
 import { TileCurve } from "../charts/small-curve.tsx";
 import { firingHead, firingTail } from "../words/outcome.ts";
 import { besideTile } from "../words/story.ts";
-import type { TemperatureUnit } from "../words/temperature.ts";
 
 export function TileFiringWords(props: {
   readonly root: string;

@@ -1,6 +1,6 @@
 /** Measured colour in words, and how far a difference between two colours can be trusted. */
-import { roundDifference } from "../../src/catalogue/colours/round-difference.ts";
 import type { ColourTrust, MeasuredColour } from "../../src/catalogue/types.ts";
+import { roundDifference } from "../../src/colour/difference.ts";
 import { capital, count } from "./numbers.ts";
 
 /**

@@ -1,6 +1,6 @@
 /** The colour of a glaze alone, in words. */
-import { roundDifference } from "../../src/catalogue/colours/round-difference.ts";
 import type { ColourFinding, GlazeOnClay, MeasuredAlone } from "../../src/catalogue/types.ts";
+import { roundDifference } from "../../src/colour/difference.ts";
 import { unwrittenWords } from "./likeness.ts";
 import { capital, count, listed, spoken } from "./numbers.ts";
 import { wayWords, whereWords } from "./steps.ts";

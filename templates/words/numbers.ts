@@ -43,11 +43,9 @@ export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-/** `1212` °C as `1212 °C`, with the other scale after it; the studio's own scale comes first. */
-export function formatHeat(celsius: number, first: "celsius" | "fahrenheit"): string {
-  const c = `${Math.round(celsius)} °C`;
-  const f = `${Math.round(celsius * 1.8 + 32)} °F`;
-  return first === "celsius" ? `${c} (${f})` : `${f} (${c})`;
+/** Keeps a number and the unit behind it on one line. */
+export function tied(words: string): string {
+  return words.replace(/ (?=°[CF])/gu, "\u00a0");
 }
 
 /** A choice with hyphens as words: `too-thin` as `too thin`. */

@@ -1,7 +1,7 @@
 /** What a weighing sheet says of density. */
 
-import { dryGrams } from "../../src/catalogue/mixing/weighing.ts";
 import type { DryDensity } from "../../src/catalogue/types.ts";
+import { dryGrams } from "../../src/chemistry/weighing.ts";
 import { fixed, roughly } from "./chemistry.ts";
 import { listed } from "./numbers.ts";
 

@@ -5,7 +5,7 @@ import {
   celsiusToFahrenheit,
   fahrenheitStepToCelsiusStep,
   fahrenheitToCelsius,
-  rateInWords,
+  rateInBothUnits,
   temperatureInBothUnits,
   temperatureInWords,
 } from "../../src/firing/units.ts";
@@ -46,9 +46,12 @@ describe("in words", () => {
     expect(temperatureInBothUnits(1222, "fahrenheit")).toBe("2232 °F (1222 °C)");
   });
 
-  it("a rate is told without its sign, a temperature with a true minus", () => {
-    expect(rateInWords(-80, "celsius")).toBe("80 °C an hour");
-    expect(rateInWords(60, "fahrenheit")).toBe("108 °F an hour");
+  it("a rate has no zero to shift", () => {
+    expect(rateInBothUnits(60, "celsius")).toBe("60 °C an hour (108 °F)");
+    expect(rateInBothUnits(60, "fahrenheit")).toBe("108 °F an hour (60 °C)");
+  });
+
+  it("what is below zero has a true minus", () => {
     expect(temperatureInWords(-5, "celsius")).toBe("−5 °C");
     expect(temperatureInWords(-0.2, "celsius")).toBe("0 °C");
   });

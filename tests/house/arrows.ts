@@ -22,7 +22,10 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   reporting: ["terms", "records", "types of reader"],
   photos: ["terms", "colour", "disk"],
   catalogue: ["terms", "records", "chemistry", "firing", "colour", "likeness"],
-  templates: ["terms", "types of records", "types of likeness", "catalogue"],
+  templates: [
+    ...["terms", "types of records", "chemistry", "firing", "colour", "types of likeness"],
+    "catalogue",
+  ],
   publish: [
     ...["terms", "records", "likeness", "catalogue", "templates", "photos"],
     ...["disk", "local-server"],

@@ -1,7 +1,8 @@
 /** A page for each tile, and one for each code that a tile had before. */
 import { MovedPage } from "../../../templates/pages/moved-page.tsx";
 import { TilePage } from "../../../templates/pages/tile-page.tsx";
-import { tied } from "../../../templates/words/temperature.ts";
+import { smallFile } from "../../../templates/parts/photograph.tsx";
+import { tied } from "../../../templates/words/numbers.ts";
 import type { CatalogueTile, Link } from "../../catalogue/types.ts";
 import { renderNotes } from "../markdown.ts";
 import type { Page } from "../page.ts";
@@ -63,11 +64,10 @@ function programmesOf({ firings }: Site, tile: CatalogueTile) {
   });
 }
 
-/** The smallest picture that serves a wall; the JPEG, which every browser shows. */
+/** The small picture of a tile's result, for a wall. */
 export function thumbnailUrl(tile: CatalogueTile): string | null {
   const picture = tile.pictures.find(({ role }) => role === "result");
-  const files = picture?.files.filter(({ format }) => format === "jpeg") ?? [];
-  return (files.find(({ width }) => width >= 300) ?? files.at(-1))?.url ?? null;
+  return (picture && smallFile(picture)?.url) ?? null;
 }
 
 function movedPages(site: Site): readonly Page[] {
