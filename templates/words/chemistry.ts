@@ -80,7 +80,7 @@ export function seenWords({ seen }: ClayFit): string {
 }
 
 function toLaterWords({ tile, later }: SeenFault): readonly string[] {
-  return later === null ? [] : [`${tile}, seen on ${formatDay(later)},`];
+  return later === null ? [] : [`${tile} (seen on ${formatDay(later)})`];
 }
 
 /** Shares of a blend as whole per cents: `80 : 20`. */

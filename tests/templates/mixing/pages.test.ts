@@ -108,7 +108,7 @@ describe("the page of a mixed glaze", () => {
   test("tells the fit as a tendency beside what tiles did, and of no clay of other cones", () => {
     expect(words).toMatch(/On Buff Measured: 6\.4 × 10⁻⁶ per kelvin, between 20 and 500 °C\./u);
     expect(words).toContain(
-      "Of 3 tiles here with it alone: A; B, seen on 11 January 2027, crazed. 1 tile (C) was looked at and showed no crazing, dunting or shivering.",
+      "Of 3 tiles here with it alone: A; B (seen on 11 January 2027) crazed. 1 tile (C) was looked at and showed no crazing, dunting or shivering.",
     );
     expect(words).toMatch(/Not compared with Red : no cone suits both it and blue\./u);
     expect(words).not.toMatch(/will (craze|shiver|fit)|fits? (well|the clay)/u);
