@@ -1,7 +1,7 @@
 /** An archive in a folder on disk: symbolic links are looked through but never followed outside. */
 import fs from "node:fs";
 import path from "node:path";
-import { errorCode, MachineError, onMachine } from "../disk/machine-error.ts";
+import { errorCode, hasCode, MachineError, onMachine } from "../disk/machine-error.ts";
 import type { ArchiveFiles, Contents, FolderListing } from "../reader/archive-files.ts";
 import { isPassedOver } from "../reader/passed-over.ts";
 import { problemOfFile } from "../reader/problem-of-file.ts";
@@ -57,12 +57,30 @@ function listFolder(disk: ArchiveOnDisk, folder: string): FolderListing {
   const problems: Problem[] = [];
   for (const entry of found.toSorted((a, b) => (a.name < b.name ? -1 : 1))) {
     if (isPassedOver(entry.name)) continue;
-    const kind = kindOf(disk, folder === "" ? entry.name : `${folder}/${entry.name}`, entry);
+    const file = folder === "" ? entry.name : `${folder}/${entry.name}`;
+    const kind = onlyReadable(disk, file, kindOf(disk, file, entry));
     if (kind === "file") files.push(entry.name);
     else if (kind === "folder") folders.push(entry.name);
     else problems.push(kind);
   }
   return { files, folders, problems };
+}
+
+/** What this computer does not let us read is told, and everything else is read all the same. */
+function onlyReadable({ dir }: ArchiveOnDisk, file: string, kind: Entry): Entry {
+  if (typeof kind !== "string") return kind;
+  const { R_OK, X_OK } = fs.constants;
+  try {
+    fs.accessSync(path.join(dir, file), kind === "folder" ? R_OK | X_OK : R_OK);
+    return kind;
+  } catch (cause) {
+    if (!hasCode(cause, "EACCES", "EPERM")) return kind;
+    return problemOfFile(file, {
+      code: "may-not-be-read",
+      message: `“${file}” may not be read: this computer does not allow it`,
+      hint: "Give yourself the permission to read it.",
+    });
+  }
 }
 
 function kindOf(disk: ArchiveOnDisk, file: string, entry: fs.Dirent): Entry {

@@ -1,5 +1,6 @@
 import { type FileHandle, open, readdir } from "node:fs/promises";
 import { join } from "node:path";
+import { hasCode } from "../disk/machine-error.ts";
 import { sniffFormat } from "./format.ts";
 import { inParallel } from "./parallel.ts";
 
@@ -29,7 +30,7 @@ export async function findStrayPictures(
 
 /** Links are not followed: they are told elsewhere. */
 async function listFiles(dir: string, folder: string, depth: number): Promise<string[]> {
-  const entries = await readdir(join(dir, folder), { withFileTypes: true });
+  const entries = await unlessNotAllowed(readdir(join(dir, folder), { withFileTypes: true }), []);
   const found = entries.map(async (entry) => {
     const file = folder === "" ? entry.name : `${folder}/${entry.name}`;
     if (entry.isFile()) return [file];
@@ -45,7 +46,19 @@ const NAMES =
   /\.(?:jpe?g|jpe|jfif|png|webp|avif|tiff?|hei[cf]|gif|bmp|jxl|jp2|psd|xcf|dng|cr[23w]|nef|nrw|arw|srf|sr2|orf|rw2|raf|pef|srw|3fr|iiq|rwl|x3f|mov|mp4|m4v|3gp|avi)$/iu;
 
 async function isPicture(name: string, path: string): Promise<boolean> {
-  return NAMES.test(name) || beginsLikePicture(await readHead(path));
+  return NAMES.test(name) || beginsLikePicture(await unlessNotAllowed(readHead(path), nothing));
+}
+
+const nothing = new Uint8Array();
+
+/** What may not be read, or is gone meanwhile, is told elsewhere. */
+async function unlessNotAllowed<T>(reading: Promise<T>, otherwise: T): Promise<T> {
+  try {
+    return await reading;
+  } catch (error) {
+    if (hasCode(error, "EACCES", "ENOENT", "EPERM")) return otherwise;
+    throw error;
+  }
 }
 
 async function readHead(path: string): Promise<Uint8Array> {

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { readFile } from "node:fs/promises";
+import { lstat, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { hasCode } from "../disk/machine-error.ts";
@@ -20,6 +20,8 @@ export type Remembered =
 /** Reads what is remembered about something. */
 export async function readSealed(path: string, about: string): Promise<Remembered> {
   try {
+    // A named pipe would be waited for without end.
+    if (!(await lstat(path)).isFile()) return { state: "damaged" };
     const text = await readFile(path, "utf8");
     const end = text.indexOf("\n");
     const content = text.slice(end + 1);
@@ -28,15 +30,27 @@ export async function readSealed(path: string, about: string): Promise<Remembere
     return { state: "sound", value: JSON.parse(content) };
   } catch (error) {
     if (hasCode(error, "ENOENT", "ENOTDIR")) return { state: "absent" };
-    if (hasCode(error, "EISDIR")) return { state: "damaged" };
+    if (hasCode(error, ...notAllowed)) return { state: "damaged" };
     throw error;
   }
 }
 
-/** Writes it, whole or not at all. */
-export function writeSealed(path: string, about: string, value: unknown): Promise<void> {
-  return writeWhole(path, seal(about, value));
+/**
+ * Writes it, whole or not at all. Where nothing may be written it is not remembered, and found out
+ * anew another time: whoever only looks at an archive need not be allowed to change it.
+ */
+export async function writeSealed(path: string, about: string, value: unknown): Promise<void> {
+  try {
+    await writeWhole(path, seal(about, value));
+  } catch (error) {
+    if (!hasCode(error, ...notAllowed, ...notAFolder)) throw error;
+  }
 }
+
+const notAllowed = ["EACCES", "EPERM", "EROFS"];
+
+/** Something else is where a folder or a file should be. */
+const notAFolder = ["EEXIST", "EISDIR", "ENOTDIR"];
 
 /** What a file that is remembered holds. */
 export function seal(about: string, value: unknown): string {
