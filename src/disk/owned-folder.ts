@@ -24,7 +24,7 @@ export interface OwnedFolder {
   readonly folder: string;
   /** Whether it is still there and still ours. */
   readonly isOurs: () => Promise<boolean>;
-  /** Removes it with all that is in it. */
+  /** Removes it with all that is in it; where that fails it is left, and removed another time. */
   readonly remove: () => Promise<void>;
   /** Leaves it where it is, as a program that has ended does. */
   readonly leave: () => void;
@@ -70,7 +70,10 @@ export async function makeOwnedFolder(prefix: string): Promise<OwnedFolder> {
   return {
     folder,
     isOurs: async () => (await readOwner(folder))?.token === token,
-    remove: () => removeOwned(prefix, token).finally(leave),
+    remove: () =>
+      removeOwned(prefix, token)
+        .catch(() => undefined)
+        .finally(leave),
     leave,
   };
 }

@@ -146,6 +146,7 @@ describe("a disk that is full", () => {
             const { code } = await tilebook(...wordsFor(yard, place));
             expect([0, 3]).toContain(code);
             expect(await sumsOf(place.out)).toEqual(code === 0 ? sums.yard : sums.pottery);
+            expect((await tilebook(...wordsFor(yard, place))).code).toBe(0);
             expect(await leftBeside(place.out)).toEqual([]);
           },
         ),

@@ -218,6 +218,19 @@ describe("a new site that cannot take its place", () => {
   });
 });
 
+test("a new site that took its place stands, though what it replaced cannot be cleared away yet", async () => {
+  await publish("good");
+  let fails = true;
+  failOn("rename", "EBUSY", ([, to]) => fails && to.includes(".tilebook-going-"));
+  await publish("better");
+  expect(await wordsOf(out)).toBe("better");
+  expect(await beside()).toHaveLength(1);
+  fails = false;
+  await mendAfterKill(out);
+  expect(await wordsOf(out)).toBe("better");
+  expect(await beside()).toEqual([]);
+});
+
 describe("builds that come to their end at once", () => {
   test("leave one whole site, and nothing beside it", async () => {
     await publish("first");
