@@ -123,6 +123,39 @@ describe("pairs", () => {
   });
 });
 
+test("a glaze called constructor is only on the tiles that wear it", () => {
+  const { glazes: found } = catalogueOf({
+    glazes: [...glazes, glaze("constructor"), glaze("tostring")],
+    tiles: [tile("A", [coat("soot")]), tile("B", [coat("constructor")])],
+  });
+  const worn = Object.fromEntries(found.map(({ id, tiles }) => [`glaze ${id}`, tiles]));
+  expect(worn).toEqual({
+    "glaze constructor": ["B"],
+    "glaze soot": ["A"],
+    "glaze tostring": [],
+    "glaze chalk": [],
+  });
+});
+
+test("a picture is told in the words of its page: layers that lie side by side are not one over the other", () => {
+  const side = tile(
+    "A",
+    [
+      coat("soot", { where: ["bottom"] }),
+      coat("chalk", { where: ["top"] }),
+      coat("mist", { where: ["centre"], over: ["soot", "chalk"] }),
+    ],
+    { result: [result()] },
+  );
+  const parts = { glazes: [...glazes, glaze("mist", { name: "Mist" })], tiles: [side] };
+  const picture = { width: 1, height: 1, placeholder: "#000000", files: [], colour: null };
+  const [found] = makeCatalogue(archive(parts), {
+    ...nothingFound,
+    pictures: new Map([["tiles/A.jpg", picture]]),
+  }).tiles;
+  expect(found?.pictures.map(({ alt }) => alt)).toEqual(["Tile A: Mist over Chalk and Soot"]);
+});
+
 describe("privacy", () => {
   const people = archive({
     glazes,

@@ -4,11 +4,12 @@ import { type Lab, linearToLab } from "../../colour/cielab.ts";
 import { hexToLinear } from "../../colour/srgb.ts";
 
 /**
- * Fired clays by the words that potters describe them with; the first word found counts. Common
+ * Fired clays by the words that potters describe them with, whole ones and those in -ish; the first
+ * that is found counts, so that Standard is not tan and fired is not red. Common
  * practice, no source: they paint a section, and tell which of two clays is nearer to a third.
  */
 const clays: readonly (readonly [word: string, colour: string])[] = [
-  ["off-white", "#e9e4d8"],
+  ["off[- ]?white", "#e9e4d8"],
   ["white", "#efece6"],
   ["cream", "#e8dfc8"],
   ["buff", "#d3bd98"],
@@ -22,11 +23,15 @@ const clays: readonly (readonly [word: string, colour: string])[] = [
   ["pink", "#d9b3a2"],
 ];
 
+const patterns = clays.map(([word, colour]) => ({
+  word: new RegExp(`(?<!\\p{L})${word}(?:d?ish)?(?!\\p{L})`, "iu"),
+  colour,
+}));
+
 /** A clay's colour by what its studio calls it, as `#rrggbb`; null where no word of it is known. */
 export function clayColour(words: string | null): string | null {
-  const lower = words?.toLowerCase() ?? "";
-  const places = clays
-    .map(([word, colour]) => ({ at: lower.indexOf(word), colour }))
+  const places = patterns
+    .map(({ word, colour }) => ({ at: (words ?? "").search(word), colour }))
     .filter(({ at }) => at >= 0)
     .sort((a, b) => a.at - b.at);
   return places[0]?.colour ?? null;

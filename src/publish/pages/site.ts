@@ -6,14 +6,14 @@ import type { TileEntry } from "../../../templates/parts/entry.ts";
 import type { Frame } from "../../../templates/parts/frame.ts";
 import type { WaitingRecord } from "../../../templates/parts/waiting.ts";
 import { paintFinder } from "../../catalogue/colours/glaze-paint.ts";
+import { nameStack } from "../../catalogue/describe.ts";
 import type {
   Catalogue,
   CatalogueFiring,
   CataloguePair,
   CatalogueTile,
 } from "../../catalogue/types.ts";
-import type { CoatStep } from "../../records/archive.ts";
-import { coatsThatCount, findRestart, meets } from "../../records/coat-stack.ts";
+import { findRestart } from "../../records/coat-stack.ts";
 import { idKey } from "../../terms/ids.ts";
 import { feedPath } from "../feed.ts";
 
@@ -131,23 +131,7 @@ function withSlash(address: string): string {
   return address.endsWith("/") ? address : `${address}/`;
 }
 
-/** The glazes of a tile by name, top coat first: `Mist over Sandbar and Kelp`. */
-export function namesTopFirst(tile: CatalogueTile): string {
-  const coats = coatsThatCount(tile.steps).toReversed();
-  const nameOf = (id: string) => tile.glazes[id]?.name ?? id;
-  const named: string[] = [];
-  let words = "";
-  for (const [i, coat] of coats.entries()) {
-    const name = coat.glazes.map(nameOf).join(" fading to ");
-    if (named.includes(name)) continue;
-    const upper = coats[i - 1];
-    words += upper ? `${liesOver(upper, coat) ? " over " : " and "}${name}` : name;
-    named.push(name);
-  }
-  return words;
-}
-
-function liesOver(upper: CoatStep, lower: CoatStep): boolean {
-  const named = upper.over.some((id) => lower.glazes.some((glaze) => idKey(glaze) === idKey(id)));
-  return named || upper.where.some((area) => lower.where.some((other) => meets(area, other)));
+/** The glazes of a tile by name, top coat first. */
+export function namesTopFirst({ steps, glazes }: CatalogueTile): string {
+  return nameStack(steps, (id) => glazes[id]?.name ?? id);
 }

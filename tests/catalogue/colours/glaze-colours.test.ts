@@ -255,3 +255,12 @@ test("a clay's colour is the first word of it that is known", () => {
   expect(clayColour("anyone's guess")).toBeNull();
   expect(clayColour(null)).toBeNull();
 });
+
+test("a clay's colour is never read out of the middle of a word", () => {
+  expect(clayColour("Standard White")).toBe(clayColour("white"));
+  expect(clayColour("as fired")).toBeNull();
+  expect(clayColour("titanium-bearing, creamy")).toBeNull();
+  expect(clayColour("Off white")).toBe(clayColour("off-white"));
+  expect(clayColour("reddish")).toBe(clayColour("red"));
+  expect(clayColour("grey-brown")).toBe(clayColour("grey"));
+});
