@@ -8,12 +8,12 @@ import {
 } from "../records/archive.ts";
 import { coatsThatCount, meets } from "../records/coat-stack.ts";
 import { idKey } from "../terms/ids.ts";
-import { findDecidingFiring, firingsOf } from "./kilns/firings.ts";
+import { findDecidingFiring, withFirings } from "./kilns/firings.ts";
 
 /** `Tile TB-014: Tidewrack over Soot on Buff stoneware, cone 6, satin`. */
 export function describeTile(tile: Tile, archive: Archive): string {
   const clay = findById(archive.clays, tile.clay)?.record.name;
-  const cone = findDecidingFiring(firingsOf(tile, archive, new Map()))?.cone;
+  const cone = findDecidingFiring(withFirings(tile.steps, archive, new Map()))?.cone;
   const surface = tile.record.result?.at(-1)?.surface;
   const stack = nameStack(tile.steps, (id) => findById(archive.glazes, id)?.record.name ?? id);
   const made = [stack, clay && `on ${clay}`].filter(Boolean).join(" ");

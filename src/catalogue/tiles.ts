@@ -18,7 +18,7 @@ import { idKey } from "../terms/ids.ts";
 import { clayUrl, glazeUrl, pairUrl, setUrl, tileUrl } from "./addresses.ts";
 import { describeTile } from "./describe.ts";
 import type { Findings } from "./findings.ts";
-import { type FiringViews, findDecidingFiring, firingsOf } from "./kilns/firings.ts";
+import { type FiringViews, findDecidingFiring, withFirings } from "./kilns/firings.ts";
 import { mindingOf } from "./minding.ts";
 import type {
   CatalogueTile,
@@ -45,7 +45,8 @@ export interface Surroundings {
 /** One tile, with links to everything it names. */
 export function catalogueTile(tile: Tile, surroundings: Surroundings): CatalogueTile {
   const { archive, findings, names, views, factsOf, hazards } = surroundings;
-  const firings = firingsOf(tile, archive, views);
+  const steps = withFirings(tile.steps, archive, views);
+  const deciding = findDecidingFiring(steps);
   const glazes = glazesOf(tile, archive.glazes);
   return {
     id: tile.id,
@@ -55,22 +56,17 @@ export function catalogueTile(tile: Tile, surroundings: Surroundings): Catalogue
     stage: tile.stage,
     clay: linkTo(findById(archive.clays, tile.clay), clayUrl),
     ...asWritten(tile),
-    steps: tile.steps,
+    steps,
     makeUp: makeUpOf(tile, factsOf),
     glazes,
     top: topGlaze(tile, glazes),
     pairs: pairsOf(tile, glazes),
     coatCounts: countCoats(tile.steps),
-    firings,
-    ...decidedBy(findDecidingFiring(firings)),
+    ...decidedBy(deciding),
     ...outcome(tile.record),
     pictures: picturesOf(tile, archive, findings),
     colour: colourOf(tile, findings),
-    minding: mindingOf(
-      Object.values(glazes),
-      hazards,
-      findDecidingFiring(firings)?.atmosphere ?? null,
-    ),
+    minding: mindingOf(Object.values(glazes), hazards, deciding?.atmosphere ?? null),
     cautions: [...loudOf(glazes, hazards), ...(findings.notes.get(tile.file) ?? [])],
   };
 }

@@ -7,7 +7,7 @@
 import type { GlazeChemistry } from "../chemistry/glazes.ts";
 import type { MeasuredColour } from "../colour/measure.ts";
 import type { MakeUp } from "../likeness/make-up.ts";
-import type { PictureRole, TileStep } from "../records/archive.ts";
+import type { PictureRole } from "../records/archive.ts";
 import type { CoatCount } from "../records/coat-stack.ts";
 import type { BlendPart, GlazeRecord, Ingredient } from "../records/glaze.ts";
 import type { LeachTest } from "../records/leach-test.ts";
@@ -35,7 +35,7 @@ import type {
   CatalogueControl,
   CatalogueFiring,
   CatalogueKiln,
-  TileFiring,
+  CatalogueStep,
 } from "./kilns/firing-types.ts";
 import type { Link } from "./link.ts";
 import type { LoadFume, Minding } from "./minding.ts";
@@ -105,13 +105,12 @@ export interface CatalogueTile {
   readonly texture: string;
   readonly shape: Shape;
   readonly angle: number | null;
-  readonly steps: readonly TileStep[];
+  /** What was done, the bottom first, with the firings in their places. */
+  readonly steps: readonly CatalogueStep[];
   /** All that was done to it, facet by facet: who is like whom is asked of this alone. */
   readonly makeUp: MakeUp;
   /** The glazes of its steps by their ids: what a step's id leads to. */
   readonly glazes: Readonly<Record<string, Link>>;
-  /** The firings in the order of its steps. */
-  readonly firings: readonly TileFiring[];
   /** The glaze that lies on top, where there is one. */
   readonly top: Link | null;
   readonly pairs: readonly TilePair[];

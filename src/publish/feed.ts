@@ -1,4 +1,5 @@
 /** The feed of the newest results, as Atom (RFC 4287). */
+import { firingsOf } from "../catalogue/kilns/firings.ts";
 import type { Catalogue, CatalogueTile } from "../catalogue/types.ts";
 import type { DataFile } from "./data/files.ts";
 import { escapeXml, rootOf } from "./xml.ts";
@@ -36,8 +37,8 @@ export function makeFeed({ studio, tiles }: Catalogue): readonly DataFile[] {
 }
 
 /** The day of the last firing that has one. */
-function lastDay({ firings }: CatalogueTile): string | undefined {
-  return firings
+function lastDay({ steps }: CatalogueTile): string | undefined {
+  return firingsOf(steps)
     .flatMap((firing) => firing.on ?? [])
     .sort()
     .at(-1);

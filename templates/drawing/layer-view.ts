@@ -68,14 +68,15 @@ export interface LayerView {
   readonly lanes: readonly Lane[];
 }
 
+/** A step as the drawing needs it: of a firing, its cone. */
+export type DrawnStep = Exclude<TileStep, FiredStep> | (FiredStep & { readonly cone: Cone | null });
+
 export interface LayerSource {
   readonly texture: string;
   readonly clay: string | null;
-  readonly steps: readonly TileStep[];
+  readonly steps: readonly DrawnStep[];
   /** The place of the last step that took everything off again; −1 without one. */
   readonly restart: number;
-  /** The cones of the firings among the steps, in their order. */
-  readonly cones: readonly (Cone | null)[];
   readonly paintOf: (glaze: string) => Paint;
 }
 
@@ -85,7 +86,7 @@ export function layerView(source: LayerSource): LayerView {
   const lanes = steps.map((step, at) => {
     const gone = at < restart;
     if (step.step === "coat") return coatLane(source, step, at, gone);
-    if (step.step === "fired") return firingLane(source, step);
+    if (step.step === "fired") return { lane: "firing", cone: step.cone } as const;
     if (step.step === "resist") return resistLane(step, gone);
     return removalLane(step);
   });
@@ -143,11 +144,6 @@ function takenBy(steps: readonly TileStep[]): readonly Span[] {
       if (step.remove === "scrape" || step.remove === "wash-off") return spansOf(step.where);
       return step.remove === "sgraffito" ? cutsIn(spansOf(step.where)) : [];
     });
-}
-
-function firingLane({ steps, cones }: LayerSource, step: FiredStep): FiringLane {
-  const place = steps.filter((other) => other.step === "fired").indexOf(step);
-  return { lane: "firing", cone: cones[place] ?? null };
 }
 
 function resistLane(step: ResistStep, gone: boolean): ResistLane {

@@ -22,7 +22,7 @@ export interface MaterialPageProps {
 
 export function MaterialPage(props: MaterialPageProps): VNode {
   const { frame, material, notesHtml, glazes } = props;
-  const { record, carried, name } = material;
+  const { carried, formula, name, price } = material;
   const sentence = `${originWords(material)}. In ${count(glazes.length, "glaze")} here.`;
   return (
     <Document frame={frame} title={name} summary={sentence} section="glazes" kind="entry">
@@ -34,9 +34,9 @@ export function MaterialPage(props: MaterialPageProps): VNode {
         <div>
           <Definitions
             of={[
-              ["Formula", record.formula ? <Formula of={record.formula} /> : null],
+              ["Formula", formula === null ? null : <Formula of={formula} />],
               ["Also called", carried?.tradeNames.join(", ")],
-              ["A kilogram costs", record.price === undefined ? null : asPrice(record.price)],
+              ["A kilogram costs", price === null ? null : asPrice(price)],
             ]}
           />
           <MadeOf {...props} />
@@ -47,7 +47,7 @@ export function MaterialPage(props: MaterialPageProps): VNode {
           <Quotation html={notesHtml} />
         </div>
         <div>
-          <Minding frame={frame} cautions={record.cautions ?? []} />
+          <Minding frame={frame} cautions={material.warnings} />
           <Hazards root={frame.root} hazards={material.hazards} />
           <h2>Glazes with it</h2>
           {glazes.length === 0 && <p class="empty">No glaze here holds it.</p>}

@@ -1,11 +1,11 @@
 /** How to do it again: a card that prints on one sheet. */
 import type { VNode } from "preact";
-import type { TileStep } from "../../src/records/archive.ts";
+import type { CatalogueStep } from "../../src/catalogue/types.ts";
 import { MindingLines } from "../mixing/minding.tsx";
 import { type Definition, Definitions } from "../parts/definitions.tsx";
 import { count, spoken } from "../words/numbers.ts";
 import { firingSentence } from "../words/outcome.ts";
-import { firingName, stepWords } from "../words/steps.ts";
+import { stepWords } from "../words/steps.ts";
 import type { TilePageProps } from "./tile-props.ts";
 
 export function AgainCard(props: TilePageProps): VNode {
@@ -32,7 +32,8 @@ export function AgainCard(props: TilePageProps): VNode {
         Wear a fitted dust mask (FFP3 or P100) where glaze is mixed or sanded, keep the foot clean,
         and put anything that may run on a dish of its own. A tile proves nothing about a pot: have
         ware for food leach-tested.
-        {tile.firings.some(({ kind }) => kind === "raku") && ` ${rakuWords}`}
+        {tile.steps.some((step) => step.step === "fired" && step.kind === "raku") &&
+          ` ${rakuWords}`}
       </p>
     </section>
   );
@@ -43,11 +44,10 @@ const rakuWords =
   "Raku is done outdoors, upwind of its smoke, with gloves and a shield made for glowing ware, and what comes of it is not for food.";
 
 /** A step in its place; a firing with all that is known of it. */
-function cardStep(step: TileStep, { tile }: TilePageProps): string {
-  if (step.step !== "fired") return stepWords(step, (id) => tile.glazes[id]?.name ?? id);
-  const place = tile.steps.filter((other) => other.step === "fired").indexOf(step);
-  const firing = tile.firings[place];
-  return firing ? firingSentence(firing) : firingName(step.kind);
+function cardStep(step: CatalogueStep, { tile }: TilePageProps): string {
+  return step.step === "fired"
+    ? firingSentence(step)
+    : stepWords(step, (id) => tile.glazes[id]?.name ?? id);
 }
 
 function clayWords({ tile }: TilePageProps): string {

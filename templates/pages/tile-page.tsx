@@ -1,5 +1,6 @@
 /** A tile: its photograph, what was done, what the kiln did, what came out, how to do it again. */
 import type { VNode } from "preact";
+import { firingsOf } from "../../src/catalogue/kilns/firings.ts";
 import { CoatStack } from "../parts/coat-stack.tsx";
 import { Document } from "../parts/document.tsx";
 import { LeachTests } from "../parts/leach-tests.tsx";
@@ -85,6 +86,7 @@ function Whereabouts({ frame: { root }, tile }: TilePageProps): VNode {
 
 function Account(props: TilePageProps): VNode {
   const { frame, tile, view, notesHtml } = props;
+  const firings = firingsOf(tile.steps);
   return (
     <>
       <section class="done">
@@ -93,8 +95,8 @@ function Account(props: TilePageProps): VNode {
       </section>
       <section class="kiln">
         <h2>What the kiln did</h2>
-        {tile.firings.length === 0 && <p>It has not been fired yet.</p>}
-        {tile.firings.map((firing) => (
+        {firings.length === 0 && <p>It has not been fired yet.</p>}
+        {firings.map((firing) => (
           <TileFiringWords root={frame.root} firing={firing} unit={props.unit} />
         ))}
       </section>

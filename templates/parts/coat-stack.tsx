@@ -3,8 +3,7 @@
  * was made; on the page its rows stand as the layers do, the first at the bottom, on the clay.
  */
 import type { VNode } from "preact";
-import type { Link, TileFiring } from "../../src/catalogue/types.ts";
-import type { TileStep } from "../../src/records/archive.ts";
+import type { CatalogueStep, Link, TileFiring } from "../../src/catalogue/types.ts";
 import { DrawingKey } from "../drawing/drawing-key.tsx";
 import { coatsHigh, LaneDrawing } from "../drawing/layer-drawing.tsx";
 import type { LayerView } from "../drawing/layer-view.ts";
@@ -14,8 +13,7 @@ import { coatWords, firingName, markPlace, markWords, shelfWords } from "../word
 export interface CoatStackProps {
   readonly root: string;
   readonly view: LayerView;
-  readonly steps: readonly TileStep[];
-  readonly firings: readonly TileFiring[];
+  readonly steps: readonly CatalogueStep[];
   readonly glazes: Readonly<Record<string, Link>>;
   readonly clay: Link | null;
   readonly texture: string;
@@ -50,11 +48,11 @@ function ClayWords({ root, clay, texture }: CoatStackProps): VNode {
   );
 }
 
-function StackRow(props: CoatStackProps & { readonly step: TileStep; readonly at: number }): VNode {
-  const { view, step, at, firings, steps } = props;
+type Row = CoatStackProps & { readonly step: CatalogueStep; readonly at: number };
+
+function StackRow(props: Row): VNode {
+  const { root, view, step, at } = props;
   const lane = view.lanes[at];
-  const place = steps.slice(0, at + 1).filter((other) => other.step === "fired").length - 1;
-  const firing = step.step === "fired" ? firings[place] : undefined;
   const gone = lane && "gone" in lane && lane.gone;
   return (
     <li
@@ -65,7 +63,7 @@ function StackRow(props: CoatStackProps & { readonly step: TileStep; readonly at
       <LaneDrawing view={view} at={at} />
       <div class="words">
         {step.step === "fired" ? (
-          <FiringWords {...props} firing={firing} />
+          <FiringWords root={root} firing={step} />
         ) : (
           <StepWords {...props} step={step} />
         )}
@@ -75,23 +73,17 @@ function StackRow(props: CoatStackProps & { readonly step: TileStep; readonly at
   );
 }
 
-function FiringWords({
-  root,
-  step,
-  firing,
-}: CoatStackProps & { readonly step: TileStep; readonly firing: TileFiring | undefined }) {
-  if (step.step !== "fired") return null;
-  const name = firingName(step.kind);
+function FiringWords({ root, firing }: { readonly root: string; readonly firing: TileFiring }) {
+  const { kind, page, shelf, cone } = firing;
+  const name = firingName(kind);
   return (
     <>
-      <span class="what">
-        {firing?.firing ? <a href={root + firing.firing.url}>{name}</a> : name}
-      </span>
-      {step.shelf && <span class="how">{shelfWords(step.shelf)}</span>}
-      {firing?.cone && (
+      <span class="what">{page ? <a href={root + page.url}>{name}</a> : name}</span>
+      {shelf && <span class="how">{shelfWords(shelf)}</span>}
+      {cone && (
         <span class="cone">
           <span class="unseen">cone </span>
-          {firing.cone}
+          {cone}
         </span>
       )}
     </>
@@ -102,7 +94,7 @@ function StepWords({
   root,
   step,
   glazes,
-}: CoatStackProps & { readonly step: TileStep }): VNode | null {
+}: CoatStackProps & { readonly step: CatalogueStep }): VNode | null {
   if (step.step === "fired") return null;
   if (step.step !== "coat")
     return (

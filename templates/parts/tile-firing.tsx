@@ -12,7 +12,7 @@ export function TileFiringWords(props: {
   readonly unit: TemperatureUnit;
 }): VNode {
   const { root, firing, unit } = props;
-  const page = firing.firing && root + firing.firing.url;
+  const page = firing.page && root + firing.page.url;
   const isBisque = firing.kind === "bisque";
   const beside = isBisque && firing.agreement !== "differs" ? "" : besideTile(firing);
   return (

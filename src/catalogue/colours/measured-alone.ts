@@ -4,7 +4,7 @@ import { lastValue } from "../../likeness/make-up.ts";
 import type { CoatStep, TileStep } from "../../records/archive.ts";
 import { coatsThatCount, stepsThatLast } from "../../records/coat-stack.ts";
 import type { Way } from "../../terms/choices.ts";
-import { findDecidingFiring } from "../kilns/firings.ts";
+import { findDecidingFiring, firingsOf } from "../kilns/firings.ts";
 import type { CatalogueTile, FireOnGlaze, Lie, MeasuredAlone } from "../types.ts";
 
 /**
@@ -69,16 +69,16 @@ function sumOf(coats: readonly CoatStep[]): number | null {
 }
 
 /** A firing with a page and no day is still to come. */
-function glazeFirings({ firings }: CatalogueTile) {
-  return firings.filter(
-    ({ kind, firing, on }) => kind !== "bisque" && (firing === null || on !== null),
+function glazeFirings({ steps }: CatalogueTile) {
+  return firingsOf(steps).filter(
+    ({ kind, page, on }) => kind !== "bisque" && (page === null || on !== null),
   );
 }
 
 const landsOnGlaze: readonly string[] = ["pit", "saggar", "salt", "soda", "wood"];
 
 /** What of the fire landed on a tile, or went into its glaze; null where nothing is known to have. */
-export function fireOn({ firings, heatedBy }: CatalogueTile): FireOnGlaze | null {
-  if (findDecidingFiring(firings)?.kind === "raku") return "raku";
+export function fireOn({ steps, heatedBy }: CatalogueTile): FireOnGlaze | null {
+  if (findDecidingFiring(steps)?.kind === "raku") return "raku";
   return heatedBy !== null && landsOnGlaze.includes(heatedBy) ? (heatedBy as FireOnGlaze) : null;
 }

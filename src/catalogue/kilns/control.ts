@@ -17,6 +17,7 @@ import type {
   ControlTwin,
   TileFiring,
 } from "../types.ts";
+import { firingsOf } from "./firings.ts";
 
 /**
  * Every tile that some set names as its control, with its twins: tiles made alike up to the firing
@@ -54,17 +55,17 @@ type Load = Omit<ControlTwin, "difference" | "unlike" | "hotter">;
 
 /** The loads that a tile has been through after its bisque, each with what came of it. */
 function loadsOf(tile: CatalogueTile, kilns: ReadonlyMap<string, Link>): readonly Load[] {
-  const fired = tile.firings.filter(({ kind }) => kind !== "bisque");
+  const fired = firingsOf(tile.steps).filter(({ kind }) => kind !== "bisque");
   return fired.flatMap((firing) => {
     const isLast = firing === fired.at(-1);
-    if (!firing.firing || (firing.on === null && tile.results.length === 0)) return [];
-    const result = resultOf(tile, firing.firing.id, isLast);
+    if (!firing.page || (firing.on === null && tile.results.length === 0)) return [];
+    const result = resultOf(tile, firing.page.id, isLast);
     return [
       {
         tile: tile.id,
-        firing: firing.firing,
+        firing: firing.page,
         ...placeOf(firing),
-        kiln: kilns.get(idKey(firing.firing.id)) ?? null,
+        kiln: kilns.get(idKey(firing.page.id)) ?? null,
         surface: result?.surface ?? [],
         effects: result?.effects ?? [],
         faults: (result?.faults ?? []).filter((fault) => fault !== "none"),

@@ -7,6 +7,7 @@ import type { Heat } from "../../firing/heat.ts";
 import type { EquivalentCone } from "../../firing/heat-work.ts";
 import type { LikelyReading } from "../../firing/readings.ts";
 import type { Aspect } from "../../likeness/make-up.ts";
+import type { FiredStep, TileStep } from "../../records/archive.ts";
 import type { Segment, Witness } from "../../records/firing.ts";
 import type {
   Again,
@@ -23,11 +24,13 @@ import type { Link } from "../link.ts";
 export type { Curve, CurvePoint } from "../../firing/curve.ts";
 export type { LikelyReading } from "../../firing/readings.ts";
 
+/** A step of a tile: what was put on or taken off as it was written, a firing with what it was. */
+export type CatalogueStep = Exclude<TileStep, FiredStep> | TileFiring;
+
 /** One firing as one tile had it. */
-export interface TileFiring {
-  readonly kind: KindOfFiring;
+export interface TileFiring extends FiredStep {
   /** The firing's own page; null where only its kind is known. */
-  readonly firing: Link | null;
+  readonly page: Link | null;
   readonly on: string | null;
   /** The cone at the tile's shelf: the witness where one was read there, else the aim. */
   readonly cone: Cone | null;
@@ -36,7 +39,6 @@ export interface TileFiring {
   readonly atmosphere: Atmosphere | null;
   readonly heatedBy: HeatSource | null;
   readonly kiln: string | null;
-  readonly shelf: string | null;
   /** What the witness cones on its own shelf showed, in words; null where none were read there. */
   readonly witness: string | null;
   /** What the log works out at or, without one, the programme; null where there is neither. */

@@ -7,6 +7,7 @@ import {
   type Firing,
   findById,
   type Tile,
+  type TileStep,
 } from "../../records/archive.ts";
 import type { FiringRecord } from "../../records/firing.ts";
 import { byWord } from "../../terms/by-word.ts";
@@ -15,33 +16,39 @@ import { compareIds, idKey } from "../../terms/ids.ts";
 import { addTo } from "../../terms/index-by.ts";
 import { firingUrl } from "../addresses.ts";
 import type { Link } from "../link.ts";
-import type { CatalogueFiring, FiringFacts, TileFiring } from "../types.ts";
+import type { CatalogueFiring, CatalogueStep, FiringFacts, TileFiring } from "../types.ts";
 import type { FiringView } from "./heat.ts";
 import { compareShelves } from "./shelves.ts";
 
 /** What is shown of firings, by `idKey`. */
 export type FiringViews = ReadonlyMap<string, FiringView>;
 
-/** The firings a tile had, in the order of its steps. */
-export function firingsOf(tile: Tile, archive: Archive, views: FiringViews): readonly TileFiring[] {
-  return tile.steps
-    .filter((step) => step.step === "fired")
-    .map((step) => tileFiring(step, archive, views));
+/** A tile's steps, each firing with what is known of it. */
+export function withFirings(
+  steps: readonly TileStep[],
+  archive: Archive,
+  views: FiringViews,
+): readonly CatalogueStep[] {
+  return steps.map((step) => (step.step === "fired" ? tileFiring(step, archive, views) : step));
+}
+
+/** The firings among a tile's steps, in their order. */
+export function firingsOf(steps: readonly CatalogueStep[]): readonly TileFiring[] {
+  return steps.filter((step) => step.step === "fired");
 }
 
 function tileFiring(step: FiredStep, archive: Archive, views: FiringViews): TileFiring {
   const firing = findById(archive.firings, step.firing);
   const { record } = firing ?? {};
   return {
-    kind: step.kind,
-    firing: firing ? firingLink(firing) : null,
+    ...step,
+    page: firing ? firingLink(firing) : null,
     on: record?.on ?? null,
     cone: (record && coneAtShelf(record, step.shelf)) ?? null,
     aim: record?.cone ?? null,
     atmosphere: record?.atmosphere ?? null,
     heatedBy: record?.heatedBy ?? null,
     kiln: record?.kiln ?? null,
-    shelf: step.shelf,
     witness: (record && witnessWordsAt(record, step.shelf)) ?? null,
     ...heatBeside(findById(views, step.firing)),
   };
@@ -69,8 +76,8 @@ function witnessWordsAt(record: FiringRecord, shelf: string | null): string | un
 }
 
 /** The hottest firing that is no bisque, which decides a tile's cone and atmosphere. */
-export function findDecidingFiring(firings: readonly TileFiring[]): TileFiring | undefined {
-  const others = firings.filter((firing) => firing.kind !== "bisque");
+export function findDecidingFiring(steps: readonly CatalogueStep[]): TileFiring | undefined {
+  const others = firingsOf(steps).filter((firing) => firing.kind !== "bisque");
   const hottest = findHottest(others.flatMap((firing) => firing.cone ?? []));
   return others.findLast((firing) => firing.cone === hottest) ?? others.at(-1);
 }

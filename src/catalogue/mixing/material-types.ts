@@ -21,8 +21,18 @@ export interface MaterialMakeUp {
   readonly hazards: readonly Caution[];
 }
 
-export interface CatalogueMaterial extends Link, MaterialMakeUp {
-  readonly record: MaterialRecord;
+/** What somebody wrote of a raw material and everyone may read. */
+export interface MaterialFacts {
+  readonly formula: string | null;
+  /** Weight per cent of what its sheet names, as it was written. */
+  readonly stated: NonNullable<MaterialRecord["analysis"]> | null;
+  /** What its label and safety sheet warn of, in the studio's words. */
+  readonly warnings: readonly string[];
+  /** What a kilogram costs, in the studio's own currency. */
+  readonly price: number | null;
+}
+
+export interface CatalogueMaterial extends Link, MaterialFacts, MaterialMakeUp {
   /** What Tilebook carries of it, where the studio has no record of its own. */
   readonly carried: CarriedMaterial | null;
   readonly notes: string;

@@ -10,6 +10,7 @@ import {
 import type { CarriedMaterial } from "../../chemistry/minerals/mineral.ts";
 import { tellReasons } from "../../chemistry/why-no-chemistry.ts";
 import { type Archive, findById } from "../../records/archive.ts";
+import type { MaterialRecord } from "../../records/material.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
 import { addTo } from "../../terms/index-by.ts";
 import { rememberFor } from "../../terms/remember.ts";
@@ -21,6 +22,7 @@ import type {
   CatalogueGlaze,
   CatalogueMaterial,
   Link,
+  MaterialFacts,
   MaterialMakeUp,
 } from "../types.ts";
 
@@ -66,7 +68,7 @@ function listMaterials(
     id: material.id,
     name: material.record.name,
     url: materialUrl(material.id),
-    record: material.record,
+    ...factsOf(material.record),
     carried: null,
     notes: material.notes,
     glazes: holding.get(idKey(material.id)) ?? [],
@@ -78,7 +80,7 @@ function listMaterials(
       id: material.id,
       name: material.name,
       url: materialUrl(material.id),
-      record: toRecord(material),
+      ...factsOfCarried(material),
       carried: material,
       notes: "",
       glazes: holding.get(idKey(material.id)) ?? [],
@@ -87,8 +89,17 @@ function listMaterials(
   return [...own, ...carried].sort((a, b) => compareIds(a.name, b.name));
 }
 
-function toRecord({ name, formula, analysis }: CarriedMaterial): CatalogueMaterial["record"] {
-  return { name, ...(formula !== null && { formula }), ...(analysis && { analysis }) };
+function factsOf({ formula, analysis, cautions, price }: MaterialRecord): MaterialFacts {
+  return {
+    formula: formula ?? null,
+    stated: analysis ?? null,
+    warnings: cautions ?? [],
+    price: price ?? null,
+  };
+}
+
+function factsOfCarried({ formula, analysis }: CarriedMaterial): MaterialFacts {
+  return { formula, stated: analysis, warnings: [], price: null };
 }
 
 /** All that need no record, whether a glaze holds them or not, and what the archive has instead. */

@@ -130,17 +130,17 @@ export function toClayRow({ expansion, ...clay }: CatalogueClay): ClayRow {
   };
 }
 
-export function toMaterialRow({ record, ...material }: CatalogueMaterial): MaterialRow {
+export function toMaterialRow(material: CatalogueMaterial): MaterialRow {
   return {
     id: material.id,
     url: material.url,
     name: material.name,
-    formula: record.formula ?? null,
-    analysis: record.analysis ?? null,
+    formula: material.formula,
+    analysis: material.stated,
     builtIn: material.carried !== null,
     basis: material.basis,
     glazes: material.glazes.map((glaze) => glaze.id),
-    cautions: [...(record.cautions ?? []), ...material.hazards.map(tellCaution)],
+    cautions: [...material.warnings, ...material.hazards.map(tellCaution)],
   };
 }
 

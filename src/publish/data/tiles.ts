@@ -1,5 +1,5 @@
 /** `data/tiles.json`: the tiles, as numbers and words. */
-import type { CatalogueTile } from "../../catalogue/types.ts";
+import type { CatalogueStep, CatalogueTile } from "../../catalogue/types.ts";
 import type { TileStep } from "../../records/archive.ts";
 import { toLeachTests } from "./leach-tests.ts";
 import { rounded } from "./numbers.ts";
@@ -69,8 +69,16 @@ const nothing: Omit<LayerRow, "step"> = {
   shelf: null,
 };
 
-function toLayerRow({ at: _, ...step }: TileStep): LayerRow {
-  if (step.step === "fired") return { ...nothing, ...step };
+/** A field of a layer that has no row in `rows.ts` is a type error here: nothing goes missing. */
+({}) satisfies Record<Exclude<KeyOfAny<TileStep>, keyof LayerRow | "at">, never>;
+
+type KeyOfAny<T> = T extends unknown ? keyof T : never;
+
+function toLayerRow({ at: _, ...step }: CatalogueStep): LayerRow {
+  if (step.step === "fired") {
+    const { kind, firing, shelf } = step;
+    return { ...nothing, step: "fired", kind, firing, shelf };
+  }
   const where = [...step.where];
   if (step.step !== "coat") return { ...nothing, ...step, where };
   return { ...nothing, ...step, where, glazes: [...step.glazes], over: [...step.over] };

@@ -6,6 +6,7 @@ import { ListPage } from "../../../templates/pages/list-page.tsx";
 import { loadSentence } from "../../../templates/words/firing.ts";
 import { count } from "../../../templates/words/numbers.ts";
 import { storyHeading } from "../../../templates/words/story.ts";
+import { firingsOf } from "../../catalogue/kilns/firings.ts";
 import { fumesOf } from "../../catalogue/minding.ts";
 import type { CatalogueCone, CatalogueFiring, CatalogueGlaze } from "../../catalogue/types.ts";
 import { idKey } from "../../terms/ids.ts";
@@ -58,11 +59,10 @@ function glazesInLoad({ catalogue }: Site, firing: CatalogueFiring): readonly Ca
 /** Whether a tile with a photograph has been in a glaze firing after this one. */
 function wasFiredAgain({ catalogue }: Site, code: string, firing: string): boolean {
   const tile = catalogue.tileById.get(idKey(code));
-  const last = tile?.firings.findLast(({ kind }) => kind !== "bisque")?.firing;
-  const here = tile?.firings.some(
-    ({ kind, firing: own }) => kind !== "bisque" && own?.id === firing,
-  );
-  return here === true && last?.id !== firing && tile?.stage === "recorded";
+  const firings = firingsOf(tile?.steps ?? []);
+  const last = firings.findLast(({ kind }) => kind !== "bisque")?.page;
+  const here = firings.some(({ kind, page }) => kind !== "bisque" && page?.id === firing);
+  return here && last?.id !== firing && tile?.stage === "recorded";
 }
 
 function listOfFirings(site: Site): Page {

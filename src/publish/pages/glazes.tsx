@@ -120,7 +120,7 @@ function pairPage(site: Site, pair: CataloguePair): Page[] {
 }
 
 function materialPage(site: Site, material: CatalogueMaterial): Page {
-  const { name, url, record, notes } = material;
+  const { name, url, formula, notes } = material;
   return {
     path: url,
     render: () => (
@@ -134,7 +134,7 @@ function materialPage(site: Site, material: CatalogueMaterial): Page {
     search: {
       title: name,
       kind: "Material",
-      words: [name, record.formula, notes].filter(Boolean).join(". "),
+      words: [name, formula, notes].filter(Boolean).join(". "),
       picture: null,
     },
   };

@@ -83,7 +83,6 @@ function viewFinder(catalogue: Catalogue): Site["view"] {
       clay: tile.clay && (clays.get(tile.clay.id) ?? null),
       steps: tile.steps,
       restart: findRestart(tile.steps),
-      cones: tile.firings.map((firing) => firing.cone),
       paintOf: (id) => paintOf(id, tile),
     });
 }

@@ -3,6 +3,7 @@ import { MovedPage } from "../../../templates/pages/moved-page.tsx";
 import { TilePage } from "../../../templates/pages/tile-page.tsx";
 import { smallFile } from "../../../templates/parts/photograph.tsx";
 import { tied } from "../../../templates/words/numbers.ts";
+import { firingsOf } from "../../catalogue/kilns/firings.ts";
 import type { CatalogueTile, Link } from "../../catalogue/types.ts";
 import { renderNotes } from "../markdown.ts";
 import type { Page } from "../page.ts";
@@ -56,10 +57,10 @@ function tilePage(
 }
 
 function programmesOf({ firings }: Site, tile: CatalogueTile) {
-  return tile.firings.flatMap(({ firing }) => {
-    const programme = firing && firings.get(firing.id)?.programme;
+  return firingsOf(tile.steps).flatMap(({ page }) => {
+    const programme = page && firings.get(page.id)?.programme;
     return programme
-      ? [{ firing: firing.id, words: tied(`${programme.sentences.join(". ")}.`) }]
+      ? [{ firing: page.id, words: tied(`${programme.sentences.join(". ")}.`) }]
       : [];
   });
 }

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { firingsOf } from "../../../src/catalogue/kilns/firings.ts";
 import { makeCatalogue } from "../../../src/catalogue/make.ts";
 import type { Catalogue } from "../../../src/catalogue/types.ts";
 import { heatOfFirings } from "../../../src/firing/of-archive.ts";
@@ -106,7 +107,7 @@ test("a tile has a small curve of its firing, and what its own shelf showed", ()
     firings: [load("g-1", { cone: "6", schedule, witness: { bottom: "4" } }, log)],
     tiles: [tile("A", [coat("soot"), { ...fired("g-1"), shelf: "bottom" }])],
   });
-  const [firing] = tiles[0]?.firings ?? [];
+  const [firing] = firingsOf(tiles[0]?.steps ?? []);
   expect(firing).toMatchObject({
     cone: "4",
     aim: "6",

@@ -3,6 +3,7 @@ import { findRestart } from "../../../src/records/coat-stack.ts";
 import { keySentences } from "../../../templates/drawing/drawing-key.tsx";
 import { layerView, type Paint } from "../../../templates/drawing/layer-view.ts";
 import { coat, cone, fired } from "../../checks/support.ts";
+import { withCones } from "../support/layers.ts";
 
 const six = { clay: "Buff", cone: cone("6") };
 const paints: Readonly<Record<string, Paint>> = {
@@ -16,7 +17,13 @@ function keyOf(glazes: readonly string[], clay: string | null = "buff") {
   const steps = [fired(null, "bisque"), ...glazes.map((glaze) => coat(glaze)), fired(null)];
   const paintOf = (id: string): Paint => paints[id] as Paint;
   return keySentences(
-    layerView({ texture: "smooth", clay, steps, restart: findRestart(steps), cones: [], paintOf }),
+    layerView({
+      texture: "smooth",
+      clay,
+      steps: withCones(steps),
+      restart: findRestart(steps),
+      paintOf,
+    }),
   );
 }
 

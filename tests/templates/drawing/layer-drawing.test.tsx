@@ -6,6 +6,7 @@ import { ways } from "../../../src/terms/choices.ts";
 import { LaneDrawing, LayerDrawing } from "../../../templates/drawing/layer-drawing.tsx";
 import { type LayerView, layerView, type Paint } from "../../../templates/drawing/layer-view.ts";
 import { coat, fired, removed, resist } from "../../checks/support.ts";
+import { withCones } from "../support/layers.ts";
 
 const glaze: Paint = { name: "Soot", kind: "glaze", colour: "#445566", measured: null };
 
@@ -13,9 +14,8 @@ function viewOf(steps: readonly TileStep[], paint: Paint = glaze, texture = "smo
   return layerView({
     texture,
     clay: "buff",
-    steps,
+    steps: withCones(steps),
     restart: findRestart(steps),
-    cones: [],
     paintOf: () => paint,
   });
 }

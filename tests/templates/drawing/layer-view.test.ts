@@ -3,7 +3,8 @@ import type { TileStep } from "../../../src/records/archive.ts";
 import { findRestart } from "../../../src/records/coat-stack.ts";
 import { type CoatLane, layerView } from "../../../templates/drawing/layer-view.ts";
 import { intersect, spansOf, subtract } from "../../../templates/drawing/spans.ts";
-import { coat, cone, fired, removed, resist } from "../../checks/support.ts";
+import { coat, fired, removed, resist } from "../../checks/support.ts";
+import { withCones } from "../support/layers.ts";
 
 const paint = { name: "Soot", kind: "glaze", colour: "#445566", measured: null } as const;
 
@@ -11,9 +12,8 @@ function viewOf(steps: readonly TileStep[], cones: readonly string[] = []) {
   return layerView({
     texture: "smooth",
     clay: "buff",
-    steps,
+    steps: withCones(steps, cones),
     restart: findRestart(steps),
-    cones: cones.map(cone),
     paintOf: () => paint,
   });
 }
