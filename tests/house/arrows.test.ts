@@ -16,6 +16,28 @@ describe("the house as it stands", () => {
   });
 });
 
+test("a command waits for nothing that only another needs: the list of commands loads none of them", () => {
+  const loaded = new Set(["src/cli.ts"]);
+  for (const file of loaded) {
+    const at = imports.filter(({ from, typeOnly, lazy }) => from === file && !typeOnly && !lazy);
+    for (const { to } of at) if ("file" in to) loaded.add(to.file);
+  }
+  const own = [...loaded].filter((file) => file.startsWith("src/commands/"));
+  const notDescribing = own.filter((file) => !file.endsWith("-line.ts"));
+  expect(own.length).toBeGreaterThan(notDescribing.length);
+  expect(notDescribing.toSorted()).toEqual([
+    "src/commands/arguments.ts",
+    "src/commands/failure.ts",
+    "src/commands/version.ts",
+  ]);
+  const rooms = [...loaded].map((file) => file.split("/").slice(0, 2).join("/"));
+  expect([...new Set(rooms)].toSorted()).toEqual([
+    "src/cli.ts",
+    "src/commands",
+    "src/publish",
+  ]);
+});
+
 describe("the reading of imports", () => {
   test("every way to import is seen", () => {
     const text = [

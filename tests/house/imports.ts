@@ -14,6 +14,8 @@ export type Import = {
     | { readonly computed: true };
   /** Whether nothing of it is left when the types are gone. */
   readonly typeOnly: boolean;
+  /** Whether it is loaded only when the program comes to it. */
+  readonly lazy: boolean;
 };
 
 /** The imports of a source file, named by its path from the project's root. */
@@ -26,8 +28,8 @@ export function parseImports(path: string, text: string): readonly Import[] {
   const { program, errors } = parseSync(path, text);
   if (errors[0]) throw new Error(`${path} cannot be parsed: ${errors[0].message}`);
   const found: Import[] = [];
-  const add = (specifier: string | undefined, typeOnly: boolean) =>
-    found.push({ from: path, to: resolveSpecifier(path, specifier), typeOnly });
+  const add = (specifier: string | undefined, typeOnly: boolean, lazy = false) =>
+    found.push({ from: path, to: resolveSpecifier(path, specifier), typeOnly, lazy });
   new Visitor({
     ImportDeclaration({ source, importKind, specifiers }) {
       const named = specifiers.filter((each) => each.type === "ImportSpecifier");
@@ -45,7 +47,7 @@ export function parseImports(path: string, text: string): readonly Import[] {
     },
     ImportExpression({ source }) {
       const written = source.type === "Literal" && typeof source.value === "string";
-      add(written ? source.value : undefined, false);
+      add(written ? source.value : undefined, false, true);
     },
     TSImportType({ source }) {
       add(source.value, true);
