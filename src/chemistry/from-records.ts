@@ -1,8 +1,6 @@
 /** From the records of an archive to what chemistry works on. */
 import type { Archive, Filed } from "../records/archive.ts";
-import type { ClayRecord } from "../records/clay.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
-import type { ClayExpansion } from "./fit.ts";
 import {
   type FindMaterial,
   type FindMaterialId,
@@ -42,9 +40,4 @@ function toMaking(record: GlazeRecord): Making {
 /** What a glaze is weighed out of; undefined for a blend and for a glaze that was bought. */
 export function findRecipe({ ingredients, additions }: GlazeRecord): Recipe | undefined {
   return ingredients && { ingredients, additions: additions ?? [] };
-}
-
-/** A clay's expansion per kelvin, where it is known. */
-export function findClayExpansion({ expansion }: ClayRecord): ClayExpansion | undefined {
-  return expansion && { perKelvin: expansion.mean * 1e-6, between: expansion.between };
 }

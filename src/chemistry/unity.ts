@@ -7,11 +7,6 @@ export function weightsToMoles(weights: OxideAmounts): OxideAmounts {
   return oxideAmounts((oxide) => (weights[oxide] ?? 0) / makeUpOf[oxide].molarMass);
 }
 
-/** Moles to grams. */
-export function molesToWeights(moles: OxideAmounts): OxideAmounts {
-  return oxideAmounts((oxide) => (moles[oxide] ?? 0) * makeUpOf[oxide].molarMass);
-}
-
 /** Amounts scaled to add to 100; there must be some. */
 export function toPercent(amounts: OxideAmounts): OxideAmounts {
   const total = sumOfOxides(amounts);

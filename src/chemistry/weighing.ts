@@ -1,4 +1,4 @@
-/** Weighing out a batch: by the weight of the dry glaze, or by the litres of slop. */
+/** Weighing out a batch by its dry weight, and what dry weight a slop holds. */
 import type { Recipe } from "./recipe.ts";
 import { recipeToBatch } from "./recipe.ts";
 
@@ -13,18 +13,6 @@ export interface WeighingSheet {
   readonly items: readonly WeighedItem[];
   /** Dry, additions included. */
   readonly totalGrams: number;
-  /** Water for the slop in grams or millilitres; null where no specific gravity was asked for. */
-  readonly waterGrams: number | null;
-}
-
-/**
- * A batch by the weight of its ingredients; additions come on top, as recipes are written.
- *
- * @param grams of the ingredients together
- */
-export function weighOutGrams(recipe: Recipe, grams: number): WeighingSheet {
-  const base = recipe.ingredients.reduce((sum, { parts }) => sum + parts, 0);
-  return sheet(recipe, grams / base, null);
 }
 
 /**
@@ -33,7 +21,14 @@ export function weighOutGrams(recipe: Recipe, grams: number): WeighingSheet {
  * @param grams of ingredients and additions together
  */
 export function weighOutDry(recipe: Recipe, grams: number): WeighingSheet {
-  return sheet(recipe, grams / partsOf(recipe), null);
+  const batch = recipeToBatch(recipe);
+  const gramsPerPart = grams / batch.reduce((sum, { weight }) => sum + weight, 0);
+  const items = batch.map(({ material, weight, isAddition }) => ({
+    material,
+    grams: weight * gramsPerPart,
+    isAddition,
+  }));
+  return { items, totalGrams: items.reduce((sum, item) => sum + item.grams, 0) };
 }
 
 /** A slop to be mixed. */
@@ -43,18 +38,6 @@ export interface Slop {
   readonly specificGravity: number;
   /** Grams of dry glaze in a cubic centimetre of it. */
   readonly dryDensity: number;
-}
-
-/** A batch by the volume and specific gravity of its slop; additions are in the dry weight. */
-export function weighOutLitres(recipe: Recipe, slop: Slop): WeighingSheet {
-  const dry = dryGrams(slop);
-  const water = 1000 * slop.litres * slop.specificGravity - dry;
-  return sheet(recipe, dry / partsOf(recipe), water);
-}
-
-/** Ingredients and additions together. */
-function partsOf(recipe: Recipe): number {
-  return recipeToBatch(recipe).reduce((sum, { weight }) => sum + weight, 0);
 }
 
 /**
@@ -83,16 +66,6 @@ export function waterPerGram(specificGravity: number, dryDensity: number): numbe
  * Whoever knows better what is lost in their studio writes that.
  */
 export const usualLossPerCent = 5;
-
-function sheet(recipe: Recipe, gramsPerPart: number, waterGrams: number | null): WeighingSheet {
-  const items = recipeToBatch(recipe).map(({ material, weight, isAddition }) => ({
-    material,
-    grams: weight * gramsPerPart,
-    isAddition,
-  }));
-  const totalGrams = items.reduce((sum, { grams }) => sum + grams, 0);
-  return { items, totalGrams, waterGrams };
-}
 
 export interface Cost {
   /** In the studio's currency, of the materials whose price is known. */

@@ -10,9 +10,6 @@
 import { type Cone, chartedCones } from "../terms/cones.ts";
 import { chartValues } from "./chart.ts";
 
-/** Molar gas constant in J/(mol K), exact: SI Brochure, 9th edition (2019). */
-const gasConstant = 8.314462618;
-
 /** 0 °C in kelvin, exact by definition of the Celsius scale. */
 export const iceInKelvin = 273.15;
 
@@ -32,11 +29,6 @@ export interface EndPoint {
   /** °C an hour. */
   readonly ratePerHour: number;
   readonly celsius: number;
-}
-
-/** The apparent energy of a cone in kJ/mol. */
-export function apparentEnergy(kinetics: ConeKinetics): number {
-  return (kinetics.kelvin * gasConstant) / 1000;
 }
 
 /** The temperature in °C at which the model says the cone is down when climbed at a steady rate. */

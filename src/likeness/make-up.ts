@@ -83,6 +83,13 @@ function facet(
   return { aspect, step, value, sharedBy: value === null ? sharedBy : null, mayBeUnknown };
 }
 
+/** A field of a layer that is compared by no facet is a type error here: nothing is pooled unseen. */
+({}) satisfies Record<Exclude<keyof CoatStep, ComparedOfCoat | "at" | "step">, never>;
+
+type ComparedOfCoat =
+  | ("glazes" | "along" | "coats" | "cover" | "by" | "thickness" | "seconds" | "gravity")
+  | ("dried" | "touchUp" | "where" | "detail" | "over");
+
 function facetsOfCoat(coat: CoatStep, step: number): readonly Facet[] {
   const { glazes, along, coats, cover, by, thickness, seconds, gravity, dried, touchUp } = coat;
   const what = { glazes: glazes.map(idKey), along, touchUp };

@@ -2,23 +2,14 @@
  * A whole archive of typed records whose references have been followed: what checks, chemistry
  * and the catalogue work on. Made by `archive/`; every map is keyed by `idKey` of the id.
  */
-import type {
-  Area,
-  Cover,
-  Drying,
-  KindOfFiring,
-  Removal,
-  Resist,
-  Stage,
-  Thickness,
-  Way,
-} from "../terms/choices.ts";
+import type { KindOfFiring, Removal, Resist, Stage } from "../terms/choices.ts";
 import { idKey } from "../terms/ids.ts";
 import type { ClayRecord } from "./clay.ts";
 import type { FiringRecord } from "./firing.ts";
 import type { GlazeRecord } from "./glaze.ts";
 import type { MaterialRecord } from "./material.ts";
 import type { SetRecord } from "./set.ts";
+import type { Areas, Coating } from "./steps.ts";
 import type { StudioRecord } from "./studio.ts";
 import type { TileRecord } from "./tile.ts";
 
@@ -47,29 +38,13 @@ interface Written {
   readonly at: number | null;
 }
 
-/** Where on a tile: `all` alone, or one or more areas. */
-export type Areas = readonly [Area, ...Area[]];
-
 /** A layer of glaze, or of two glazes that fade into each other. */
-export interface CoatStep extends Written {
+export interface CoatStep extends Written, Coating {
   readonly step: "coat";
   /** Ids of the glazes, as published: one, or two for a fade, the beginning first. */
   readonly glazes: readonly [string] | readonly [string, string];
-  /** Which way a fade runs, in the maker's words. */
-  readonly along: string | null;
-  /** How many coats; null where nobody wrote it down. */
-  readonly coats: number | null;
-  readonly cover: Cover | null;
-  readonly by: Way | null;
-  readonly where: Areas;
-  readonly detail: string | null;
-  readonly thickness: Thickness;
-  readonly seconds: number | null;
-  readonly gravity: number | null;
-  readonly dried: Drying;
   /** Ids of glazes beneath that it laps over although their areas differ. */
   readonly over: readonly string[];
-  readonly touchUp: boolean;
 }
 
 export interface ResistStep extends Written {

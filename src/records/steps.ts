@@ -4,6 +4,7 @@
  */
 import type * as z from "zod";
 import {
+  type Area,
   areas,
   covers,
   dryings,
@@ -112,6 +113,42 @@ export type ResistStep = z.output<typeof resistStep>;
 export type RemoveStep = z.output<typeof removeStep>;
 export type FiredStep = z.output<typeof firedStep>;
 export type Step = GlazeStep | FadeStep | ResistStep | RemoveStep | FiredStep;
+
+/** Where on a tile: `all` alone, or one or more areas. */
+export type Areas = readonly [Area, ...Area[]];
+
+/** What a layer of glaze says of itself, with everything it leaves out filled in. */
+export type Coating = Readonly<ReturnType<typeof coatingOf>>;
+
+/** Null, or the usual, for what a layer leaves out. */
+export function coatingOf(layer: GlazeStep | FadeStep) {
+  return {
+    along: layer.step === "fade" ? (layer.fade.along ?? null) : null,
+    coats: layer.coats ?? null,
+    cover: layer.cover ?? null,
+    by: layer.by ?? null,
+    ...placeOf(layer),
+    thickness: layer.thickness ?? ("usual" as const),
+    seconds: layer.seconds ?? null,
+    gravity: layer.gravity ?? null,
+    dried: layer.dried ?? ("touch-dry" as const),
+    touchUp: layer.touchUp ?? false,
+  };
+}
+
+/** Where a step was done: all over where it does not say. */
+export function placeOf(
+  step: Pick<GlazeStep | FadeStep | ResistStep | RemoveStep, "where" | "detail">,
+) {
+  return { where: areasOf(step.where), detail: step.detail ?? null };
+}
+
+/** `all` takes in every other area. */
+function areasOf(where: readonly Area[] | undefined): Areas {
+  const [first, ...rest] = new Set(where);
+  if (first === undefined || first === "all" || rest.includes("all")) return ["all"];
+  return [first, ...rest];
+}
 
 const forms = {
   glaze: glazeStep,

@@ -81,14 +81,12 @@ export type Removal = (typeof removals)[number];
 
 /** From thin to thick, as the trade orders them. */
 export const thicknesses = ["thin", "usual", "thick"] as const;
-export type Thickness = (typeof thicknesses)[number];
 
 /** From little to much, as the eye orders them. */
 export const covers = ["sparse", "medium", "dense"] as const;
 export type Cover = (typeof covers)[number];
 
 export const dryings = ["overnight", "touch-dry", "wet-on-wet"] as const;
-export type Drying = (typeof dryings)[number];
 
 /** How much of a kiln's shelf order the trade names; own words are allowed beside them. */
 export const shelves = ["top", "middle", "bottom"] as const;
@@ -174,7 +172,6 @@ export const kindsOfSet = ["class", "series", "term"] as const;
 export type KindOfSet = (typeof kindsOfSet)[number];
 
 export const namesShown = ["initials", "no", "yes"] as const;
-export type NameShown = (typeof namesShown)[number];
 
 /** A tile's stage, in the order of its life; `lost` may come at any time. */
 export const stages = ["waiting", "fired", "recorded", "lost"] as const;

@@ -16,12 +16,6 @@ export function formatMoles(moles: number): string {
   return withPlaces(moles, moles >= 1 ? 2 : 3);
 }
 
-/** A signed difference. */
-export function signed(value: number, places: number): string {
-  const text = withPlaces(value, places);
-  return value > 0 && Number(text) !== 0 ? `+${text}` : text;
-}
-
 /** 6.1e-6 per kelvin as `6.1`. */
 export function perMillion(perKelvin: number): string {
   return withPlaces(perKelvin * 1e6, 1);

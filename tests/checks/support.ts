@@ -3,7 +3,6 @@ import { runChecks } from "../../src/checks/all.ts";
 import type { Extra } from "../../src/checks/check.ts";
 import type {
   Archive,
-  Areas,
   CoatStep,
   Filed,
   FiredStep,
@@ -19,6 +18,7 @@ import type { GlazeRecord } from "../../src/records/glaze.ts";
 import type { MaterialRecord } from "../../src/records/material.ts";
 import type { Problem } from "../../src/records/problem.ts";
 import type { SetRecord } from "../../src/records/set.ts";
+import { type Areas, coatingOf, type GlazeStep } from "../../src/records/steps.ts";
 import type { Result, TileRecord } from "../../src/records/tile.ts";
 import type { KindOfFiring, Removal, Resist } from "../../src/terms/choices.ts";
 import { type Cone, type ConeRange, parseCone, parseConeRange } from "../../src/terms/cones.ts";
@@ -45,21 +45,12 @@ export function coat(
   more: Partial<CoatStep> = {},
 ): CoatStep {
   return {
+    ...coatingOf({ step: "glaze", glaze: "" } as GlazeStep),
+    coats: 1,
     step: "coat",
     at: 0,
     glazes: typeof glaze === "string" ? [glaze] : glaze,
-    along: null,
-    coats: 1,
-    cover: null,
-    by: null,
-    where: all,
-    detail: null,
-    thickness: "usual",
-    seconds: null,
-    gravity: null,
-    dried: "touch-dry",
     over: [],
-    touchUp: false,
     ...more,
   };
 }

@@ -1,9 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { findClayExpansion } from "../../src/chemistry/from-records.ts";
 import type { Portion } from "../../src/chemistry/recipe.ts";
 import { reworkGlaze } from "../../src/chemistry/rework-glaze.ts";
 import { tellReasons } from "../../src/chemistry/why-no-chemistry.ts";
-import { claySchema } from "../../src/records/clay.ts";
 import { glazeSchema } from "../../src/records/glaze.ts";
 import { materialSchema } from "../../src/records/material.ts";
 import { readAs, type SourceMap } from "../../src/records/read.ts";
@@ -240,17 +238,4 @@ describe("a glaze reworked", () => {
       "clay-slip holds no flux, so it has no unity formula to come near to.",
     );
   });
-});
-
-test("a clay's expansion is read per kelvin, with its temperatures", () => {
-  const clay = (source: SourceMap) => {
-    const reading = readAs(claySchema, { name: "Buff", ...source });
-    if (!reading.ok) throw new Error(reading.faults[0]?.message);
-    return findClayExpansion(reading.record);
-  };
-  expect(clay({ expansion: "6.5", between: ["20", "500"] })).toEqual({
-    perKelvin: 6.5e-6,
-    between: [20, 500],
-  });
-  expect(clay({})).toBeUndefined();
 });

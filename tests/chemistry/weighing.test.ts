@@ -1,13 +1,7 @@
 import { fc, test as propertyTest } from "@fast-check/vitest";
 import { describe, expect, test } from "vitest";
 import type { Recipe } from "../../src/chemistry/recipe.ts";
-import {
-  costOf,
-  dryGrams,
-  waterPerGram,
-  weighOutGrams,
-  weighOutLitres,
-} from "../../src/chemistry/weighing.ts";
+import { costOf, dryGrams, waterPerGram, weighOutDry } from "../../src/chemistry/weighing.ts";
 
 const recipe: Recipe = {
   ingredients: [
@@ -18,29 +12,35 @@ const recipe: Recipe = {
 };
 
 describe("a batch", () => {
-  test("by grams takes the ingredients together as the weight, additions on top", () => {
-    const { items, totalGrams, waterGrams } = weighOutGrams(recipe, 1000);
+  test("shares its dry weight out as the recipe does, additions included", () => {
+    const { items, totalGrams } = weighOutDry(recipe, 1080);
     expect(items.map(({ grams }) => grams)).toEqual([600, 400, 80]);
     expect(items.map(({ isAddition }) => isAddition)).toEqual([false, false, true]);
     expect(totalGrams).toBe(1080);
-    expect(waterGrams).toBeNull();
   });
 
-  test("by litres holds the dry matter that Brongniart's relation gives", () => {
+  test("costs what its priced materials cost, and names those without a price", () => {
+    const prices: Readonly<Record<string, number>> = { "potash-feldspar": 1.5, whiting: 0.9 };
+    expect(costOf(weighOutDry(recipe, 2160), (id) => prices[id])).toEqual({
+      known: 1.2 * 1.5 + 0.8 * 0.9,
+      unpriced: ["red-iron-oxide"],
+    });
+  });
+});
+
+describe("a slop", () => {
+  test("holds the dry matter and the water that Brongniart's relation gives", () => {
     // A worked example on a potters' mailing list, 30 January 1998 (checked): a litre that weighs
     // 1500 g with a dry density of 2500 g/l holds 833.3 g of dry matter and 666.7 g of water. And
     // of 26 April 1998: at 1750 g it holds 1250 g and 500 g.
     const slop = { litres: 1, specificGravity: 1.5, dryDensity: 2.5 };
     expect(dryGrams(slop)).toBeCloseTo(833.3, 1);
-    const sheet = weighOutLitres(recipe, slop);
-    expect(sheet.totalGrams).toBeCloseTo(833.3, 1);
-    expect(sheet.waterGrams).toBeCloseTo(666.7, 1);
-    const thick = weighOutLitres(recipe, { ...slop, specificGravity: 1.75 });
-    expect(thick.totalGrams).toBeCloseTo(1250, 6);
-    expect(thick.waterGrams).toBeCloseTo(500, 6);
+    expect(dryGrams(slop) * waterPerGram(1.5, 2.5)).toBeCloseTo(666.7, 1);
+    expect(dryGrams({ ...slop, specificGravity: 1.75 })).toBeCloseTo(1250, 6);
+    expect(1250 * waterPerGram(1.75, 2.5)).toBeCloseTo(500, 6);
   });
 
-  test("by litres agrees with the example printed for slip", () => {
+  test("agrees with the example printed for slip", () => {
     // Forming Techniques for the Self-Reliant Potter (GTZ 1991), appendix “Dry content of liquid”
     // (checked): a litre of 1.7 kg, clay of 2.5; 1,166 g of dry clay, printed without its last 0.7.
     const slop = { litres: 1, specificGravity: 1.7, dryDensity: 2.5 };
@@ -48,32 +48,14 @@ describe("a batch", () => {
     expect(waterPerGram(1.7, 2.5)).toBeCloseTo((1700 - dryGrams(slop)) / dryGrams(slop), 9);
   });
 
-  test("by litres shares the dry matter out as the recipe does", () => {
-    const slop = { litres: 5, specificGravity: 1.45, dryDensity: 2.6 };
-    const { items, totalGrams } = weighOutLitres(recipe, slop);
-    expect((items[0]?.grams ?? 0) / totalGrams).toBeCloseTo(600 / 1080, 9);
-    expect((items[2]?.grams ?? 0) / totalGrams).toBeCloseTo(80 / 1080, 9);
-  });
-
   propertyTest.prop([
     fc.double({ min: 0.1, max: 50, noNaN: true }),
     fc.double({ min: 1.1, max: 1.9, noNaN: true }),
     fc.double({ min: 2, max: 4, noNaN: true }),
-  ])("of slop fills the volume asked for", (litres, specificGravity, dryDensity) => {
-    const { totalGrams, waterGrams } = weighOutLitres(recipe, {
-      litres,
-      specificGravity,
-      dryDensity,
-    });
-    expect(totalGrams / dryDensity + (waterGrams ?? 0)).toBeCloseTo(1000 * litres, 6);
-    expect((totalGrams + (waterGrams ?? 0)) / (1000 * litres)).toBeCloseTo(specificGravity, 9);
-  });
-
-  test("costs what its priced materials cost, and names those without a price", () => {
-    const prices: Readonly<Record<string, number>> = { "potash-feldspar": 1.5, whiting: 0.9 };
-    expect(costOf(weighOutGrams(recipe, 2000), (id) => prices[id])).toEqual({
-      known: 1.2 * 1.5 + 0.8 * 0.9,
-      unpriced: ["red-iron-oxide"],
-    });
+  ])("fills the volume asked for", (litres, specificGravity, dryDensity) => {
+    const dry = dryGrams({ litres, specificGravity, dryDensity });
+    const water = dry * waterPerGram(specificGravity, dryDensity);
+    expect(dry / dryDensity + water).toBeCloseTo(1000 * litres, 6);
+    expect((dry + water) / (1000 * litres)).toBeCloseTo(specificGravity, 9);
   });
 });

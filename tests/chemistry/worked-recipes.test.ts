@@ -2,12 +2,11 @@
 import { describe, expect, test } from "vitest";
 import type { Analysis } from "../../src/chemistry/analysis.ts";
 import { findFiredChemistry } from "../../src/chemistry/fired-chemistry.ts";
-import { type Bringer, formulaToBatch } from "../../src/chemistry/formula-to-batch.ts";
 import { materialFinder } from "../../src/chemistry/materials.ts";
 import { glazeFinder } from "../../src/chemistry/mixed-glazes.ts";
 import { readStatedAnalysis } from "../../src/chemistry/stated-analysis.ts";
-import { molesToUnity, molesToWeights, toPercent } from "../../src/chemistry/unity.ts";
-import type { Oxide } from "../../src/terms/oxides.ts";
+import { molesToUnity, toPercent } from "../../src/chemistry/unity.ts";
+import { makeUpOf, type OxideAmounts, oxideAmounts } from "../../src/terms/oxides.ts";
 import {
   cell,
   largestDifference,
@@ -89,45 +88,6 @@ describe("from a recipe to its formula", () => {
   });
 });
 
-describe("from a formula to a batch", () => {
-  const brings: Readonly<Record<string, Oxide>> = {
-    orthoclase: "K2O",
-    "barium carbonate": "BaO",
-    whiting: "CaO",
-    kaolin: "Al2O3",
-    quartz: "SiO2",
-  };
-  const bringers: readonly Bringer[] = Object.entries(brings).map(([material, oxide]) => ({
-    material,
-    analysis: materialCalled(material).analysis,
-    brings: oxide,
-  }));
-
-  test.each(ofKind("formula -> batch"))("%s comes out as worked", (_, row) => {
-    const target = parseAmounts((row.input ?? "").replace("target: ", "")).oxides;
-    const { portions, leftOver } = formulaToBatch(target, bringers);
-    expect(leftOver).toEqual({});
-    const [inPercent = "", inGrams = ""] = (row.published_result ?? "").split(" | ");
-    const total = portions.reduce((sum, { weight }) => sum + weight, 0);
-    const grams = parseAmounts(inGrams.replace("parts per formula: ", "")).others;
-    const perCent = parseAmounts(inPercent.replace("batch % (derived): ", "")).others;
-    for (const { material, weight } of portions) {
-      expect(weight, row.source).toBeCloseTo(grams[material] ?? 0, 2);
-      expect((100 * weight) / total, row.source).toBeCloseTo(perCent[material] ?? 0, 3);
-    }
-    const batch = Object.fromEntries(portions.map(({ material, weight }) => [material, weight]));
-    expectChemistry(rawOf(batch), row);
-  });
-
-  test("what its materials cannot bring is left over, and nothing is ever taken away", () => {
-    const { portions, leftOver } = formulaToBatch({ K2O: 1, Al2O3: 0.5, MgO: 0.2 }, bringers);
-    expect(leftOver.MgO).toBe(0.2);
-    expect(leftOver.Al2O3).toBeCloseTo(-0.5, 9);
-    expect(leftOver.SiO2).toBeCloseTo(-6, 9);
-    for (const { weight } of portions) expect(weight).toBeGreaterThanOrEqual(0);
-  });
-});
-
 describe("from an analysis to its formula", () => {
   test.each(ofKind("analysis -> formula"))("%s comes out as worked", (_, row) => {
     const { oxides, others } = parseAmounts(row.input ?? "");
@@ -145,6 +105,10 @@ describe("from an analysis to its formula", () => {
     expect(silicaToAlumina).toBeCloseTo(cell(row, "SiO2_to_Al2O3"), 3);
   });
 });
+
+function molesToWeights(moles: OxideAmounts): OxideAmounts {
+  return oxideAmounts((oxide) => (moles[oxide] ?? 0) * makeUpOf[oxide].molarMass);
+}
 
 describe("the Seger cones", () => {
   const cones = readReference("seger-cones");

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { chartValues } from "../../src/firing/chart.ts";
 import {
-  apparentEnergy,
   type ConeKinetics,
   coneKinetics,
   type EndPoint,
@@ -21,6 +20,14 @@ const rates = [15, 60, 150];
 function numbersAfter(label: string, detail: string): number[] {
   const found = new RegExp(`${label} ([-+0-9./]+)`, "u").exec(detail)?.[1] ?? "";
   return found.split("/").map(Number);
+}
+
+/** Molar gas constant in J/(mol K), exact: SI Brochure, 9th edition (2019). */
+const gasConstant = 8.314462618;
+
+/** In kJ/mol. */
+function apparentEnergy({ kelvin }: ConeKinetics): number {
+  return (kelvin * gasConstant) / 1000;
 }
 
 function endPoints(name: string): readonly EndPoint[] {

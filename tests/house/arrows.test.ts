@@ -30,12 +30,11 @@ test("a command waits for nothing that only another needs: the list of commands 
     "src/commands/failure.ts",
     "src/commands/version.ts",
   ]);
-  const rooms = [...loaded].map((file) => file.split("/").slice(0, 2).join("/"));
-  expect([...new Set(rooms)].toSorted()).toEqual([
-    "src/cli.ts",
-    "src/commands",
-    "src/publish",
-  ]);
+  const rooms = new Set([...loaded].map((file) => file.split("/").slice(0, 2).join("/")));
+  // What publish/ gives is only the word for a folder that no site may be written into.
+  for (const light of ["src/cli.ts", "src/commands", "src/disk", "src/publish"])
+    rooms.delete(light);
+  expect([...rooms]).toEqual([]);
 });
 
 describe("the reading of imports", () => {

@@ -1,6 +1,8 @@
 import { readFileSync, statSync } from "node:fs";
 import { extname, join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { arrows } from "./arrows.ts";
+import { findUnused } from "./exports.ts";
 import { listFiles, listSources, project } from "./files.ts";
 
 const read = (path: string): string => readFileSync(join(project, path), "utf8");
@@ -46,6 +48,49 @@ describe("the files", () => {
     expect(statSync(join(project, "src/tilebook.mjs")).mode & 0o111).toBe(0o111);
   });
 });
+
+describe("the exports", () => {
+  /** What tests alone use, each with the reason why it may stay. */
+  const allowed = {
+    "src/checks/all.ts: checks": "the list that every check's sentence and code are held to",
+    "src/likeness/alike.ts: areAlike": "the definition that groups are held to, for any tiles",
+  };
+
+  test("are used by the program itself: what only tests keep alive goes", () => {
+    expect(findUnused()).toEqual(Object.keys(allowed));
+  });
+});
+
+describe("DEVELOPERS.md", () => {
+  const page = read("DEVELOPERS.md");
+  const named = [...page.matchAll(/`([^`\s]+)`/gu)].flatMap(([, word]) => word ?? []);
+  const paths = named.filter((word) =>
+    /^(?!\.cache|.*NAME)[\w.-]+(?:\/[\w.-]*)+$|^[\w-]+\.(?:md|tsx?)$/u.test(word),
+  );
+  const files = listFiles();
+
+  test("names only files and folders that are there", () => {
+    expect(paths.length).toBeGreaterThan(20);
+    const missing = paths.filter((path) => !files.some((file) => isAt(file, path)));
+    expect(missing).toEqual([]);
+  });
+
+  test("draws or tells every room of src/, and the table of arrows has a row for it", () => {
+    const rooms = new Set(files.flatMap((file) => /^src\/([\w-]+)\//u.exec(file)?.[1] ?? []));
+    expect([...rooms].filter((room) => !page.includes(`${room}/`))).toEqual([]);
+    const holdCode = new Set(listSources().map((file) => file.split("/").slice(0, -1)[1]));
+    const rows = Object.keys(arrows).filter((room) => room !== "src" && room !== "templates");
+    expect(rows.toSorted()).toEqual([...rooms].filter((room) => holdCode.has(room)).toSorted());
+  });
+});
+
+/** Whether a file lies at a path, in short as the page may write it: from the root, src/ or tests/. */
+function isAt(file: string, path: string): boolean {
+  return ["", "src/", "tests/"].some((start) => {
+    const whole = start + path;
+    return whole.endsWith("/") ? file.startsWith(whole) : file === whole;
+  });
+}
 
 describe("the lock file", () => {
   const nativePackages = [

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Areas, TileStep } from "../../src/records/archive.ts";
+import type { TileStep } from "../../src/records/archive.ts";
 import { countCoats, findLaps } from "../../src/records/coat-stack.ts";
+import type { Areas } from "../../src/records/steps.ts";
 import { areas } from "../../src/terms/choices.ts";
 import { coat, fired, removed, resist } from "../checks/support.ts";
 

@@ -39,6 +39,28 @@ const layer = z.strictObject({
   shelf: maybe("Of a firing: where the tile stood."),
 });
 
+/** A layer of which nothing is said yet. */
+export const emptyLayer: Omit<z.infer<typeof layer>, "step"> = {
+  glazes: [],
+  along: null,
+  coats: null,
+  cover: null,
+  by: null,
+  where: [],
+  detail: null,
+  thickness: null,
+  seconds: null,
+  gravity: null,
+  dried: null,
+  over: [],
+  touchUp: false,
+  resist: null,
+  remove: null,
+  kind: null,
+  firing: null,
+  shelf: null,
+};
+
 const colour = z
   .strictObject({
     hex: z.string().describe("sRGB."),

@@ -3,7 +3,7 @@ import type { CatalogueStep, CatalogueTile } from "../../catalogue/types.ts";
 import type { TileStep } from "../../records/archive.ts";
 import { toLeachTests } from "./leach-tests.ts";
 import { rounded } from "./numbers.ts";
-import type { TileRow } from "./rows.ts";
+import { emptyLayer, type TileRow } from "./rows.ts";
 
 export function toTileRow(tile: CatalogueTile): TileRow {
   const { id, url, glazed, stage, texture, shape, cone, atmosphere, again, colour } = tile;
@@ -48,27 +48,6 @@ function toColourRow({ hex, lab, spread, palette }: NonNullable<CatalogueTile["c
 
 type LayerRow = TileRow["layers"][number];
 
-const nothing: Omit<LayerRow, "step"> = {
-  glazes: [],
-  along: null,
-  coats: null,
-  cover: null,
-  by: null,
-  where: [],
-  detail: null,
-  thickness: null,
-  seconds: null,
-  gravity: null,
-  dried: null,
-  over: [],
-  touchUp: false,
-  resist: null,
-  remove: null,
-  kind: null,
-  firing: null,
-  shelf: null,
-};
-
 /** A field of a layer that has no row in `rows.ts` is a type error here: nothing goes missing. */
 ({}) satisfies Record<Exclude<KeyOfAny<TileStep>, keyof LayerRow | "at">, never>;
 
@@ -77,9 +56,9 @@ type KeyOfAny<T> = T extends unknown ? keyof T : never;
 function toLayerRow({ at: _, ...step }: CatalogueStep): LayerRow {
   if (step.step === "fired") {
     const { kind, firing, shelf } = step;
-    return { ...nothing, step: "fired", kind, firing, shelf };
+    return { ...emptyLayer, step: "fired", kind, firing, shelf };
   }
   const where = [...step.where];
-  if (step.step !== "coat") return { ...nothing, ...step, where };
-  return { ...nothing, ...step, where, glazes: [...step.glazes], over: [...step.over] };
+  if (step.step !== "coat") return { ...emptyLayer, ...step, where };
+  return { ...emptyLayer, ...step, where, glazes: [...step.glazes], over: [...step.over] };
 }

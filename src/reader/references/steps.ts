@@ -1,8 +1,15 @@
 /** The steps of a tile, with the glazes and firings they name found. */
-import type { Areas, CoatStep, FiredStep, TileStep } from "../../records/archive.ts";
+import type { CoatStep, FiredStep, TileStep } from "../../records/archive.ts";
 import type { FieldPath, Problem } from "../../records/problem.ts";
-import type { FadeStep, GlazeStep, Step, FiredStep as WrittenFiring } from "../../records/steps.ts";
-import { type Area, kindsOfFiring } from "../../terms/choices.ts";
+import {
+  coatingOf,
+  type FadeStep,
+  type GlazeStep,
+  placeOf,
+  type Step,
+  type FiredStep as WrittenFiring,
+} from "../../records/steps.ts";
+import { kindsOfFiring } from "../../terms/choices.ts";
 import { idKey } from "../../terms/ids.ts";
 import type { KnownFirings } from "./firings.ts";
 import type { Jars } from "./jars.ts";
@@ -56,22 +63,11 @@ function followStep(
   }
 }
 
-function placeOf(step: { where?: readonly Area[] | undefined; detail?: string | undefined }) {
-  return { where: areasOf(step.where), detail: step.detail ?? null };
-}
-
-/** `all` takes in every other area. */
-function areasOf(where: readonly Area[] | undefined): Areas {
-  const [first, ...rest] = new Set(where);
-  if (first === undefined || first === "all" || rest.includes("all")) return ["all"];
-  return [first, ...rest];
-}
-
-type Coating = GlazeStep | FadeStep;
+type Layer = GlazeStep | FadeStep;
 
 function followCoat(
   file: string,
-  step: Coating,
+  step: Layer,
   at: number,
   names: StepNames,
 ): Followed<CoatStep | null> {
@@ -94,27 +90,12 @@ function followCoat(
   return { value, problems };
 }
 
-function glazesOf(step: Coating): readonly { path: FieldPath; written: string }[] {
+function glazesOf(step: Layer): readonly { path: FieldPath; written: string }[] {
   if (step.step === "glaze") return [{ path: ["glaze"], written: step.glaze }];
   return [
     { path: ["fade", "from"], written: step.fade.from },
     { path: ["fade", "to"], written: step.fade.to },
   ];
-}
-
-function coatingOf(step: Coating) {
-  return {
-    along: step.step === "fade" ? (step.fade.along ?? null) : null,
-    coats: step.coats ?? null,
-    cover: step.cover ?? null,
-    by: step.by ?? null,
-    ...placeOf(step),
-    thickness: step.thickness ?? ("usual" as const),
-    seconds: step.seconds ?? null,
-    gravity: step.gravity ?? null,
-    dried: step.dried ?? ("touch-dry" as const),
-    touchUp: step.touchUp ?? false,
-  };
 }
 
 function followGlaze(mention: Mention, names: StepNames): Followed<string | null> {
