@@ -9,7 +9,7 @@ import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
 const project = fileURLToPath(new URL("..", import.meta.url));
-const MACHINE_FAILED = 3;
+const machineFailed = 3;
 
 const work = {
   /** Build the archive in this checkout and serve it, in this very process, so that Ctrl-C reaches it. */
@@ -88,7 +88,7 @@ function runNode(args) {
 function run(command, args, options = {}) {
   const { status, error } = spawnSync(command, args, { stdio: "inherit", ...options });
   if (error) say(`${command} did not start: ${error.message}`);
-  return status ?? MACHINE_FAILED;
+  return status ?? machineFailed;
 }
 
 function readJson(path) {
@@ -101,5 +101,5 @@ function say(message) {
 
 function fail(message) {
   say(message);
-  process.exit(MACHINE_FAILED);
+  process.exit(machineFailed);
 }

@@ -6,11 +6,11 @@
 import { fileURLToPath } from "node:url";
 import { register } from "tsx/esm/api";
 
-const MACHINE_FAILED = 3;
+const machineFailed = 3;
 
 process.on("uncaughtException", (error) => {
   console.error(error);
-  process.exit(MACHINE_FAILED);
+  process.exit(machineFailed);
 });
 
 register({ tsconfig: fileURLToPath(new URL("../tsconfig.json", import.meta.url)) });

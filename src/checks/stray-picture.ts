@@ -21,16 +21,16 @@ export function tellStrayPictures(files: readonly string[]): readonly Problem[] 
 const message =
   "This picture or film is no tile's: Tilebook does not show it, but everyone who gets the archive gets it, and with it whatever place or name it carries";
 
-const SHARED = "If the archive was shared already, it is still in its history.";
+const sharedAlready = "If the archive was shared already, it is still in its history.";
 
-/** Other names for what is a JPEG all the same. */
-const JPEG = /\.(?:jpe|jfif|jif)$/iu;
+/** Other names for what is a jpeg all the same. */
+const jpeg = /\.(?:jpe|jfif|jif)$/iu;
 
 function hintFor(file: string): string {
   const name = file.slice(file.lastIndexOf("/") + 1);
-  if (JPEG.test(name)) {
-    const renamed = name.replace(JPEG, ".jpg");
-    return `If it shows a tile, name it “${renamed}”; otherwise take it out of the archive. ${SHARED}`;
+  if (jpeg.test(name)) {
+    const renamed = name.replace(jpeg, ".jpg");
+    return `If it shows a tile, name it “${renamed}”; otherwise take it out of the archive. ${sharedAlready}`;
   }
-  return `If it shows a tile, save it as JPEG beside the tile's record, under the tile's code; otherwise take it out of the archive. ${SHARED}`;
+  return `If it shows a tile, save it as jpeg beside the tile's record, under the tile's code; otherwise take it out of the archive. ${sharedAlready}`;
 }

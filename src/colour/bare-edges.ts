@@ -2,15 +2,15 @@ import { findClusters } from "./clusters.ts";
 import { borderIndices, coreIndices, type Marks, neighbours } from "./marks.ts";
 import { type Samples, squareDistance, thinOut } from "./samples.ts";
 
-const CORE_COLOURS = 4;
-const CORE_SAMPLES = 1000;
+const coreColours = 4;
+const coreSamples = 1000;
 /** A colour with less of the middle than this is none of its main colours. */
-const LEAST_SHARE = 0.05;
+const leastShare = 0.05;
 /** With less of the middle free of reflections nothing can be compared with it. */
-const LEAST_CORE = 0.1;
-const UNLIKE = 0.03;
-const DEVIATIONS = 3;
-const LIGHTNESS_WEIGHT = 0.4;
+const leastCore = 0.1;
+const unlike = 0.03;
+const deviations = 3;
+const lightnessWeight = 0.4;
 
 /**
  * Marks bare edges: bare clay, ground, a neighbour. A bare edge reaches in from the region's border
@@ -22,8 +22,8 @@ export function findBareEdges(samples: Samples, reflections: Marks): Marks {
   const bare = new Uint8Array(samples.white.length);
   const core = coreIndices(samples);
   const clear = core.filter((index) => !reflections[index]);
-  if (clear.length < LEAST_CORE * core.length) return bare;
-  const isUnlike = compareWith(samples, thinOut(clear, CORE_SAMPLES));
+  if (clear.length < leastCore * core.length) return bare;
+  const isUnlike = compareWith(samples, thinOut(clear, coreSamples));
   const queue = borderIndices(samples);
   for (let index = queue.pop(); index !== undefined; index = queue.pop()) {
     if (bare[index] || !isUnlike(index)) continue;
@@ -35,11 +35,11 @@ export function findBareEdges(samples: Samples, reflections: Marks): Marks {
 
 /** Gives a test for what is unlike every main colour of some samples. */
 function compareWith(samples: Samples, some: readonly number[]): (index: number) => boolean {
-  const colours = findClusters(samples, some, CORE_COLOURS)
-    .filter((cluster) => cluster.members.length >= LEAST_SHARE * some.length)
-    .map(({ centre, radius }) => ({ centre, bound: Math.max(UNLIKE, DEVIATIONS * radius) ** 2 }));
+  const colours = findClusters(samples, some, coreColours)
+    .filter((cluster) => cluster.members.length >= leastShare * some.length)
+    .map(({ centre, radius }) => ({ centre, bound: Math.max(unlike, deviations * radius) ** 2 }));
   return (index) =>
     colours.every(
-      ({ centre, bound }) => squareDistance(samples, index, centre, LIGHTNESS_WEIGHT) > bound,
+      ({ centre, bound }) => squareDistance(samples, index, centre, lightnessWeight) > bound,
     );
 }

@@ -10,8 +10,8 @@ export interface Cluster {
   members: number[];
 }
 
-const MOST_STEPS = 12;
-const SETTLED = 1e-4;
+const mostSteps = 12;
+const settled = 1e-4;
 
 /**
  * Groups samples by k-means (S.P. Lloyd 1982), started as k-means++ does (D. Arthur and
@@ -27,11 +27,11 @@ export function findClusters(
 ): Cluster[] {
   let centres = chooseCentres(samples, indices, count);
   const labels = new Uint8Array(indices.length);
-  for (let step = 0; step < MOST_STEPS; step++) {
+  for (let step = 0; step < mostSteps; step++) {
     assign(samples, indices, centres, labels);
     const moved = averageEach(samples, indices, centres, labels);
     const isSettled = moved.every(
-      (centre, at) => distance(centre, centres[at] ?? centre) < SETTLED,
+      (centre, at) => distance(centre, centres[at] ?? centre) < settled,
     );
     centres = moved;
     if (isSettled) break;

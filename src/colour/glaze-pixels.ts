@@ -4,7 +4,7 @@ import { findReflections } from "./reflections.ts";
 import type { Samples } from "./samples.ts";
 
 /** Where the rules leave less of the region than this, they are mistaken. */
-const LEAST_GLAZE = 0.1;
+const leastGlaze = 0.1;
 
 /**
  * Which samples show the glaze: all but reflections and bare edges. Takes for granted that glaze
@@ -14,7 +14,7 @@ const LEAST_GLAZE = 0.1;
 export function findGlazePixels(samples: Samples): number[] {
   const reflections = findReflections(samples);
   const glaze = indicesOf(join(reflections, findBareEdges(samples, reflections)), 0);
-  if (glaze.length >= LEAST_GLAZE * samples.white.length) return glaze;
+  if (glaze.length >= leastGlaze * samples.white.length) return glaze;
   const notWhite = indicesOf(samples.white, 0);
   return notWhite.length > 0 ? notWhite : indicesOf(samples.white, 1);
 }

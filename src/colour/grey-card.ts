@@ -1,7 +1,7 @@
-import { LINEAR_TO_XYZ, WHITE, XYZ_TO_LINEAR, type Xyz } from "./cielab.ts";
+import { linearOfXyz, whiteXyz, type Xyz, xyzOfLinear } from "./cielab.ts";
 import { chain, diagonal, invert, type Matrix, multiply, type Vector } from "./matrix.ts";
 import { type Crop, layGrid, type Pixels } from "./region.ts";
-import { LIGHT_OF_CODE } from "./srgb.ts";
+import { lightOfCode } from "./srgb.ts";
 
 /** What a grey card in the picture leads to: a matrix on the light of sRGB, or why there is none. */
 export type CardCorrection =
@@ -16,7 +16,7 @@ export type CardCorrection =
  * 5.8, with CIECAM02's by more; guessing the lamp's spectrum from its hue halves the bulb's error and
  * makes LEDs worse.
  */
-const SHARP: Matrix = [
+const sharp: Matrix = [
   [1.2694, -0.0988, -0.1706],
   [-0.8364, 1.8006, 0.0357],
   [0.0297, -0.0315, 1.0018],
@@ -27,42 +27,42 @@ const SHARP: Matrix = [
  * (code 128). Within that nobody can tell the card from the exposure, so lightness is left alone;
  * outside, it is brought to the nearer end. A rule of our own.
  */
-const CARD_LIGHT = { least: 0.18, most: 0.216 };
+const cardLight = { least: 0.18, most: 0.216 };
 
 /** Further off than one stop it is a neutral of another kind: then it tells the hue alone. */
-const ONE_STOP = 2;
+const oneStop = 2;
 
 /** Codes at which a channel may have been cut off. */
-const BURNT_OUT = 250;
-const DARK = 12;
+const burntOut = 250;
+const dark = 12;
 
 /** A lamp of 2500 K, as warm as household bulbs get, changes one sensor against another by this. */
-const MOST_CAST = 6;
+const mostCast = 6;
 
-const CARD_PIXELS = 1000;
+const cardPixels = 1000;
 
 /** Works out how the light of a picture must change for its grey card to be grey. */
 export function correctByCard(pixels: Pixels, card: Crop): CardCorrection {
   const codes = medianCodes(pixels, card);
-  if (Math.max(...codes) >= BURNT_OUT) return { unusable: "burnt-out" };
-  if (Math.min(...codes) <= DARK) return { unusable: "dark" };
-  const found = multiply(LINEAR_TO_XYZ, codes.map(lightOf) as unknown as Vector);
+  if (Math.max(...codes) >= burntOut) return { unusable: "burnt-out" };
+  if (Math.min(...codes) <= dark) return { unusable: "dark" };
+  const found = multiply(xyzOfLinear, codes.map(lightOf) as unknown as Vector);
   const { luminance, exposure } = aimAt(found[1]);
-  const wanted: Xyz = [WHITE[0] * luminance, WHITE[1] * luminance, WHITE[2] * luminance];
-  const gains = divide(multiply(SHARP, wanted), multiply(SHARP, found));
-  if (Math.max(...gains) / Math.min(...gains) > MOST_CAST) return { unusable: "coloured" };
+  const wanted: Xyz = [whiteXyz[0] * luminance, whiteXyz[1] * luminance, whiteXyz[2] * luminance];
+  const gains = divide(multiply(sharp, wanted), multiply(sharp, found));
+  if (Math.max(...gains) / Math.min(...gains) > mostCast) return { unusable: "coloured" };
   return { matrix: matrixOfGains(gains), exposure };
 }
 
 function matrixOfGains(gains: Vector): Matrix {
-  const toSensors = chain(LINEAR_TO_XYZ, SHARP);
-  const fromSensors = chain(invert(SHARP), XYZ_TO_LINEAR);
+  const toSensors = chain(xyzOfLinear, sharp);
+  const fromSensors = chain(invert(sharp), linearOfXyz);
   return chain(chain(toSensors, diagonal(gains)), fromSensors);
 }
 
 function aimAt(luminance: number) {
-  const { least, most } = CARD_LIGHT;
-  if (luminance < least / ONE_STOP || luminance > most * ONE_STOP) {
+  const { least, most } = cardLight;
+  if (luminance < least / oneStop || luminance > most * oneStop) {
     return { luminance, exposure: "not-a-grey-cards" } as const;
   }
   const aim = Math.min(most, Math.max(least, luminance));
@@ -71,7 +71,7 @@ function aimAt(luminance: number) {
 
 /** The middle code of each channel: a scratch or a printed word on the card does not count. */
 function medianCodes(pixels: Pixels, card: Crop): [number, number, number] {
-  const { columns, rows } = layGrid(pixels, card, CARD_PIXELS);
+  const { columns, rows } = layGrid(pixels, card, cardPixels);
   const median = (channel: number) => {
     const codes = rows.flatMap((y) =>
       columns.map((x) => pixels.data[(y * pixels.width + x) * 3 + channel] ?? 0),
@@ -82,7 +82,7 @@ function medianCodes(pixels: Pixels, card: Crop): [number, number, number] {
 }
 
 function lightOf(code: number): number {
-  return LIGHT_OF_CODE[code] ?? 0;
+  return lightOfCode[code] ?? 0;
 }
 
 function divide(above: Vector, below: Vector): Vector {

@@ -9,17 +9,17 @@ export interface PaletteColour {
   share: number;
 }
 
-const MOST_COLOURS = 5;
-const PALETTE_SAMPLES = 1000;
+const mostColours = 5;
+const paletteSamples = 1000;
 /** Colours nearer than this are one to the eye (in OKLab, some 4 units of CIELAB). */
-const ALIKE = 0.04;
-const LEAST_SHARE = 0.03;
+const alike = 0.04;
+const leastShare = 0.03;
 
 /** The main colours of the glaze, the largest first; their shares add up to about 1. */
 export function makePalette(samples: Samples, glaze: readonly number[]): PaletteColour[] {
-  const some = thinOut(glaze, PALETTE_SAMPLES);
-  const merged = mergeAlike(findClusters(samples, some, MOST_COLOURS));
-  const kept = merged.filter((cluster) => cluster.members.length >= LEAST_SHARE * some.length);
+  const some = thinOut(glaze, paletteSamples);
+  const merged = mergeAlike(findClusters(samples, some, mostColours));
+  const kept = merged.filter((cluster) => cluster.members.length >= leastShare * some.length);
   const total = kept.reduce((sum, cluster) => sum + cluster.members.length, 0);
   return kept.map(({ centre, members }) => ({
     hex: linearToHex(oklabToLinear(centre)),
@@ -31,7 +31,7 @@ export function makePalette(samples: Samples, glaze: readonly number[]): Palette
 function mergeAlike(clusters: Cluster[]): Cluster[] {
   const merged: Cluster[] = [];
   for (const cluster of clusters) {
-    const at = merged.findIndex((other) => distance(other.centre, cluster.centre) < ALIKE);
+    const at = merged.findIndex((other) => distance(other.centre, cluster.centre) < alike);
     const like = merged[at];
     if (!like) merged.push(cluster);
     else merged[at] = { ...like, members: [...like.members, ...cluster.members] };

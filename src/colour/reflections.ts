@@ -2,12 +2,12 @@ import { coreOf, indicesOf, join, type Marks, narrow, widen } from "./marks.ts";
 import type { Oklab } from "./oklab.ts";
 import { type Samples, thinOut } from "./samples.ts";
 
-const LIGHTER = 0.03;
-const OFF_THE_LINE = 0.03;
-const DEVIATIONS = 3;
+const lighter = 0.03;
+const leastOffTheLine = 0.03;
+const deviations = 3;
 /** The blurred rim of a reflection, as a share of the region's width. */
-const RIM = 0.02;
-const MEDIAN_SAMPLES = 1000;
+const rimWidth = 0.02;
+const medianSamples = 1000;
 
 /**
  * Marks reflections. A reflection is pure white, or lighter than the glaze and on the way from its
@@ -22,9 +22,9 @@ const MEDIAN_SAMPLES = 1000;
 export function findReflections(samples: Samples): Marks {
   const judged = indicesOf(samples.white, 0);
   if (judged.length === 0) return samples.white;
-  const light = join(samples.white, markLight(samples, thinOut(judged, MEDIAN_SAMPLES)));
+  const light = join(samples.white, markLight(samples, thinOut(judged, medianSamples)));
   const blots = narrow(alternates(samples, light) ? samples.white : light, samples);
-  const rim = Math.ceil(RIM * samples.columns);
+  const rim = Math.ceil(rimWidth * samples.columns);
   return join(samples.white, widen(blots, samples, 1 + rim));
 }
 
@@ -34,11 +34,11 @@ function markLight(samples: Samples, judged: readonly number[]): Marks {
   const axis = (at: number) => Float64Array.from(judged, (index) => values[index * 3 + at] ?? 0);
   const lightness = axis(0);
   const glaze: Oklab = [median(lightness), median(axis(1)), median(axis(2))];
-  const bound = glaze[0] + Math.max(LIGHTER, DEVIATIONS * deviationOf(lightness, glaze[0]));
+  const bound = glaze[0] + Math.max(lighter, deviations * deviationOf(lightness, glaze[0]));
   const marks = new Uint8Array(samples.white.length);
   for (let index = 0; index < marks.length; index++) {
     const isLight = (values[index * 3] ?? 0) > bound;
-    if (isLight && offTheLine(samples, index, glaze) < OFF_THE_LINE) marks[index] = 1;
+    if (isLight && offTheLine(samples, index, glaze) < leastOffTheLine) marks[index] = 1;
   }
   return marks;
 }

@@ -9,7 +9,7 @@ export interface Pixels {
 export type Crop = readonly [left: number, top: number, right: number, bottom: number];
 
 /** Where nothing else is said the middle half is measured: there the tile is, and no bare edge. */
-export const DEFAULT_CROP: Crop = [25, 25, 75, 75];
+export const defaultCrop: Crop = [25, 25, 75, 75];
 
 /** A grid of picture positions: some rows and columns of a crop, at even steps. */
 export interface Grid {

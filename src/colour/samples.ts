@@ -1,7 +1,7 @@
 import { chain, type Matrix, type Vector } from "./matrix.ts";
-import { CONES_TO_OKLAB, LINEAR_TO_CONES, type Oklab } from "./oklab.ts";
+import { conesToOklab, linearToCones, type Oklab } from "./oklab.ts";
 import type { Grid, Pixels } from "./region.ts";
-import { LIGHT_OF_CODE } from "./srgb.ts";
+import { lightOfCode } from "./srgb.ts";
 
 /**
  * Colours in OKLab on a grid, row by row. Here, and wherever every sample is visited, numbers are
@@ -18,9 +18,9 @@ export interface Samples {
   clipped: Uint8Array;
 }
 
-const WHITE_CODE = 250;
-const FULL_CODE = 254;
-const EMPTY_CODE = 1;
+const whiteCode = 250;
+const fullCode = 254;
+const emptyCode = 1;
 
 /** Reads the pixels of a grid as OKLab, their light changed by a matrix where one is given. */
 export function readSamples(pixels: Pixels, grid: Grid, correction?: Matrix): Samples {
@@ -32,7 +32,7 @@ export function readSamples(pixels: Pixels, grid: Grid, correction?: Matrix): Sa
     white: new Uint8Array(columns * rows),
     clipped: new Uint8Array(columns * rows),
   };
-  const toCones = correction ? chain(correction, LINEAR_TO_CONES) : LINEAR_TO_CONES;
+  const toCones = correction ? chain(correction, linearToCones) : linearToCones;
   let index = 0;
   for (const y of grid.rows) {
     for (const x of grid.columns) {
@@ -55,17 +55,17 @@ function readSample(
   const blue = data[at + 2] ?? 0;
   const least = Math.min(red, green, blue);
   const most = Math.max(red, green, blue);
-  white[index] = least >= WHITE_CODE ? 1 : 0;
-  clipped[index] = most >= FULL_CODE || least <= EMPTY_CODE ? 1 : 0;
-  const r = LIGHT_OF_CODE[red] ?? 0;
-  const g = LIGHT_OF_CODE[green] ?? 0;
-  const b = LIGHT_OF_CODE[blue] ?? 0;
+  white[index] = least >= whiteCode ? 1 : 0;
+  clipped[index] = most >= fullCode || least <= emptyCode ? 1 : 0;
+  const r = lightOfCode[red] ?? 0;
+  const g = lightOfCode[green] ?? 0;
+  const b = lightOfCode[blue] ?? 0;
   const l = Math.cbrt(weigh(toCones[0], r, g, b));
   const m = Math.cbrt(weigh(toCones[1], r, g, b));
   const s = Math.cbrt(weigh(toCones[2], r, g, b));
-  values[index * 3] = weigh(CONES_TO_OKLAB[0], l, m, s);
-  values[index * 3 + 1] = weigh(CONES_TO_OKLAB[1], l, m, s);
-  values[index * 3 + 2] = weigh(CONES_TO_OKLAB[2], l, m, s);
+  values[index * 3] = weigh(conesToOklab[0], l, m, s);
+  values[index * 3 + 1] = weigh(conesToOklab[1], l, m, s);
+  values[index * 3 + 2] = weigh(conesToOklab[2], l, m, s);
 }
 
 function weigh(row: Vector, x: number, y: number, z: number): number {
@@ -110,9 +110,9 @@ export function distance(one: Oklab, other: Oklab): number {
 export function thinOut(indices: readonly number[], most: number): readonly number[] {
   if (indices.length <= most) return indices;
   return Array.from({ length: most }, (_, at) => {
-    const share = (at * GOLDEN_RATIO) % 1;
+    const share = (at * goldenRatio) % 1;
     return indices[Math.floor(share * indices.length)] ?? 0;
   });
 }
 
-const GOLDEN_RATIO = (1 + Math.sqrt(5)) / 2;
+const goldenRatio = (1 + Math.sqrt(5)) / 2;

@@ -12,7 +12,7 @@ export function linearToSrgb(light: number): number {
 }
 
 /** Light for each of the 256 codes. */
-export const LIGHT_OF_CODE: Float64Array = Float64Array.from({ length: 256 }, (_, code) =>
+export const lightOfCode: Float64Array = Float64Array.from({ length: 256 }, (_, code) =>
   srgbToLinear(code / 255),
 );
 

@@ -44,7 +44,7 @@ function meanSquareDifference(labs: readonly Lab[]): number {
 }
 
 /** Student's t, two-sided, 95 per cent, for 1 to 30 degrees of freedom (standard table). */
-const STUDENT_T = [
+const studentT = [
   12.706, 4.303, 3.182, 2.776, 2.571, 2.447, 2.365, 2.306, 2.262, 2.228, 2.201, 2.179, 2.16, 2.145,
   2.131, 2.12, 2.11, 2.101, 2.093, 2.086, 2.08, 2.074, 2.069, 2.064, 2.06, 2.056, 2.052, 2.048,
   2.045, 2.042,
@@ -54,5 +54,5 @@ const STUDENT_T = [
 export function studentT95(degreesOfFreedom: number): number {
   const z = 1.959964;
   const beyond = z + (z ** 3 + z) / (4 * degreesOfFreedom);
-  return STUDENT_T[degreesOfFreedom - 1] ?? beyond;
+  return studentT[degreesOfFreedom - 1] ?? beyond;
 }

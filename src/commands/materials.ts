@@ -1,6 +1,5 @@
 /** `tilebook materials`: what a recipe may name without a record. */
 import { existsSync } from "node:fs";
-import { join } from "node:path";
 import { makeUpWords, sourceOfFigures } from "../../templates/words/material.ts";
 import type { Analysis } from "../chemistry/analysis.ts";
 import { cautionsOfMaterial } from "../chemistry/cautions/cautions.ts";
@@ -13,7 +12,7 @@ import { type Archive, findById } from "../records/archive.ts";
 import { makeLine } from "../reporting/visible.ts";
 import { presentOxides } from "../terms/oxides.ts";
 import { exitCodes } from "./failure.ts";
-import { openArchive } from "./open-archive.ts";
+import { liesIn, openArchive } from "./open-archive.ts";
 
 export interface MaterialsOptions {
   /** Left out: the folder that the command is run in, where an archive is there. */
@@ -34,15 +33,13 @@ interface Told {
 export async function materials({ archive: dir, format }: MaterialsOptions): Promise<number> {
   const isThere = dir !== undefined || existsSync("studio.yaml");
   const archive = isThere
-    ? await openArchive(dir ?? ".", (file) => file.startsWith(materialsFolder))
+    ? await openArchive(dir ?? ".", (file) => liesIn("recipes/materials", file))
     : null;
   if (archive === undefined) return exitCodes.faulty;
   const told = carriedMaterials.flatMap((material) => describe(material, archive));
   console.log(format === "json" ? renderJson(told) : renderText(told));
   return exitCodes.done;
 }
-
-const materialsFolder = join("recipes", "materials");
 
 /** As the bag by itself, whatever records there are. */
 const findIngredient = ingredientFinder({ materials: new Map() });

@@ -17,7 +17,7 @@ import { exitCodes, WrongUsage } from "./failure.ts";
 import { type BlendOrder, planCodes, planGlazes } from "./new-blend-plan.ts";
 import { type NewFile, renderBlendFiles, type TilePlace } from "./new-blend-records.ts";
 import { renderBlendSheet } from "./new-blend-sheet.ts";
-import { findNamed, openArchive } from "./open-archive.ts";
+import { findNamed, liesIn, openArchive } from "./open-archive.ts";
 import { writeNew } from "./write-new.ts";
 
 export interface NewBlendOptions {
@@ -60,7 +60,7 @@ export async function newBlend(options: NewBlendOptions, ask: Ask | undefined): 
 
 /** What cannot be read of recipes and sets could be what is about to be written. */
 function isInTheWay(file: string): boolean {
-  return file.startsWith("recipes/") || file.endsWith("/set.md");
+  return liesIn("recipes", file) || idKey(file).endsWith("/set.md");
 }
 
 async function chooseOrder(

@@ -6,6 +6,7 @@ import type { Archive, Filed } from "../records/archive.ts";
 import { findById } from "../records/archive.ts";
 import { findNearest } from "../records/suggest.ts";
 import { reportAs } from "../reporting/report.ts";
+import { idKey } from "../terms/ids.ts";
 import { WrongUsage } from "./failure.ts";
 
 /**
@@ -37,6 +38,11 @@ export async function openWhole(
   const told = (archive ? inTheWay : errors).map(read.locate);
   console.error(reportAs("text", told, read.counts));
   return undefined;
+}
+
+/** Whether a file of an archive lies in one of its folders, however the folder's name is written. */
+export function liesIn(folder: string, file: string): boolean {
+  return idKey(file).startsWith(`${folder}/`);
 }
 
 /** A record that a person named by its id on the command line. */

@@ -4,7 +4,7 @@ import type { PreparedPicture } from "../catalogue/findings.ts";
 import type { PictureInspection } from "../checks/check.ts";
 import { greyCardWarnings } from "../checks/grey-card-warnings.ts";
 import { checkOpenedPictures } from "../checks/opened-pictures.ts";
-import { MEASURING_VERSION, type MeasuredColour, measureColour } from "../colour/measure.ts";
+import { type MeasuredColour, measureColour, measuringVersion } from "../colour/measure.ts";
 import type { Crop } from "../colour/region.ts";
 import { hashOf } from "../photos/hash.ts";
 import {
@@ -93,7 +93,7 @@ function toInspection(
 export function colourReading(photo: PhotoSettings | undefined): Reading<MeasuredColour> {
   const options = { crop: toCrop(photo?.crop), grey: toCrop(photo?.grey) };
   return {
-    id: `colour-${hashOf(JSON.stringify([MEASURING_VERSION, options.crop, options.grey]))}`,
+    id: `colour-${hashOf(JSON.stringify([measuringVersion, options.crop, options.grey]))}`,
     read: (pixels) => measureColour(pixels, options),
   };
 }

@@ -7,7 +7,7 @@ import type { Archive, Filed } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import { idKey } from "../terms/ids.ts";
 import { exitCodes, WrongUsage } from "./failure.ts";
-import { findNamed, openArchive, unknown } from "./open-archive.ts";
+import { findNamed, liesIn, openArchive, unknown } from "./open-archive.ts";
 import { renderReworkAsJson } from "./rework-json.ts";
 import { renderReworkAsText } from "./rework-text.ts";
 
@@ -24,7 +24,7 @@ export interface ReworkOptions {
  * comes near is an answer too.
  */
 export async function rework(glaze: string, options: ReworkOptions): Promise<number> {
-  const archive = await openArchive(options.archive, (file) => file.startsWith("recipes/"));
+  const archive = await openArchive(options.archive, (file) => liesIn("recipes", file));
   if (!archive) return exitCodes.faulty;
   const filed = findNamed(archive.glazes, glaze, "glaze");
   const without = checkWithout(archive, filed, options.without);

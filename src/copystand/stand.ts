@@ -1,6 +1,6 @@
 /** What lies on the copy stand: the photographs of results, and the frames that hold for each. */
 
-import { DEFAULT_CROP } from "../colour/region.ts";
+import { defaultCrop } from "../colour/region.ts";
 import type { ReadArchive } from "../reader/read-archive-files.ts";
 import { type Archive, findById, type Tile } from "../records/archive.ts";
 import type { Box } from "../records/fields.ts";
@@ -62,7 +62,7 @@ export function whoSays(opened: Opened, tile: Tile, part: "crop" | "grey"): Scop
 /** The frames that hold where these settings do. */
 export function framesOf(photo: CopyStand | undefined): Frames {
   return {
-    crop: photo?.crop ? edgesOf(photo.crop) : DEFAULT_CROP,
+    crop: photo?.crop ? edgesOf(photo.crop) : defaultCrop,
     grey: photo?.grey ? edgesOf(photo.grey) : null,
   };
 }

@@ -6,7 +6,7 @@ import { cutShortFault, damagedFault, type PictureFault } from "./fault.ts";
 import type { PictureFormat } from "./format.ts";
 import { decodeHeicToTiff } from "./heic.ts";
 import type { Pixels } from "./pixels.ts";
-import { chooseWidths, MAX_HEIGHT, PICTURE_WIDTHS, SAMPLE_WIDTH } from "./recipe.ts";
+import { chooseWidths, maxHeight, pictureWidths, sampleWidth } from "./recipe.ts";
 
 /**
  * Decodes a photograph once, at the largest size that is shown: the way up that it is looked at,
@@ -21,8 +21,8 @@ export async function decodeLargest(
     const decoded = engine()(readable, { failOn: "error", limitInputPixels: mostPixels })
       .autoOrient()
       .resize({
-        width: PICTURE_WIDTHS[0],
-        height: MAX_HEIGHT,
+        width: pictureWidths[0],
+        height: maxHeight,
         fit: "inside",
         withoutEnlargement: true,
       })
@@ -54,7 +54,7 @@ export async function* shrinkStepwise(largest: Pixels): AsyncGenerator<Pixels> {
 export async function takeSample(largest: Pixels): Promise<Pixels> {
   let sample = largest;
   for await (const pixels of shrinkStepwise(largest)) {
-    if (pixels.width < SAMPLE_WIDTH) break;
+    if (pixels.width < sampleWidth) break;
     sample = pixels;
   }
   return sample;

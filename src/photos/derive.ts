@@ -2,20 +2,20 @@ import { decodeLargest, openPixels, shrinkStepwise } from "./decode.ts";
 import type { PictureFault } from "./fault.ts";
 import type { PictureFormat } from "./format.ts";
 import type { Pixels } from "./pixels.ts";
-import { OUTPUTS, type OutputFormat, SAMPLE_WIDTH } from "./recipe.ts";
+import { type OutputFormat, outputs, sampleWidth } from "./recipe.ts";
 
 /** A picture made for the pages. It carries no metadata of its source. */
 export interface DerivedFile {
-  format: OutputFormat;
-  width: number;
-  height: number;
-  bytes: Uint8Array;
+  readonly format: OutputFormat;
+  readonly width: number;
+  readonly height: number;
+  readonly bytes: Uint8Array;
 }
 
 export interface Derived {
-  files: DerivedFile[];
+  readonly files: readonly DerivedFile[];
   /** The decoded size that is judged and measured. */
-  sample: Pixels;
+  readonly sample: Pixels;
 }
 
 /**
@@ -31,7 +31,7 @@ export async function derivePictures(
   const files: DerivedFile[] = [];
   let sample = decoded.pixels;
   for await (const pixels of shrinkStepwise(decoded.pixels)) {
-    if (pixels.width >= SAMPLE_WIDTH) sample = pixels;
+    if (pixels.width >= sampleWidth) sample = pixels;
     files.push(...(await encode(pixels)));
   }
   return { files, sample };
@@ -40,7 +40,7 @@ export async function derivePictures(
 /** Encoding starts from bare pixels, so nothing of the source's metadata can come along. */
 async function encode(pixels: Pixels): Promise<DerivedFile[]> {
   const files: DerivedFile[] = [];
-  for (const { format, options } of OUTPUTS) {
+  for (const { format, options } of outputs) {
     const bytes = await openPixels(pixels).toFormat(format, options).toBuffer();
     files.push({ format, width: pixels.width, height: pixels.height, bytes });
   }

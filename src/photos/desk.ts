@@ -20,7 +20,7 @@ export interface Desk {
 }
 
 /** Some 30 megabytes. */
-const MOST_SAMPLES = 32;
+const mostSamples = 32;
 
 /** Opens a desk on the cache of a build; a photograph is decoded once. */
 export async function openDesk(cacheDir: string): Promise<Desk> {
@@ -28,7 +28,7 @@ export async function openDesk(cacheDir: string): Promise<Desk> {
   const keep = (name: string, pixels: Pixels) => {
     samples.delete(name);
     samples.set(name, pixels);
-    for (const [oldest] of samples) if (samples.size > MOST_SAMPLES) samples.delete(oldest);
+    for (const [oldest] of samples) if (samples.size > mostSamples) samples.delete(oldest);
   };
   const seen = await openSeen(cacheDir);
   const work: Work = { cacheDir, seen, underWay: new Map(), onSample: keep };

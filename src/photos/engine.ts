@@ -1,7 +1,7 @@
 import sharp from "sharp";
 
 /** The loaders that may run; every other (SVG above all, which reads files beside it) is blocked. */
-const LOADERS = [
+const loaders = [
   "VipsForeignLoadHeifBuffer",
   "VipsForeignLoadJpegBuffer",
   "VipsForeignLoadPngBuffer",
@@ -18,7 +18,7 @@ let settled = false;
 export function engine(): typeof sharp {
   if (!settled) {
     sharp.block({ operation: ["VipsForeignLoad"] });
-    sharp.unblock({ operation: LOADERS });
+    sharp.unblock({ operation: loaders });
     sharp.concurrency(1);
     sharp.cache(false);
     settled = true;

@@ -5,11 +5,11 @@ import { largestPicture, mostPixels } from "../terms/limits.ts";
  * only a failing machine (disk, permission) throws.
  */
 export interface PictureFault {
-  code: PictureFaultCode;
+  readonly code: PictureFaultCode;
   /** What is wrong, without the file's name: whoever reports it knows the record. */
-  message: string;
+  readonly message: string;
   /** How to put it right. */
-  hint: string;
+  readonly hint: string;
 }
 
 export type PictureFaultCode =
@@ -20,16 +20,16 @@ export type PictureFaultCode =
   | "picture-too-large"
   | "picture-too-much";
 
-const SAVE_AS = "Save it as JPEG (or PNG, WebP, AVIF, TIFF, HEIC) and put that in its place.";
-const SAVE_AS_NEW =
+const saveAs = "Save it as JPEG (or PNG, WebP, AVIF, TIFF, HEIC) and put that in its place.";
+const saveAsNew =
   "Open it in a program for pictures, save it as a new JPEG, and put that in its place.";
-const COPY_AGAIN = "Copy it from the camera or phone again; if it stays so, take a new photograph.";
+const copyAgain = "Copy it from the camera or phone again; if it stays so, take a new photograph.";
 
 export function emptyFault(): PictureFault {
   return {
     code: "picture-empty",
     message: "The photograph is empty: the file holds 0 bytes.",
-    hint: COPY_AGAIN,
+    hint: copyAgain,
   };
 }
 
@@ -38,7 +38,7 @@ export function notReadableFault(what: string): PictureFault {
   return {
     code: "picture-not-readable",
     message: `This is ${what}, whatever its name says, and not a photograph that can be shown.`,
-    hint: SAVE_AS,
+    hint: saveAs,
   };
 }
 
@@ -46,7 +46,7 @@ export function cutShortFault(): PictureFault {
   return {
     code: "picture-cut-short",
     message: "The photograph breaks off before its end: part of the file is missing.",
-    hint: COPY_AGAIN,
+    hint: copyAgain,
   };
 }
 
@@ -54,7 +54,7 @@ export function damagedFault(): PictureFault {
   return {
     code: "picture-damaged",
     message: "The photograph is damaged: it begins like a picture but cannot be opened.",
-    hint: COPY_AGAIN,
+    hint: copyAgain,
   };
 }
 
@@ -72,7 +72,7 @@ export function tooHeavyFault(bytes: number): PictureFault {
   return {
     code: "picture-too-large",
     message: `The photograph's file has ${megabytes(bytes)}; at most ${megabytes(largestPicture)} are read.`,
-    hint: SAVE_AS_NEW,
+    hint: saveAsNew,
   };
 }
 
@@ -81,6 +81,6 @@ export function tooMuchFault(what: string): PictureFault {
   return {
     code: "picture-too-much",
     message: `The photograph's file holds more than ${what}, which no camera writes, so it was not read to its end.`,
-    hint: SAVE_AS_NEW,
+    hint: saveAsNew,
   };
 }

@@ -5,10 +5,10 @@ import { sniffFormat } from "./format.ts";
 import { inParallel } from "./parallel.ts";
 
 /** Deeper folders than these are no archive's. */
-const DEEPEST = 16;
+const deepest = 16;
 
 /** As many first bytes tell what a file is. */
-const LOOKED_AT = 64;
+const lookedAt = 64;
 
 /**
  * Finds pictures and films that lie in an archive and are none of those that are known: in its own
@@ -35,18 +35,18 @@ async function listFiles(dir: string, folder: string, depth: number): Promise<st
     const file = folder === "" ? entry.name : `${folder}/${entry.name}`;
     if (entry.isFile()) return [file];
     const isInside = depth > 0 || /^(?:tiles|recipes)$/iu.test(entry.name);
-    return entry.isDirectory() && isInside && depth < DEEPEST
+    return entry.isDirectory() && isInside && depth < deepest
       ? await listFiles(dir, file, depth + 1)
       : [];
   });
   return (await Promise.all(found)).flat();
 }
 
-const NAMES =
+const names =
   /\.(?:jpe?g|jpe|jfif|png|webp|avif|tiff?|hei[cf]|gif|bmp|jxl|jp2|psd|xcf|dng|cr[23w]|nef|nrw|arw|srf|sr2|orf|rw2|raf|pef|srw|3fr|iiq|rwl|x3f|mov|mp4|m4v|3gp|avi)$/iu;
 
 async function isPicture(name: string, path: string): Promise<boolean> {
-  return NAMES.test(name) || beginsLikePicture(await unlessNotAllowed(readHead(path), nothing));
+  return names.test(name) || beginsLikePicture(await unlessNotAllowed(readHead(path), nothing));
 }
 
 const nothing = new Uint8Array();
@@ -65,7 +65,7 @@ async function readHead(path: string): Promise<Uint8Array> {
   let file: FileHandle | undefined;
   try {
     file = await open(path, "r");
-    const { buffer, bytesRead } = await file.read(Buffer.alloc(LOOKED_AT), 0, LOOKED_AT, 0);
+    const { buffer, bytesRead } = await file.read(Buffer.alloc(lookedAt), 0, lookedAt, 0);
     return buffer.subarray(0, bytesRead);
   } finally {
     await file?.close();
@@ -73,7 +73,7 @@ async function readHead(path: string): Promise<Uint8Array> {
 }
 
 /** What other pictures, cameras' raw files and films begin with, and at which byte. */
-const SIGNATURES: readonly (readonly [at: number, bytes: string])[] = [
+const signatures: readonly (readonly [at: number, bytes: string])[] = [
   [0, "GIF8"],
   [0, "IIRO"],
   [0, "IIRS"],
@@ -95,6 +95,6 @@ function beginsLikePicture(head: Uint8Array): boolean {
   return (
     sniffFormat(head) !== undefined ||
     isBitmap ||
-    SIGNATURES.some(([at, bytes]) => text.startsWith(bytes, at))
+    signatures.some(([at, bytes]) => text.startsWith(bytes, at))
   );
 }

@@ -1,8 +1,8 @@
 /** What a picture is by its content; its name has no say. */
 export type PictureFormat = "avif" | "heic" | "jpeg" | "png" | "tiff" | "webp";
 
-const AVIF_BRANDS = ["avif", "avis"];
-const HEIC_BRANDS = ["heic", "heix", "heim", "heis", "hevc", "hevx", "mif1", "msf1"];
+const avifBrands = ["avif", "avis"];
+const heicBrands = ["heic", "heix", "heim", "heis", "hevc", "hevx", "mif1", "msf1"];
 
 /** The format that the first bytes tell, or undefined where they are no picture's that is read. */
 export function sniffFormat(bytes: Uint8Array): PictureFormat | undefined {
@@ -18,8 +18,8 @@ export function sniffFormat(bytes: Uint8Array): PictureFormat | undefined {
 /** AVIF and HEIC are one kind of box file; the brands in its first box tell them apart. */
 function sniffBrands(bytes: Uint8Array): PictureFormat | undefined {
   const brands = readBrands(bytes);
-  if (brands.some((brand) => AVIF_BRANDS.includes(brand))) return "avif";
-  if (brands.some((brand) => HEIC_BRANDS.includes(brand))) return "heic";
+  if (brands.some((brand) => avifBrands.includes(brand))) return "avif";
+  if (brands.some((brand) => heicBrands.includes(brand))) return "heic";
   return undefined;
 }
 

@@ -21,15 +21,15 @@ import type { Trace } from "./traces/trace.ts";
 /** What is known of a picture without decoding it. */
 export interface PictureFacts {
   /** By its content, whatever its name says. */
-  format: PictureFormat;
+  readonly format: PictureFormat;
   /** In pixels, the way up that it is looked at. */
-  width: number;
-  height: number;
+  readonly width: number;
+  readonly height: number;
   /** What it gives away about whoever took it: above all "place". */
-  traces: Trace[];
+  readonly traces: readonly Trace[];
 }
 
-export type Inspection = { facts: PictureFacts } | { fault: PictureFault };
+export type Inspection = { readonly facts: PictureFacts } | { readonly fault: PictureFault };
 
 /**
  * Looks at a photograph's bytes: what it is, how large, and what it gives away. Bytes that are no

@@ -1,6 +1,6 @@
 import type { PictureFault } from "./fault.ts";
 import { inParallel } from "./parallel.ts";
-import { IN_FLIGHT, type PictureSource } from "./prepare.ts";
+import { inFlight, type PictureSource } from "./prepare.ts";
 import { judgePicture, type PictureWarning } from "./quality.ts";
 import { changedError, readSample } from "./read-source.ts";
 import { nameResult } from "./recipe.ts";
@@ -9,7 +9,7 @@ import { findOrMakeReading, readEntry } from "./store.ts";
 
 export interface JudgeOptions {
   /** Where judgements are remembered; what a build has made ready need not be judged again. */
-  cacheDir: string;
+  readonly cacheDir: string;
   onProgress?: (done: number) => void;
 }
 
@@ -18,13 +18,13 @@ export interface JudgeOptions {
  * photograph cannot be used at all.
  */
 export type Judgement<Value> =
-  | { warnings: PictureWarning[]; reading?: Value }
-  | { fault: PictureFault };
+  | { readonly warnings: readonly PictureWarning[]; readonly reading?: Value }
+  | { readonly fault: PictureFault };
 
-type Verdict = { warnings: PictureWarning[] } | { fault: PictureFault };
+type Verdict = { readonly warnings: readonly PictureWarning[] } | { readonly fault: PictureFault };
 
 /** Under this id a judgement is remembered beside a picture's measurements. */
-const JUDGEMENT = "judgement 1";
+const judgementRecipe = "judgement 1";
 
 /**
  * Judges photographs without making pictures of them, which takes a third of the time: whether
@@ -39,7 +39,7 @@ export async function judgePictures<Value = never>(
   const seen = await openSeen(cacheDir);
   let done = 0;
   try {
-    return await inParallel(sources, IN_FLIGHT, async (source) => {
+    return await inParallel(sources, inFlight, async (source) => {
       const judgement = await judgeOne(source, seen, cacheDir);
       done += 1;
       onProgress?.(done);
@@ -81,7 +81,7 @@ async function findVerdict(
 ): Promise<Verdict> {
   const made = await readEntry(cacheDir, name);
   if (typeof made !== "string") return "fault" in made ? made : { warnings: made.warnings };
-  return findOrMakeReading(cacheDir, name, JUDGEMENT, judge);
+  return findOrMakeReading(cacheDir, name, judgementRecipe, judge);
 }
 
 function once<T>(make: () => Promise<T>): () => Promise<T> {

@@ -1,8 +1,8 @@
 /** A decoded picture: red, green and blue of sRGB, eight bits each, row by row. */
 export interface Pixels {
-  data: Uint8Array;
-  width: number;
-  height: number;
+  readonly data: Uint8Array;
+  readonly width: number;
+  readonly height: number;
 }
 
 /** The plain mean colour as `#rrggbb`, shown while a picture loads. Looks at every 16th pixel. */

@@ -21,16 +21,16 @@ import {
 
 /** A photograph to make ready, under a key of the caller's. */
 export interface PictureSource<Value> {
-  key: string;
-  path: string;
+  readonly key: string;
+  readonly path: string;
   /** What to measure on its decoded pixels. Left out, nothing is. */
-  reading?: Reading<Value>;
+  readonly reading?: Reading<Value>;
 }
 
 /** A measurement on pixels. Its value is remembered as JSON under `id`. */
 export interface Reading<Value> {
   /** Names what is measured and how: another crop or another method is another id. */
-  id: string;
+  readonly id: string;
   /** Pure: the same pixels give the same value. */
   read(pixels: Pixels): Value;
 }
@@ -38,25 +38,27 @@ export interface Reading<Value> {
 /** A photograph made ready: what pages show of it. */
 export interface Picture<Value> extends PictureFacts {
   /** Of the source's content and the recipe, in hexadecimal digits. */
-  name: string;
+  readonly name: string;
   /** The average colour, `#rrggbb`, to stand in while the picture loads. */
-  placeholder: string;
-  warnings: PictureWarning[];
+  readonly placeholder: string;
+  readonly warnings: readonly PictureWarning[];
   /** Widest first, each size in every format. `file` is a name within the pictures' folder. */
-  files: PictureFile[];
-  reading?: Value;
+  readonly files: readonly PictureFile[];
+  readonly reading?: Value;
 }
 
-export type PictureFile = Pick<StoredFile, "format" | "height" | "width"> & { file: string };
+export type PictureFile = Pick<StoredFile, "format" | "height" | "width"> & {
+  readonly file: string;
+};
 
-export type Prepared<Value> = { key: string } & (
-  | { picture: Picture<Value> }
-  | { fault: PictureFault }
+export type Prepared<Value> = { readonly key: string } & (
+  | { readonly picture: Picture<Value> }
+  | { readonly fault: PictureFault }
 );
 
 export interface PrepareOptions {
   /** Where pictures, measurements and inspections are remembered between builds. */
-  cacheDir: string;
+  readonly cacheDir: string;
   onProgress?: (progress: { key: string; done: number; total: number }) => void;
   /** Called for each photograph of which what was remembered is damaged, or was not made here. */
   onDamaged?: () => void;
@@ -66,7 +68,7 @@ export interface PrepareOptions {
  * One picture more than there are cores: while it is read, measured or written, the others keep the
  * cores busy. The picture library works on four at a time, so more only take memory.
  */
-export const IN_FLIGHT = 1 + Math.max(1, Math.min(availableParallelism(), 4));
+export const inFlight = 1 + Math.max(1, Math.min(availableParallelism(), 4));
 
 /**
  * Makes photographs ready for the pages: inspects each, makes its sizes, judges and measures it.
@@ -81,7 +83,7 @@ export async function preparePictures<Value = never>(
   const work: Work = { cacheDir, seen, underWay: new Map(), ...(onDamaged && { onDamaged }) };
   let done = 0;
   try {
-    return await inParallel(sources, IN_FLIGHT, async (source) => {
+    return await inParallel(sources, inFlight, async (source) => {
       const prepared = await prepareOne(source, work);
       done += 1;
       onProgress?.({ key: source.key, done, total: sources.length });
@@ -94,10 +96,10 @@ export async function preparePictures<Value = never>(
 
 /** What photographs that are made ready together share. */
 export interface Work {
-  cacheDir: string;
-  seen: SeenPictures;
+  readonly cacheDir: string;
+  readonly seen: SeenPictures;
   /** By name: the same photograph under two keys is made once. */
-  underWay: Map<string, Promise<StoredEntry>>;
+  readonly underWay: Map<string, Promise<StoredEntry>>;
   /** Called for each photograph of which what was remembered is damaged, or was not made here. */
   onDamaged?: () => void;
   /** Is given the pixels that are measured, of each photograph that had to be decoded. */
@@ -106,10 +108,10 @@ export interface Work {
 
 /** A source that has been looked at and can be decoded, as far as its header tells. */
 interface Found<Value> extends PictureSource<Value> {
-  name: string;
-  hash: string;
-  facts: PictureFacts;
-  bytes?: Uint8Array;
+  readonly name: string;
+  readonly hash: string;
+  readonly facts: PictureFacts;
+  readonly bytes?: Uint8Array;
 }
 
 /** Makes one photograph ready: see `preparePictures`. */

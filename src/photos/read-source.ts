@@ -7,9 +7,9 @@ import type { Pixels } from "./pixels.ts";
 
 /** A photograph that was looked at, and its bytes where they had to be read for that. */
 export interface LookedAt {
-  path: string;
-  hash: string;
-  bytes?: Uint8Array | undefined;
+  readonly path: string;
+  readonly hash: string;
+  readonly bytes?: Uint8Array | undefined;
 }
 
 /** Nothing may be remembered under the hash of other content than it was made from. */

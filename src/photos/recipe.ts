@@ -2,31 +2,31 @@ import { engineVersion } from "./engine.ts";
 import { hashOf } from "./hash.ts";
 
 /** The widths in pixels that pages choose from. A picture is never enlarged to reach one. */
-export const PICTURE_WIDTHS = [2000, 1280, 640, 320] as const;
+export const pictureWidths = [2000, 1280, 640, 320] as const;
 
 /** No picture is made taller than this, however narrow it is: WebP ends at 16383 pixels. */
-export const MAX_HEIGHT = 4000;
+export const maxHeight = 4000;
 
 /** A size is left out where the next larger one is less than this many times as wide. */
-const LEAST_STEP = 1.15;
+const leastStep = 1.15;
 
 /** Judging and measuring use the smallest picture made that is at least this wide. */
-export const SAMPLE_WIDTH = 480;
+export const sampleWidth = 480;
 
 /** What each size is written as: WebP, and JPEG for what cannot show it. */
-export const OUTPUTS = [
+export const outputs = [
   { format: "webp", extension: "webp", options: { quality: 80, effort: 2 } },
   { format: "jpeg", extension: "jpg", options: { quality: 80 } },
 ] as const;
 
-export type OutputFormat = (typeof OUTPUTS)[number]["format"];
+export type OutputFormat = (typeof outputs)[number]["format"];
 
 /** Raised when pictures are made otherwise than the settings here tell. */
-const VERSION = 1;
+const version = 1;
 
 /** The widths made of a picture that is `width` wide after the first step, widest first. */
 export function chooseWidths(width: number): number[] {
-  const smaller = PICTURE_WIDTHS.filter((other) => other * LEAST_STEP <= width);
+  const smaller = pictureWidths.filter((other) => other * leastStep <= width);
   return [width, ...smaller];
 }
 
@@ -36,12 +36,12 @@ export function chooseWidths(width: number): number[] {
  */
 export function nameResult(sourceHash: string): string {
   const recipe = JSON.stringify([
-    VERSION,
-    PICTURE_WIDTHS,
-    MAX_HEIGHT,
-    LEAST_STEP,
-    SAMPLE_WIDTH,
-    OUTPUTS,
+    version,
+    pictureWidths,
+    maxHeight,
+    leastStep,
+    sampleWidth,
+    outputs,
     engineVersion(),
   ]);
   return hashOf(`${recipe}\n${sourceHash}`);

@@ -13,9 +13,9 @@ import { hashOf } from "./hash.ts";
  * the cache or made by somebody else is not believed.
  */
 export type Remembered =
-  | { state: "absent" }
-  | { state: "damaged" }
-  | { state: "sound"; value: unknown };
+  | { readonly state: "absent" }
+  | { readonly state: "damaged" }
+  | { readonly state: "sound"; readonly value: unknown };
 
 /** Reads what is remembered about something. */
 export async function readSealed(path: string, about: string): Promise<Remembered> {

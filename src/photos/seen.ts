@@ -8,8 +8,8 @@ import { readSealed, writeSealed } from "./sealed.ts";
 
 /** A photograph as it was when last looked at. */
 export interface Seen {
-  hash: string;
-  inspection: Inspection;
+  readonly hash: string;
+  readonly inspection: Inspection;
 }
 
 /** Remembers photographs by path, size and times, so that an unchanged one is not read again. */
@@ -21,18 +21,18 @@ export interface SeenPictures {
 }
 
 interface Remembered extends Seen {
-  signature: string;
+  readonly signature: string;
   /** The day it was last looked at, counted from 1970. */
-  day: number;
+  readonly day: number;
 }
 
 /** A file changed this short a time ago may change again without its time telling so. */
-const SETTLING_MILLISECONDS = 2000;
+const settlingMilliseconds = 2000;
 
 /** What nobody looked at for so many days is forgotten. */
 const keptDays = 30;
 
-const ABOUT = "pictures that were seen";
+const about = "pictures that were seen";
 
 /** What is known, by the sums of the pictures' paths: no name of a file is remembered. */
 type Known = Map<string, Remembered>;
@@ -49,7 +49,7 @@ export async function openSeen(cacheDir: string): Promise<SeenPictures> {
       const remembered = known.get(key);
       if (remembered?.signature === signature) {
         changed ||= remembered.day !== today;
-        remembered.day = today;
+        known.set(key, { ...remembered, day: today });
         return remembered;
       }
       if (size > largestPicture)
@@ -64,13 +64,13 @@ export async function openSeen(cacheDir: string): Promise<SeenPictures> {
     async save() {
       if (!changed) return;
       const kept = [...known].filter(([, { day }]) => today - day <= keptDays);
-      await writeSealed(file, ABOUT, kept);
+      await writeSealed(file, about, kept);
     },
   };
 }
 
 async function readKnown(file: string): Promise<Known> {
-  const remembered = await readSealed(file, ABOUT);
+  const remembered = await readSealed(file, about);
   return new Map(remembered.state === "sound" ? (remembered.value as [string, Remembered][]) : []);
 }
 
@@ -81,6 +81,6 @@ async function readSignature(
   return {
     size,
     signature: [size, ino, mtimeMs, ctimeMs].join(" "),
-    settled: Date.now() - Math.max(mtimeMs, ctimeMs) > SETTLING_MILLISECONDS,
+    settled: Date.now() - Math.max(mtimeMs, ctimeMs) > settlingMilliseconds,
   };
 }

@@ -1,8 +1,8 @@
 /** A picture in shades of grey, eight bits each, row by row. */
 export interface Grey {
-  data: Uint8Array;
-  width: number;
-  height: number;
+  readonly data: Uint8Array;
+  readonly width: number;
+  readonly height: number;
 }
 
 /*
@@ -11,37 +11,41 @@ export interface Grey {
  * relative to the block's own contrast, since a glossy tile is smooth for the most part and only
  * its edges can be sharp; and what the blocks without contrast have of it counts as noise.
  */
-const BLOCK = 24;
+const blockWidth = 24;
 /** Standard deviation, in codes, from which a block holds something that could be sharp. */
-const LEAST_CONTRAST = 10;
-const SHARP_RATIO = 0.02;
+const leastContrast = 10;
+const sharpRatio = 0.02;
 /** Noise differs between blocks; so much of its middle value is taken off. */
-const NOISE_MARGIN = 1.5;
+const noiseMargin = 1.5;
 /** With fewer blocks of any contrast there is nothing to judge by. */
-const LEAST_BLOCKS = 4;
+const leastBlocks = 4;
 
 /** Whether no edge in the picture is sharp. A picture without any edge is not called blurred. */
 export function isBlurred(grey: Grey): boolean {
   const blocks = measureBlocks(grey);
-  const hasContrast = (block: Block) => block.variance >= LEAST_CONTRAST ** 2;
+  const hasContrast = (block: Block) => block.variance >= leastContrast ** 2;
   const quiet = blocks.filter((block) => !hasContrast(block)).map((block) => block.laplacian);
-  const noise = NOISE_MARGIN * quantile(quiet, 0.5);
+  const noise = noiseMargin * quantile(quiet, 0.5);
   const ratios = blocks
     .filter(hasContrast)
     .map((block) => (block.laplacian - noise) / block.variance);
-  return ratios.length >= LEAST_BLOCKS && quantile(ratios, 0.9) < SHARP_RATIO;
+  return ratios.length >= leastBlocks && quantile(ratios, 0.9) < sharpRatio;
 }
 
 interface Block {
-  variance: number;
-  laplacian: number;
+  readonly variance: number;
+  readonly laplacian: number;
 }
 
 /** Every second block, as on a draughtboard, tells as much in half the time. */
 function measureBlocks(grey: Grey): Block[] {
   const blocks: Block[] = [];
-  for (let top = 1, row = 0; top + BLOCK < grey.height; top += BLOCK, row++) {
-    for (let left = 1 + (row % 2) * BLOCK; left + BLOCK < grey.width; left += 2 * BLOCK) {
+  for (let top = 1, row = 0; top + blockWidth < grey.height; top += blockWidth, row++) {
+    for (
+      let left = 1 + (row % 2) * blockWidth;
+      left + blockWidth < grey.width;
+      left += 2 * blockWidth
+    ) {
       blocks.push(measureBlock(grey, left, top));
     }
   }
@@ -50,8 +54,8 @@ function measureBlocks(grey: Grey): Block[] {
 
 function measureBlock({ data, width }: Grey, left: number, top: number): Block {
   let [sum, squares, laplacians, laplacianSquares] = [0, 0, 0, 0];
-  for (let y = top; y < top + BLOCK; y++) {
-    for (let at = y * width + left; at < y * width + left + BLOCK; at++) {
+  for (let y = top; y < top + blockWidth; y++) {
+    for (let at = y * width + left; at < y * width + left + blockWidth; at++) {
       const value = data[at] ?? 0;
       const beside = (data[at - 1] ?? 0) + (data[at + 1] ?? 0);
       const laplacian = beside + (data[at - width] ?? 0) + (data[at + width] ?? 0) - 4 * value;
@@ -61,7 +65,7 @@ function measureBlock({ data, width }: Grey, left: number, top: number): Block {
       laplacianSquares += laplacian * laplacian;
     }
   }
-  const count = BLOCK * BLOCK;
+  const count = blockWidth * blockWidth;
   return {
     variance: squares / count - (sum / count) ** 2,
     laplacian: laplacianSquares / count - (laplacians / count) ** 2,

@@ -6,7 +6,7 @@ import type { Derived } from "./derive.ts";
 import type { PictureFault } from "./fault.ts";
 import { hashOf } from "./hash.ts";
 import type { PictureWarning } from "./quality.ts";
-import { OUTPUTS, type OutputFormat } from "./recipe.ts";
+import { type OutputFormat, outputs } from "./recipe.ts";
 import { readSealed, seal, writeSealed } from "./sealed.ts";
 
 /**
@@ -14,25 +14,25 @@ import { readSealed, seal, writeSealed } from "./sealed.ts";
  * pictures made, `record.json` about them, and a `reading-*.json` for each measurement. Names of
  * files are made here and never read; what bears no seal of this user and this code is not believed.
  */
-export type StoredEntry = StoredPictures | { fault: PictureFault };
+export type StoredEntry = StoredPictures | { readonly fault: PictureFault };
 
 export interface StoredPictures {
-  placeholder: string;
-  warnings: PictureWarning[];
-  files: StoredFile[];
+  readonly placeholder: string;
+  readonly warnings: readonly PictureWarning[];
+  readonly files: readonly StoredFile[];
 }
 
 export interface StoredFile {
-  format: OutputFormat;
-  width: number;
-  height: number;
-  size: number;
+  readonly format: OutputFormat;
+  readonly width: number;
+  readonly height: number;
+  readonly size: number;
   /** When it was written, in milliseconds: a file written to since is looked at again. */
-  modified: number;
-  sha256: string;
+  readonly modified: number;
+  readonly sha256: string;
 }
 
-const DAY = 24 * 60 * 60 * 1000;
+const day = 24 * 60 * 60 * 1000;
 
 export function entryFolder(cacheDir: string, name: string): string {
   return join(entriesFolder(cacheDir), name.slice(0, 2), name);
@@ -49,7 +49,7 @@ export function temporaryFolder(cacheDir: string): string {
 
 /** The name of a picture, in the cache and on the site. */
 export function fileName(name: string, { format, width }: Pick<StoredFile, "format" | "width">) {
-  const { extension } = OUTPUTS.find((output) => output.format === format) ?? OUTPUTS[0];
+  const { extension } = outputs.find((output) => output.format === format) ?? outputs[0];
   return `${name.slice(0, 12)}-${width}.${extension}`;
 }
 
@@ -105,7 +105,7 @@ async function checkFile(
 async function markUsed(record: string): Promise<void> {
   const { mtimeMs } = await stat(record);
   const now = new Date();
-  if (now.getTime() - mtimeMs > DAY) await utimes(record, now, now);
+  if (now.getTime() - mtimeMs > day) await utimes(record, now, now);
 }
 
 /** Writes what was made as an entry, in place of a damaged one. It appears whole or not at all. */

@@ -46,7 +46,7 @@ const uselessCard = {
  */
 export function spreadSentences({ spread, clipped }: MeasuredColour): readonly string[] {
   const told = [`Within it the colour differs by ${roundDifference(spread)} on average.`];
-  if (clipped >= LEAST_CLIPPED)
+  if (clipped >= leastClipped)
     told.push(
       `${Math.round(clipped * 100)} per cent of it is at the end of what the camera could tell: its true colour may lie beyond.`,
     );
@@ -54,4 +54,4 @@ export function spreadSentences({ spread, clipped }: MeasuredColour): readonly s
 }
 
 /** Below this share a burnt-out or black spot changes nothing that is shown. */
-const LEAST_CLIPPED = 0.02;
+const leastClipped = 0.02;

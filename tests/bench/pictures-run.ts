@@ -4,8 +4,8 @@ import { join } from "node:path";
 import sharp from "sharp";
 import { type MeasuredColour, measureColour } from "../../src/colour/measure.ts";
 import { inParallel } from "../../src/photos/parallel.ts";
-import { IN_FLIGHT, preparePictures } from "../../src/photos/prepare.ts";
-import { OUTPUTS, PICTURE_WIDTHS } from "../../src/photos/recipe.ts";
+import { inFlight, preparePictures } from "../../src/photos/prepare.ts";
+import { outputs, pictureWidths } from "../../src/photos/recipe.ts";
 import { entryFolder } from "../../src/photos/store.ts";
 import { linkInto } from "../../src/publish/carry.ts";
 
@@ -52,12 +52,12 @@ async function runTilebook(): Promise<void> {
 async function runBare(): Promise<void> {
   sharp.concurrency(1);
   sharp.cache(false);
-  await inParallel([...paths.entries()], IN_FLIGHT, async ([index, path]) => {
+  await inParallel([...paths.entries()], inFlight, async ([index, path]) => {
     let image = sharp(path).autoOrient();
-    for (const width of PICTURE_WIDTHS) {
+    for (const width of pictureWidths) {
       const { data, info } = await image.resize(width).raw().toBuffer({ resolveWithObject: true });
       const raw = { width: info.width, height: info.height, channels: 3 as const };
-      for (const { format, extension, options } of OUTPUTS) {
+      for (const { format, extension, options } of outputs) {
         const encoded = await sharp(data, { raw }).toFormat(format, options).toBuffer();
         await writeFile(join(outDir, `${index}-${width}.${extension}`), encoded);
       }

@@ -4,7 +4,7 @@ import { differenceCiede2000 } from "../../src/colour/difference.ts";
 import { correctByCard } from "../../src/colour/grey-card.ts";
 import { multiply } from "../../src/colour/matrix.ts";
 import type { Pixels } from "../../src/colour/region.ts";
-import { LIGHT_OF_CODE, type LinearRgb, linearToSrgb } from "../../src/colour/srgb.ts";
+import { type LinearRgb, lightOfCode, linearToSrgb } from "../../src/colour/srgb.ts";
 import {
   blackBody,
   colourInDaylight,
@@ -56,7 +56,7 @@ function fill(codes: readonly number[], size = 8): Pixels {
 }
 
 function lightOf(codes: readonly number[]): LinearRgb {
-  const [r = 0, g = 0, b = 0] = codes.map((code) => LIGHT_OF_CODE[code] ?? 0);
+  const [r = 0, g = 0, b = 0] = codes.map((code) => lightOfCode[code] ?? 0);
   return [r, g, b];
 }
 

@@ -1,4 +1,4 @@
-import { WHITE, type Xyz, xyzToLinear } from "../../src/colour/cielab.ts";
+import { whiteXyz, type Xyz, xyzToLinear } from "../../src/colour/cielab.ts";
 import { invert, type Matrix, multiply } from "../../src/colour/matrix.ts";
 import type { LinearRgb } from "../../src/colour/srgb.ts";
 
@@ -81,7 +81,7 @@ export function colourInDaylight(reflectance: Spectrum): LinearRgb {
     CAT02,
     lightUp(() => 1, daylight),
   );
-  const to = multiply(CAT02, WHITE);
+  const to = multiply(CAT02, whiteXyz);
   const cones = multiply(CAT02, lightUp(reflectance, daylight));
   const [l, m, s] = cones.map((cone, at) => (cone * (to[at] ?? 0)) / (from[at] ?? 1));
   return xyzToLinear(multiply(invert(CAT02), [l ?? 0, m ?? 0, s ?? 0]));

@@ -203,6 +203,14 @@ describe("rework is used wrongly", () => {
     expect(err).toContain("recipes/glazes/bad.md:3:7");
   });
 
+  test("in an archive whose folder of recipes has a capital, and is told its errors all the same", async () => {
+    const files = { "Recipes/glazes/bad.md": "---\nname: Bad\nkind: gaze\n---\n" };
+    const args = ["--without", "silica", "--archive", await archiveWith(files)];
+    const { code, out, err } = await tilebook("rework", "liner", ...args);
+    expect({ code, out }).toEqual({ code: 1, out: "" });
+    expect(err).toContain("Recipes/glazes/bad.md:3:7");
+  });
+
   test("in a folder that is no archive", async () => {
     const args = ["--without", "silica", "--archive", "/nowhere/at/all"];
     expect((await tilebook("rework", "liner", ...args)).code).toBe(1);

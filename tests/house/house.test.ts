@@ -44,6 +44,12 @@ describe("the files", () => {
     expect(found).toEqual([]);
   });
 
+  test("write constants as all other names, and never in capitals", () => {
+    const inCapitals = /^\s*(?:export )?const [A-Z][A-Z0-9_]+ *[:=]/mu;
+    const program = listSources().filter((path) => !path.startsWith("src/demo/"));
+    expect(program.filter((path) => inCapitals.test(read(path)))).toEqual([]);
+  });
+
   test.runIf(process.platform !== "win32")("the command may be run as a program", () => {
     expect(statSync(join(project, "src/tilebook.mjs")).mode & 0o111).toBe(0o111);
   });

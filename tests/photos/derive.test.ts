@@ -17,7 +17,7 @@ import {
 } from "./pictures.ts";
 import { findSecrets } from "./secrets.ts";
 
-async function filesOf(bytes: Uint8Array, format: PictureFormat): Promise<DerivedFile[]> {
+async function filesOf(bytes: Uint8Array, format: PictureFormat): Promise<readonly DerivedFile[]> {
   const derived = await derivePictures(bytes, format);
   if ("fault" in derived) throw new Error(derived.fault.message);
   return derived.files;

@@ -240,7 +240,7 @@ export function encodeVastPng(width: number, height: number): Buffer {
 }
 
 /** What a photograph gives away. */
-export async function tracesOf(bytes: Uint8Array): Promise<string[]> {
+export async function tracesOf(bytes: Uint8Array): Promise<readonly string[]> {
   const inspection = await inspectPicture(bytes);
   if ("fault" in inspection) throw new Error(inspection.fault.message);
   return inspection.facts.traces;

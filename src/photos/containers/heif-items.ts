@@ -5,41 +5,41 @@ import { latin1, type Part } from "./part.ts";
 
 /** A stretch of a box that tells of one item, or of several, and their numbers. */
 export interface HeifEntry {
-  id: number;
-  start: number;
-  end: number;
+  readonly id: number;
+  readonly start: number;
+  readonly end: number;
 }
 
 /** What an item is: a coded picture, a grid of them, EXIF, and so on (ISO/IEC 14496-12, 8.11.6). */
 export interface HeifItem extends HeifEntry {
-  type: string;
+  readonly type: string;
   /** Where its name and what else is said in words begins. */
-  wordsAt: number;
+  readonly wordsAt: number;
 }
 
 /** Where an item's bytes lie (8.11.3): in the file, or in the `idat` box. */
 export interface HeifLocation extends HeifEntry {
-  isInIdat: boolean;
-  extents: { start: number; end: number }[];
+  readonly isInIdat: boolean;
+  readonly extents: { start: number; end: number }[];
 }
 
 /** Items that an item refers to (8.11.12): as its parts, or as what it is an addition to. */
 export interface HeifReference extends HeifEntry {
-  type: string;
-  to: number[];
+  readonly type: string;
+  readonly to: readonly number[];
 }
 
 /** Which of the properties belong to an item, counted from 1 (ISO/IEC 23008-12, 9.3). */
 export interface HeifAssociation extends HeifEntry {
-  properties: number[];
+  readonly properties: readonly number[];
 }
 
 /** The version of a box and its flags are its first four bytes. */
-const VERSION_LENGTH = 4;
+const versionLength = 4;
 
 export function readItems(bytes: Uint8Array, box: Part): { items: HeifItem[]; countAt: number } {
   const countLength = bytes[box.bodyStart] === 0 ? 2 : 4;
-  const countAt = box.bodyStart + VERSION_LENGTH;
+  const countAt = box.bodyStart + versionLength;
   const { parts } = parseBoxes(bytes, countAt + countLength, box.end);
   holdTo(mostItems, parts.length, "items");
   const items = parts.map(({ start, end, bodyStart }) => {
@@ -89,7 +89,7 @@ export function readLocations(
 
 export function readReferences(bytes: Uint8Array, box: Part): HeifReference[] {
   const idLength = bytes[box.bodyStart] === 0 ? 2 : 4;
-  const { parts } = parseBoxes(bytes, box.bodyStart + VERSION_LENGTH, box.end);
+  const { parts } = parseBoxes(bytes, box.bodyStart + versionLength, box.end);
   return parts.map(({ name, start, end, bodyStart }) => {
     const take = cursor(bytes, bodyStart);
     const id = take(idLength);

@@ -7,7 +7,7 @@ import { bufferOf, latin1 } from "./part.ts";
  * and dates of whoever measured (`meta`, `targ`, `calt`), the chain of profiles (`pseq`, `psid`)
  * and every private tag: a screen's make and serial number among them.
  */
-const NEEDED = new Set([
+const neededTags = new Set([
   ...["A2B0", "A2B1", "A2B2", "B2A0", "B2A1", "B2A2", "B2D0", "B2D1", "B2D2", "B2D3"],
   ...["D2B0", "D2B1", "D2B2", "D2B3", "gamt", "pre0", "pre1", "pre2"],
   ...["rXYZ", "gXYZ", "bXYZ", "rTRC", "gTRC", "bTRC", "kTRC", "wtpt", "bkpt", "chad", "chrm"],
@@ -15,9 +15,9 @@ const NEEDED = new Set([
   ...["desc", "cprt", "dmnd", "dmdd"],
 ]);
 
-const HEADER_LENGTH = 128;
-const TABLE = HEADER_LENGTH + 4;
-const ID = { start: 84, end: 100 };
+const headerLength = 128;
+const table = headerLength + 4;
+const id = { start: 84, end: 100 };
 
 /**
  * A colour profile without anything that colours do not need: its length and the places of what
@@ -29,36 +29,36 @@ export function cleanProfile(profile: Uint8Array): Buffer | undefined {
   const tags = readTags(profile);
   if (!tags) return undefined;
   const before = bufferOf(profile);
-  const needed = tags.filter(({ name }) => NEEDED.has(name));
+  const needed = tags.filter(({ name }) => neededTags.has(name));
   const after = Buffer.alloc(profile.length);
   before.copy(after, 0, 0, 100); // what follows in the header is reserved, and zeros
-  after.writeUInt32BE(needed.length, HEADER_LENGTH);
+  after.writeUInt32BE(needed.length, headerLength);
   needed.forEach(({ entry, start, end }, index) => {
-    before.copy(after, TABLE + index * 12, entry, entry + 12);
+    before.copy(after, table + index * 12, entry, entry + 12);
     before.copy(after, start, start, end);
   });
-  if (!after.equals(before)) after.fill(0, ID.start, ID.end); // a sum of what was there
+  if (!after.equals(before)) after.fill(0, id.start, id.end); // a sum of what was there
   return after;
 }
 
 interface Tag {
-  name: string;
+  readonly name: string;
   /** Where its entry in the table stands. */
-  entry: number;
-  start: number;
-  end: number;
+  readonly entry: number;
+  readonly start: number;
+  readonly end: number;
 }
 
 function readTags(profile: Uint8Array): Tag[] | undefined {
-  if (profile.length < TABLE || profile.length > largestProfile) return undefined;
+  if (profile.length < table || profile.length > largestProfile) return undefined;
   const buffer = bufferOf(profile);
   const size = buffer.readUInt32BE(0);
-  const count = buffer.readUInt32BE(HEADER_LENGTH);
-  const tableEnd = TABLE + count * 12;
+  const count = buffer.readUInt32BE(headerLength);
+  const tableEnd = table + count * 12;
   const isProfile = latin1(profile, 36, 40) === "acsp" && size <= profile.length;
   if (!isProfile || count > mostProfileEntries || tableEnd > size) return undefined;
   const tags = Array.from({ length: count }, (_, index) => {
-    const entry = TABLE + index * 12;
+    const entry = table + index * 12;
     const start = buffer.readUInt32BE(entry + 4);
     const name = latin1(profile, entry, entry + 4);
     return { name, entry, start, end: start + buffer.readUInt32BE(entry + 8) };

@@ -1,9 +1,9 @@
 import { type Inflate, inflateSync } from "node:zlib";
 
 export interface Inflated {
-  unpacked: Buffer;
+  readonly unpacked: Buffer;
   /** Whether the packed bytes are all that there is. */
-  isAll: boolean;
+  readonly isAll: boolean;
 }
 
 /** Unpacks (RFC 1950). Undefined where the bytes are not packed, or damaged. */

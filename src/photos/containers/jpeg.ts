@@ -3,8 +3,8 @@ import { holdTo } from "../over-limit.ts";
 import type { Part, Parts } from "./part.ts";
 import { viewOf } from "./part.ts";
 
-const END_OF_IMAGE = 0xd9;
-const START_OF_SCAN = 0xda;
+const endOfImage = 0xd9;
+const startOfScan = 0xda;
 
 /**
  * Splits a JPEG into its segments (ITU-T T.81, annex B). A scan's segment holds the coded picture
@@ -23,7 +23,7 @@ export function parseJpeg(bytes: Uint8Array): Parts {
     if (!part) break;
     parts.push(part);
     holdTo(mostSegments, parts.length, "segments");
-    if (marker === END_OF_IMAGE) return { parts, complete: true };
+    if (marker === endOfImage) return { parts, complete: true };
     at = part.end;
   }
   return { parts, complete: false };
@@ -31,14 +31,14 @@ export function parseJpeg(bytes: Uint8Array): Parts {
 
 function readSegment(bytes: Uint8Array, start: number, marker: number): Part | undefined {
   const name = marker.toString(16).padStart(2, "0");
-  if (marker === END_OF_IMAGE) {
+  if (marker === endOfImage) {
     return { name, start, end: start + 2, bodyStart: start + 2, bodyEnd: start + 2 };
   }
   if (start + 4 > bytes.length) return undefined;
   const length = viewOf(bytes).getUint16(start + 2);
   const bodyEnd = start + 2 + length;
   if (length < 2 || bodyEnd > bytes.length) return undefined;
-  const end = marker === START_OF_SCAN ? findScanEnd(bytes, bodyEnd) : bodyEnd;
+  const end = marker === startOfScan ? findScanEnd(bytes, bodyEnd) : bodyEnd;
   return { name, start, end, bodyStart: start + 4, bodyEnd };
 }
 

@@ -1,19 +1,19 @@
 /** One piece of a picture file: a JPEG segment, a PNG or WebP chunk. Offsets are of the file. */
 export interface Part {
   /** The marker as two hex digits (JPEG) or the chunk's four letters. */
-  name: string;
+  readonly name: string;
   /** The whole piece, header and check sum included. */
-  start: number;
-  end: number;
+  readonly start: number;
+  readonly end: number;
   /** What it holds. */
-  bodyStart: number;
-  bodyEnd: number;
+  readonly bodyStart: number;
+  readonly bodyEnd: number;
 }
 
 export interface Parts {
-  parts: Part[];
+  readonly parts: readonly Part[];
   /** Whether the file goes on to the end that its format sets. */
-  complete: boolean;
+  readonly complete: boolean;
 }
 
 export function viewOf(bytes: Uint8Array): DataView {

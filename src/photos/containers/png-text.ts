@@ -36,11 +36,11 @@ function packedIn(name: string, body: Buffer): Buffer[] {
 }
 
 /** A name, a length and lines of hexadecimal digits: so older programs keep EXIF, IPTC and XMP in a PNG. */
-const RAW_PROFILE = /(?:^|\0)\s{0,16}[\w ]{1,32}\s{1,16}\d{1,10}\s/;
-const HEAD_LENGTH = 256;
+const rawProfile = /(?:^|\0)\s{0,16}[\w ]{1,32}\s{1,16}\d{1,10}\s/;
+const headLength = 256;
 
 function decodeRawProfile(text: Buffer): Buffer[] {
-  const head = RAW_PROFILE.exec(latin1(text, 0, HEAD_LENGTH));
+  const head = rawProfile.exec(latin1(text, 0, headLength));
   if (!head) return [];
   const digits = Buffer.from(
     text.subarray(head.index + head[0].length).filter((byte) => byte > 0x20),

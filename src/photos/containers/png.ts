@@ -3,13 +3,13 @@ import { holdTo } from "../over-limit.ts";
 import type { Part, Parts } from "./part.ts";
 import { latin1, viewOf } from "./part.ts";
 
-const SIGNATURE_LENGTH = 8;
+const signatureLength = 8;
 
 /** Splits a PNG into its chunks (W3C PNG, section 5). What follows `IEND` belongs to no part. */
 export function parsePng(bytes: Uint8Array): Parts {
   const view = viewOf(bytes);
   const parts: Part[] = [];
-  let start = SIGNATURE_LENGTH;
+  let start = signatureLength;
   while (start + 12 <= bytes.length) {
     const name = latin1(bytes, start + 4, start + 8);
     const bodyEnd = start + 8 + view.getUint32(start);

@@ -3,28 +3,28 @@ import { latin1, viewOf } from "./part.ts";
 
 /** A directory of a TIFF or EXIF block (TIFF 6.0, section 2; Exif 2.32, section 4.6). */
 export interface TiffDirectory {
-  kind: "exif" | "gps" | "picture";
-  start: number;
-  entries: TiffEntry[];
+  readonly kind: "exif" | "gps" | "picture";
+  readonly start: number;
+  readonly entries: readonly TiffEntry[];
   /** Where the next directory of its chain stands; 0 for none. */
-  next: number;
+  readonly next: number;
 }
 
 export interface TiffEntry {
-  tag: number;
-  type: number;
-  count: number;
+  readonly tag: number;
+  readonly type: number;
+  readonly count: number;
   /** Where its twelve bytes stand. */
-  at: number;
+  readonly at: number;
   /** Where its value stands: in those bytes, or elsewhere, perhaps beyond the end. */
-  start: number;
-  end: number;
+  readonly start: number;
+  readonly end: number;
 }
 
 /** Bytes of one value, by type (TIFF 6.0, section 2); 13 is a pointer to a directory. */
-const SIZES = [0, 1, 1, 2, 4, 8, 1, 1, 2, 4, 8, 4, 8, 4];
+const sizes = [0, 1, 1, 2, 4, 8, 1, 1, 2, 4, 8, 4, 8, 4];
 
-const POINTERS: ReadonlyMap<number, TiffDirectory["kind"]> = new Map([
+const pointers: ReadonlyMap<number, TiffDirectory["kind"]> = new Map([
   [0x014a, "picture"], // SubIFDs
   [0x8769, "exif"],
   [0x8825, "gps"],
@@ -91,7 +91,7 @@ export function readDirectory(
 
 function readEntry(reader: TiffReader, at: number): TiffEntry {
   const [type, count] = [reader.uint16(at + 2), reader.uint32(at + 4)];
-  const length = (SIZES[type] ?? 0) * count;
+  const length = (sizes[type] ?? 0) * count;
   const start = length <= 4 ? at + 8 : reader.uint32(at + 8);
   return { tag: reader.uint16(at), type, count, at, start, end: start + length };
 }
@@ -102,7 +102,7 @@ function pointersOf(
   { entries }: TiffDirectory,
 ): [start: number, kind: TiffDirectory["kind"]][] {
   return entries.flatMap((entry) => {
-    const kind = POINTERS.get(entry.tag);
+    const kind = pointers.get(entry.tag);
     const isPointer = [4, 13].includes(entry.type) && entry.end <= bytes.length;
     if (!kind || !isPointer) return [];
     const starts = Array.from({ length: Math.min(entry.count, mostExifDirectories) }, (_, index) =>

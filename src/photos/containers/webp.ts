@@ -3,17 +3,17 @@ import { holdTo } from "../over-limit.ts";
 import type { Part, Parts } from "./part.ts";
 import { latin1, viewOf } from "./part.ts";
 
-const HEADER_LENGTH = 12;
+const headerLength = 12;
 
 /** Splits a WebP into its RIFF chunks (RFC 9649). What follows the RIFF belongs to no part. */
 export function parseWebp(bytes: Uint8Array): Parts {
   const view = viewOf(bytes);
   const parts: Part[] = [];
-  if (bytes.length < HEADER_LENGTH) return { parts, complete: false };
+  if (bytes.length < headerLength) return { parts, complete: false };
   const riffEnd = 8 + view.getUint32(4, true);
   const complete = riffEnd <= bytes.length;
   const last = Math.min(riffEnd, bytes.length);
-  let start = HEADER_LENGTH;
+  let start = headerLength;
   while (start + 8 <= last) {
     const bodyEnd = start + 8 + view.getUint32(start + 4, true);
     if (bodyEnd > last) return { parts, complete: false };

@@ -1,7 +1,7 @@
 /** A stretch of a file. */
 export interface Stretch {
-  start: number;
-  end: number;
+  readonly start: number;
+  readonly end: number;
 }
 
 /**

@@ -11,20 +11,20 @@ import {
 } from "../containers/heif-items.ts";
 import { cursor, findBox, parseBoxes } from "../containers/isobmff.ts";
 import { latin1, type Part } from "../containers/part.ts";
-import { findNeededItems, OPACITY_TYPES } from "./heif-needed.ts";
+import { findNeededItems, opacityTypes } from "./heif-needed.ts";
 
 /** What the `meta` box of an AVIF or HEIC tells of its items (ISO/IEC 14496-12, section 8.11). */
 export interface HeifMeta {
-  box: Part;
-  boxes: Part[];
-  items: HeifItem[];
-  locations: HeifLocation[];
-  references: HeifReference[];
+  readonly box: Part;
+  readonly boxes: readonly Part[];
+  readonly items: readonly HeifItem[];
+  readonly locations: readonly HeifLocation[];
+  readonly references: readonly HeifReference[];
   /** Each `ipma` box with what it holds. */
-  associations: readonly { box: Part; associations: HeifAssociation[]; countAt: number }[];
+  readonly associations: readonly { box: Part; associations: HeifAssociation[]; countAt: number }[];
   /** The properties in their order, the first being number 1. */
-  properties: Part[];
-  needed: ReadonlySet<number>;
+  readonly properties: readonly Part[];
+  readonly needed: ReadonlySet<number>;
 }
 
 /** Throws a RangeError where the box does not say what it must, or points where nothing can be. */
@@ -55,7 +55,7 @@ export function readMeta(bytes: Uint8Array, box: Part): HeifMeta {
   return { ...read, needed: findNeeded(bytes, pitm, read) };
 }
 
-function wholeBoxes(bytes: Uint8Array, from: number, to: number): Part[] {
+function wholeBoxes(bytes: Uint8Array, from: number, to: number): readonly Part[] {
   const { parts, complete } = parseBoxes(bytes, from, to);
   const areShort = parts.every(({ start, bodyStart }) => bodyStart - start === 8);
   if (!complete || !areShort) throw new RangeError("boxes");
@@ -84,7 +84,7 @@ function findNeeded(
 function isOpacityType(bytes: Uint8Array, property: Part | undefined): boolean {
   if (property?.name !== "auxC") return false;
   const words = latin1(bytes, property.bodyStart + 4, property.end);
-  return OPACITY_TYPES.some((type) => words.startsWith(`${type}\0`));
+  return opacityTypes.some((type) => words.startsWith(`${type}\0`));
 }
 
 /** The raw bytes of those entries that belong to needed items. */

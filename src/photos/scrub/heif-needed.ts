@@ -4,10 +4,10 @@ import type { HeifItem, HeifReference } from "../containers/heif-items.ts";
  * Kinds of items that a picture is made of (ISO/IEC 23008-12, section 6 and annex B; AV1 Image File
  * Format, section 2): coded pictures, and those put together from others.
  */
-const PICTURE_TYPES = ["av01", "grid", "hvc1", "iden", "iovl"];
+const pictureTypes = ["av01", "grid", "hvc1", "iden", "iovl"];
 
 /** Says of an additional picture what it is: of these two, how see-through the first one is. */
-export const OPACITY_TYPES = [
+export const opacityTypes = [
   "urn:mpeg:mpegB:cicp:systems:auxiliary:alpha",
   "urn:mpeg:hevc:2015:auxid:1",
 ];
@@ -27,7 +27,7 @@ export function findNeededItems(
   const types = new Map(items.map(({ id, type }) => [id, type]));
   const needed = new Set<number>();
   const add = (id: number) => {
-    if (PICTURE_TYPES.includes(types.get(id) ?? "")) needed.add(id);
+    if (pictureTypes.includes(types.get(id) ?? "")) needed.add(id);
   };
   add(primary);
   for (const { id, type, to } of references) {

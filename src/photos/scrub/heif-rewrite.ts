@@ -33,7 +33,7 @@ function encodeBox(name: string, ...body: Buffer[]): Buffer {
 }
 
 /** A file that says its data is in itself (ISO/IEC 14496-12, section 8.7.2). */
-const OWN_DATA = Buffer.from(
+const ownData = Buffer.from(
   "0000002464696e660000001c6472656600000000000000010000000c75726c2000000001",
   "hex",
 );
@@ -56,7 +56,7 @@ function rewriteChild(bytes: Uint8Array, meta: HeifMeta, child: Part): Buffer {
     case "idat":
       return blankIdat(raw, meta);
     default:
-      return raw.equals(OWN_DATA) ? raw : asFreeSpace(raw);
+      return raw.equals(ownData) ? raw : asFreeSpace(raw);
   }
 }
 
@@ -65,11 +65,11 @@ function asFreeSpace(raw: Buffer): Buffer {
 }
 
 /** Names that encoders give the handler and the items; others are blanked. */
-const HANDLER_NAMES = ["", "libavif", "PictureHandler"];
-const ITEM_NAMES = ["", "Alpha", "Color"];
+const handlerNames = ["", "libavif", "PictureHandler"];
+const itemNames = ["", "Alpha", "Color"];
 
 function plainHandler(raw: Buffer): Buffer {
-  return blankName(raw, 8 + 24, HANDLER_NAMES);
+  return blankName(raw, 8 + 24, handlerNames);
 }
 
 /** Blanks a name that ends with nought, and whatever follows it, unless it is an encoder's usual one. */
@@ -86,7 +86,7 @@ function rewriteItems(bytes: Uint8Array, meta: HeifMeta, box: Part): Buffer {
   const { items, countAt } = readItems(bytes, box);
   const kept = items.filter(isNeeded(meta));
   const pieces = kept.map(({ start, end, wordsAt }) =>
-    blankName(Buffer.from(bytes.subarray(start, end)), wordsAt - start, ITEM_NAMES),
+    blankName(Buffer.from(bytes.subarray(start, end)), wordsAt - start, itemNames),
   );
   return withCount(bytes, box, countAt, bytes[box.bodyStart] === 0 ? 2 : 4, pieces);
 }
@@ -128,7 +128,7 @@ function rewriteReferences(bytes: Uint8Array, meta: HeifMeta, box: Part): Buffer
  * Properties that a picture is decoded and shown by, with the most bytes each may hold (ISO/IEC
  * 23008-12, section 6.5; ISO/IEC 14496-12, section 12.1.5; AV1 Image File Format, section 2).
  */
-const PROPERTIES: ReadonlyMap<string, number> = new Map([
+const largestProperties: ReadonlyMap<string, number> = new Map([
   ["av1C", 4096],
   ["hvcC", 65536],
   ["colr", Number.POSITIVE_INFINITY],
@@ -167,7 +167,7 @@ function rewriteProperties(bytes: Uint8Array, meta: HeifMeta, iprp: Part): Buffe
 }
 
 function rewriteProperty(name: string, raw: Buffer): Buffer {
-  const most = PROPERTIES.get(name);
+  const most = largestProperties.get(name);
   if (most === undefined || raw.length - 8 > most) return asFreeSpace(raw);
   return name === "colr" ? plainColours(raw) : raw;
 }

@@ -27,12 +27,12 @@ export function scrubIsobmff(bytes: Uint8Array): Scrubbed {
 
 /** Nothing can be taken out; read is everything but the boxes of coded data, and those too if small. */
 function refuse(bytes: Uint8Array, parts: readonly Part[]): Scrubbed {
-  const large = parts.filter(({ name, start, end }) => name === "mdat" && end - start > LARGE);
+  const large = parts.filter(({ name, start, end }) => name === "mdat" && end - start > fromLarge);
   const notes = stretchesBetween({ start: 0, end: bytes.length }, large);
   return { bytes: undefined, notes: notes.map(({ start, end }) => bytes.subarray(start, end)) };
 }
 
-const LARGE = largestNotes / 2;
+const fromLarge = largestNotes / 2;
 
 function blankUnneeded(bytes: Uint8Array, parts: readonly Part[], meta: HeifMeta): Scrubbed {
   const data = parts.filter(({ name }) => name === "mdat");
@@ -60,11 +60,11 @@ function bodyOf({ bodyStart, bodyEnd }: Part): Stretch {
   return { start: bodyStart, end: bodyEnd };
 }
 
-const MOST_DATA_BOXES = 64;
+const mostDataBoxes = 64;
 
 function isWithin({ start, end }: Stretch, data: readonly Part[]): boolean {
   return (
-    data.length <= MOST_DATA_BOXES &&
+    data.length <= mostDataBoxes &&
     data.some(({ bodyStart, bodyEnd }) => start >= bodyStart && start < end && end <= bodyEnd)
   );
 }
@@ -81,14 +81,14 @@ function itemNotes(bytes: Uint8Array, { locations, needed }: HeifMeta): Uint8Arr
 }
 
 /** Kinds that a file may say it is (ISO/IEC 23008-12, annex B; AV1 Image File Format; MIAF). */
-const BRAND =
+const brand =
   /^(?:mif[12]|miaf|MiH[BAEM]|MiPr|hei[cxms]|hev[cxms]|av(?:if|io|is)|MA1[AB]|msf1|iso\d|1pic|tmap|geo1|unif|\0{4})$/;
 
 /** The version, and kinds that nobody knows, are noughts. */
 function plainBrands(after: Buffer, ftyp: Part | undefined): void {
   if (!ftyp) return;
   for (let at = ftyp.bodyStart + 8; at < ftyp.end; at += 4) {
-    if (!BRAND.test(latin1(after, at, Math.min(at + 4, ftyp.end)))) {
+    if (!brand.test(latin1(after, at, Math.min(at + 4, ftyp.end)))) {
       after.fill(0, at, Math.min(at + 4, ftyp.end));
     }
   }

@@ -1,7 +1,7 @@
 import { bufferOf, latin1, type Part } from "../containers/part.ts";
 
 /** Names of application segments, and where their content begins (Exif 2.32; XMP, part 3, 1.1.3). */
-const HEADS: readonly (readonly [name: string, contentAt: number])[] = [
+const heads: readonly (readonly [name: string, contentAt: number])[] = [
   ["Exif\0\0", 6],
   ["http://ns.adobe.com/xap/1.0/\0", 29],
   // Followed by the sum of the whole, its length, and where in it this piece belongs.
@@ -9,7 +9,7 @@ const HEADS: readonly (readonly [name: string, contentAt: number])[] = [
   ["Photoshop 3.0\0", 14],
 ];
 
-const EXTENSION = 2;
+const extension = 2;
 
 /**
  * The contents of segments that are not needed. What one segment was too small for is split over
@@ -24,9 +24,9 @@ export function gatherSegments(bytes: Uint8Array, parts: readonly Part[]): Uint8
   return [...gathered.values()].map((group) => join(bytes, group));
 }
 
-/** The place in `HEADS`, or -1. */
+/** The place in `heads`, or -1. */
 function headOf(bytes: Uint8Array, { bodyStart, bodyEnd }: Part): number {
-  return HEADS.findIndex(([name]) => {
+  return heads.findIndex(([name]) => {
     const end = bodyStart + name.length;
     return end <= bodyEnd && latin1(bytes, bodyStart, end) === name;
   });
@@ -35,10 +35,10 @@ function headOf(bytes: Uint8Array, { bodyStart, bodyEnd }: Part): number {
 function join(bytes: Uint8Array, group: readonly Part[]): Uint8Array {
   const buffer = bufferOf(bytes);
   const head = group[0] ? headOf(bytes, group[0]) : -1;
-  const contentAt = HEADS[head]?.[1] ?? 0;
+  const contentAt = heads[head]?.[1] ?? 0;
   const offsetOf = ({ bodyStart, bodyEnd }: Part) =>
     bodyStart + contentAt <= bodyEnd ? buffer.readUInt32BE(bodyStart + contentAt - 4) : 0;
-  const inOrder = head === EXTENSION ? group.toSorted((a, b) => offsetOf(a) - offsetOf(b)) : group;
+  const inOrder = head === extension ? group.toSorted((a, b) => offsetOf(a) - offsetOf(b)) : group;
   return Buffer.concat(
     inOrder.map(({ bodyStart, bodyEnd }) => buffer.subarray(bodyStart + contentAt, bodyEnd)),
   );

@@ -9,16 +9,16 @@ import type { Scrubbed } from "./scrubbed.ts";
  * Markers of segments without which no decoder can go (ITU-T T.81, table B.1): tables, frames and
  * scans of pictures that are coded in one piece. Application segments and remarks are not among them.
  */
-const NEEDED = new Set([
+const needed = new Set([
   ...["d8", "d9", "da", "db", "c4", "dd"],
   ...["c0", "c1", "c2", "c3", "c5", "c6", "c7", "c9", "ca", "cb", "cd", "ce", "cf"],
 ]);
 
-const ARITHMETIC = ["c9", "ca", "cb", "cd", "ce", "cf"];
+const arithmetic = ["c9", "ca", "cb", "cd", "ce", "cf"];
 
-/** JFIF's own segment without a small picture (ITU-T T.871, section 10.1), and Adobe's (T.872, 6.5.3). */
-const JFIF = { name: "e0", signature: "JFIF\0", length: 14, plain: 12 };
-const ADOBE = { name: "ee", signature: "Adobe", length: 12, plain: 12 };
+/** jfif's own segment without a small picture (ITU-T T.871, section 10.1), and Adobe's (T.872, 6.5.3). */
+const jfif = { name: "e0", signature: "jfif\0", length: 14, plain: 12 };
+const adobe = { name: "ee", signature: "Adobe", length: 12, plain: 12 };
 
 /**
  * Takes everything out of a JPEG but what its picture, its colours and its way up need. The coded
@@ -51,14 +51,14 @@ function keepSegments(
   parts: readonly Part[],
   { segments }: JpegProfile,
 ): Map<Part, Buffer> {
-  const isArithmetic = parts.some(({ name }) => ARITHMETIC.includes(name));
+  const isArithmetic = parts.some(({ name }) => arithmetic.includes(name));
   const kept = new Map<Part, Buffer>();
   const named = new Set<string>();
   for (const part of parts) {
     const piece = segments.get(part) ?? keep(bytes, part, isArithmetic);
     if (!piece || named.has(part.name)) continue;
     kept.set(part, piece);
-    if (part.name === JFIF.name || part.name === ADOBE.name) named.add(part.name);
+    if (part.name === jfif.name || part.name === adobe.name) named.add(part.name);
   }
   return kept;
 }
@@ -66,17 +66,17 @@ function keepSegments(
 /** A segment as it stays; undefined where it is not needed. */
 function keep(bytes: Uint8Array, part: Part, isArithmetic: boolean): Buffer | undefined {
   const { name, start, end } = part;
-  if (name === JFIF.name) return keepNamed(bytes, part, JFIF);
-  if (name === ADOBE.name) return keepNamed(bytes, part, ADOBE);
+  if (name === jfif.name) return keepNamed(bytes, part, jfif);
+  if (name === adobe.name) return keepNamed(bytes, part, adobe);
   if (name === "cc" && !isArithmetic) return undefined;
-  return NEEDED.has(name) || name === "cc" ? bufferOf(bytes).subarray(start, end) : undefined;
+  return needed.has(name) || name === "cc" ? bufferOf(bytes).subarray(start, end) : undefined;
 }
 
 /** The fields that a named segment is known for, and nothing that follows them. */
 function keepNamed(
   bytes: Uint8Array,
   { name, bodyStart, bodyEnd }: Part,
-  { signature, length, plain }: typeof JFIF,
+  { signature, length, plain }: typeof jfif,
 ): Buffer | undefined {
   const isIt = latin1(bytes, bodyStart, bodyStart + signature.length) === signature;
   if (!isIt || bodyEnd - bodyStart < length) return undefined;
@@ -88,7 +88,7 @@ function keepNamed(
 function withOrientation(kept: ReadonlyMap<Part, Buffer>, own: Buffer | undefined): Buffer[] {
   const pieces = [...kept.values()];
   if (!own) return pieces;
-  const afterHead = [...kept.keys()].findIndex(({ name }) => name !== "d8" && name !== JFIF.name);
+  const afterHead = [...kept.keys()].findIndex(({ name }) => name !== "d8" && name !== jfif.name);
   return pieces.toSpliced(afterHead, 0, own);
 }
 

@@ -12,7 +12,7 @@ import type { Scrubbed } from "./scrubbed.ts";
  * Chunks that the picture and its colours need, with the most bytes each may hold (W3C PNG, third
  * edition, section 11). Of all but the picture's data there is one.
  */
-const NEEDED: ReadonlyMap<string, number> = new Map([
+const needed: ReadonlyMap<string, number> = new Map([
   ["IHDR", 13],
   ["PLTE", 768],
   ["IDAT", Number.POSITIVE_INFINITY],
@@ -31,9 +31,9 @@ const NEEDED: ReadonlyMap<string, number> = new Map([
 ]);
 
 /** Chunks of a moving picture: each frame is one more picture, and none of them can be left out. */
-const MOVING = ["acTL", "fcTL", "fdAT"];
+const moving = ["acTL", "fcTL", "fdAT"];
 
-const SIGNATURE_LENGTH = 8;
+const signatureLength = 8;
 
 /** Takes everything out of a PNG but what its picture, its colours and its way up need. */
 export function scrubPng(bytes: Uint8Array, orientation: number): Scrubbed {
@@ -44,11 +44,11 @@ export function scrubPng(bytes: Uint8Array, orientation: number): Scrubbed {
     const whole = bytes.subarray(part.start, part.end);
     return !kept.get(part)?.equals(whole) && !own?.equals(whole);
   });
-  const pieces = [bufferOf(bytes).subarray(0, SIGNATURE_LENGTH), ...kept.values()];
+  const pieces = [bufferOf(bytes).subarray(0, signatureLength), ...kept.values()];
   const firstData = [...kept.keys()].findIndex(({ name }) => name === "IDAT");
   if (own) pieces.splice(1 + firstData, 0, own);
-  const isMoving = parts.some(({ name }) => MOVING.includes(name));
-  const end = parts.at(-1)?.end ?? SIGNATURE_LENGTH;
+  const isMoving = parts.some(({ name }) => moving.includes(name));
+  const end = parts.at(-1)?.end ?? signatureLength;
   return {
     bytes: isMoving ? undefined : Buffer.concat(pieces),
     notes: [...readPngNotes(bytes, gone), ...(end < bytes.length ? [bytes.subarray(end)] : [])],
@@ -71,14 +71,14 @@ function keepChunks(bytes: Uint8Array, parts: readonly Part[]): Map<Part, Buffer
 
 function keep(bytes: Uint8Array, part: Part): Buffer | undefined {
   const { name, start, end, bodyStart, bodyEnd } = part;
-  const most = NEEDED.get(name);
+  const most = needed.get(name);
   if (most === undefined || bodyEnd - bodyStart > most) return undefined;
   if (name === "iCCP") return keepProfile(bytes, part);
   return bufferOf(bytes).subarray(start, end);
 }
 
 /** The names that programs give every profile. Another name is replaced by the first. */
-const PROFILE_NAMES = ["icc", "ICC profile", "ICC Profile", "Photoshop ICC profile"];
+const profileNames = ["icc", "ICC profile", "ICC Profile", "Photoshop ICC profile"];
 
 /** A profile that is one, packed as it was where nothing had to be taken out of it. */
 function keepProfile(
@@ -92,9 +92,9 @@ function keepProfile(
   const { unpacked, isAll } = inflated;
   const clean = cleanProfile(unpacked);
   if (!clean) return undefined;
-  const isPlain = isAll && PROFILE_NAMES.includes(latin1(body, 0, afterName - 1));
+  const isPlain = isAll && profileNames.includes(latin1(body, 0, afterName - 1));
   if (isPlain && clean.equals(unpacked)) return bufferOf(bytes).subarray(start, end);
-  const name = Buffer.from(`${PROFILE_NAMES[0]}\0\0`);
+  const name = Buffer.from(`${profileNames[0]}\0\0`);
   return encodeChunk("iCCP", Buffer.concat([name, deflateSync(clean)]));
 }
 

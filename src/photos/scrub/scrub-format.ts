@@ -14,9 +14,9 @@ import { scrubWebp } from "./webp.ts";
 /** A picture that was scrubbed in memory, to learn what it gives away or to write it. */
 export interface Sifted {
   /** The same picture with nothing beside it; undefined where that cannot be made without risk. */
-  bytes: Buffer | undefined;
+  readonly bytes: Buffer | undefined;
   /** What it gave away; none where there was nothing to take out. */
-  traces: Trace[];
+  readonly traces: readonly Trace[];
 }
 
 /**

@@ -6,13 +6,15 @@ import type { Trace } from "../traces/trace.ts";
 
 export type Scrubbing =
   /** It gives nothing away: there is nothing to do. */
-  | { outcome: "clean" }
+  | { readonly outcome: "clean" }
   /** `bytes` are the same picture and nothing beside it. The coded picture was not touched. */
-  | { outcome: "scrubbed"; bytes: Uint8Array; removed: Trace[] }
+  | { readonly outcome: "scrubbed"; readonly bytes: Uint8Array; readonly removed: readonly Trace[] }
   /** It cannot be read, or what it gives away cannot be taken out without risk. */
-  | { outcome: "fault"; fault: PictureFault | UnscrubbableFault };
+  | { readonly outcome: "fault"; readonly fault: PictureFault | UnscrubbableFault };
 
-export type UnscrubbableFault = Omit<PictureFault, "code"> & { code: "picture-not-scrubbed" };
+export type UnscrubbableFault = Omit<PictureFault, "code"> & {
+  readonly code: "picture-not-scrubbed";
+};
 
 /**
  * Takes everything out of a photograph but the picture itself, its colour profile, its size and its
@@ -25,10 +27,10 @@ export async function scrubPicture(bytes: Uint8Array): Promise<Scrubbing> {
   if ("fault" in taken) return { outcome: "fault", fault: taken.fault };
   const { facts, sifted } = taken;
   if (facts.traces.length === 0) return { outcome: "clean" };
-  if (!sifted.bytes) return { outcome: "fault", fault: NOT_SURE };
+  if (!sifted.bytes) return { outcome: "fault", fault: notSure };
   const isSound = await isScrubbedSoundly(sifted.bytes, facts);
   if (!isSound || !(await showTheSame(bytes, sifted.bytes))) {
-    return { outcome: "fault", fault: CHANGED };
+    return { outcome: "fault", fault: changed };
   }
   return { outcome: "scrubbed", bytes: sifted.bytes, removed: facts.traces };
 }
@@ -53,18 +55,18 @@ async function decode(bytes: Uint8Array): Promise<Uint8Array | undefined> {
   return decoded && "pixels" in decoded ? decoded.pixels.data : undefined;
 }
 
-const HINT =
+const saveWithoutPlace =
   "Save it as JPEG without its location (phones offer that when sharing), and put that in its place.";
 
-const NOT_SURE: UnscrubbableFault = {
+const notSure: UnscrubbableFault = {
   code: "picture-not-scrubbed",
   message:
     "More than one picture is in the file, or it is built so that nothing can be taken out without risk to the picture.",
-  hint: HINT,
+  hint: saveWithoutPlace,
 };
 
-const CHANGED: UnscrubbableFault = {
+const changed: UnscrubbableFault = {
   code: "picture-not-scrubbed",
   message: "The photograph is built so oddly that it would not come out the same.",
-  hint: HINT,
+  hint: saveWithoutPlace,
 };

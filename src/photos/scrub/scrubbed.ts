@@ -4,9 +4,9 @@
  */
 export interface Scrubbed {
   /** Undefined where the file is built so that nothing can be taken out without risk. */
-  bytes: Buffer | undefined;
+  readonly bytes: Buffer | undefined;
   /** What was taken out, or would have to be: each stretch whole and unpacked, fit for reading. */
-  notes: Uint8Array[];
+  readonly notes: readonly Uint8Array[];
   /** A file that is itself built like EXIF: what its directories lead to is read as well. */
-  block?: Uint8Array;
+  readonly block?: Uint8Array;
 }

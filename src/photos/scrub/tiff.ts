@@ -15,39 +15,39 @@ import { blankStretches, type Stretch, stretchesBetween } from "./blank.ts";
 import type { Scrubbed } from "./scrubbed.ts";
 
 /** No tag of a few numbers has more of them than this: some have one for each of a pixel's samples. */
-const FEW = 32;
+const mostOfFew = 32;
 
 /** Each level of three colours. */
-const COLOUR_TABLE = 3 * 65536;
+const colourTable = 3 * 65536;
 
-const STRIP_OFFSETS = [273, 324];
-const STRIP_LENGTHS = [279, 325];
+const stripOffsets = [273, 324];
+const stripLengths = [279, 325];
 /** Short and long: places and lengths are of no other type (TIFF 6.0, section 8). */
-const NUMBER_TYPES = [3, 4];
+const numberTypes = [3, 4];
 
-const PROFILE = 34675;
-const COMPRESSION = 259;
-const JPEG_TABLES = 347;
-const TRAILS_OF_JPEG = [6, 7];
+const profile = 34675;
+const compressionTag = 259;
+const jpegTables = 347;
+const trailsOfJpeg = [6, 7];
 
 /**
  * Tags that a picture needs, with the most values each may have (TIFF 6.0, sections 8, 10 to 15, 18
  * to 23; technical note 2 on JPEG; the colour profile is ICC.1:2022, annex B.3). Words, dates,
  * thumbnails, and the directories of EXIF and GPS are not among them.
  */
-const NEEDED: ReadonlyMap<number, number> = new Map([
+const mostOfTag: ReadonlyMap<number, number> = new Map([
   ...[254, 255, 256, 257, 258, 259, 262, 263, 266, 274, 277, 278, 280, 281].map(few),
   ...[282, 283, 284, 290, 292, 293, 296, 317, 318, 319, 321, 322, 323].map(few),
   ...[332, 334, 336, 338, 339, 340, 341, 529, 530, 531, 532].map(few),
   [291, 65536],
-  [320, COLOUR_TABLE],
-  ...[...STRIP_OFFSETS, ...STRIP_LENGTHS].map((tag) => [tag, mostStrips] as const),
-  [JPEG_TABLES, 65536],
-  [PROFILE, Number.POSITIVE_INFINITY],
+  [320, colourTable],
+  ...[...stripOffsets, ...stripLengths].map((tag) => [tag, mostStrips] as const),
+  [jpegTables, 65536],
+  [profile, Number.POSITIVE_INFINITY],
 ]);
 
 function few(tag: number): readonly [number, number] {
-  return [tag, FEW];
+  return [tag, mostOfFew];
 }
 
 /**
@@ -97,14 +97,14 @@ function isElsewhere({ at, start }: TiffEntry): boolean {
 }
 
 function isNeeded(bytes: Uint8Array, { tag, count, start, end }: TiffEntry): boolean {
-  return count <= (NEEDED.get(tag) ?? 0) && start < end && end <= bytes.length;
+  return count <= (mostOfTag.get(tag) ?? 0) && start < end && end <= bytes.length;
 }
 
 function readStrips(reader: TiffReader, needed: readonly TiffEntry[]): Stretch[] {
-  const offsets = needed.find(({ tag }) => STRIP_OFFSETS.includes(tag));
-  const lengths = needed.find(({ tag }) => STRIP_LENGTHS.includes(tag));
+  const offsets = needed.find(({ tag }) => stripOffsets.includes(tag));
+  const lengths = needed.find(({ tag }) => stripLengths.includes(tag));
   if (!offsets || offsets.count !== lengths?.count) return [];
-  if (![offsets, lengths].every(({ type }) => NUMBER_TYPES.includes(type))) return [];
+  if (![offsets, lengths].every(({ type }) => numberTypes.includes(type))) return [];
   holdTo(mostStrips, offsets.count, "strips");
   return Array.from({ length: offsets.count }, (_, index) => {
     const start = numberAt(reader, offsets, index);
@@ -118,7 +118,7 @@ function isOnePicture(bytes: Uint8Array, reader: TiffReader, main: TiffDirectory
   const second = readDirectory(bytes, reader, main.next, "picture");
   const kind = neededOf(bytes, second).find(({ tag }) => tag === 254);
   const isThumbnail = kind !== undefined && (numberAt(reader, kind, 0) & 1) === 1;
-  const holdsNoPicture = !second?.entries.some(({ tag }) => STRIP_OFFSETS.includes(tag));
+  const holdsNoPicture = !second?.entries.some(({ tag }) => stripOffsets.includes(tag));
   return isThumbnail || holdsNoPicture;
 }
 
@@ -129,9 +129,9 @@ function isPlainlyCoded(
   needed: readonly TiffEntry[],
   strips: readonly Stretch[],
 ): boolean {
-  const compression = needed.find(({ tag }) => tag === COMPRESSION);
-  if (!compression || !TRAILS_OF_JPEG.includes(numberAt(reader, compression, 0))) return true;
-  const tables = needed.filter(({ tag }) => tag === JPEG_TABLES);
+  const compression = needed.find(({ tag }) => tag === compressionTag);
+  if (!compression || !trailsOfJpeg.includes(numberAt(reader, compression, 0))) return true;
+  const tables = needed.filter(({ tag }) => tag === jpegTables);
   return [...strips, ...tables].every(({ start, end }) => {
     const { parts } = parseJpeg(bytes.subarray(start, end));
     return parts.every(({ name }) => !name.startsWith("e") && name !== "fe");
@@ -162,7 +162,7 @@ function plainEntry(after: Buffer, entry: TiffEntry): Buffer {
 }
 
 function blankProfile(after: Buffer, needed: readonly TiffEntry[]): Uint8Array[] {
-  const entry = needed.find(({ tag }) => tag === PROFILE);
+  const entry = needed.find(({ tag }) => tag === profile);
   if (!entry) return [];
   const before = Buffer.from(after.subarray(entry.start, entry.end));
   const clean = cleanProfile(before);

@@ -5,16 +5,16 @@ import { encodeOrientation } from "./exif.ts";
 import type { Scrubbed } from "./scrubbed.ts";
 
 /** Chunks that the picture and its colours need, one of each (RFC 9649, section 2.7). */
-const NEEDED = new Set(["ALPH", "ICCP", "VP8 ", "VP8L", "VP8X"]);
+const needed = new Set(["ALPH", "ICCP", "VP8 ", "VP8L", "VP8X"]);
 
 /** Chunks of a moving picture: each frame is one more picture, and none of them can be left out. */
-const MOVING = ["ANIM", "ANMF"];
+const moving = ["ANIM", "ANMF"];
 
 /** Flags in the first byte of `VP8X`, and how long it is. */
-const HAS_PROFILE = 0x20;
-const HAS_ALPHA = 0x10;
-const HAS_EXIF = 0x08;
-const EXTENDED_LENGTH = 10;
+const hasProfile = 0x20;
+const hasAlpha = 0x10;
+const hasExif = 0x08;
+const extendedLength = 10;
 
 /** Takes everything out of a WebP but what its picture, its colours and its way up need. */
 export function scrubWebp(bytes: Uint8Array, orientation: number): Scrubbed {
@@ -33,7 +33,7 @@ export function scrubWebp(bytes: Uint8Array, orientation: number): Scrubbed {
   const foreign = gone.map(({ bodyStart, bodyEnd }) => bytes.subarray(bodyStart, bodyEnd));
   const end = parts.at(-1)?.end ?? 0;
   return {
-    bytes: parts.some(({ name }) => MOVING.includes(name)) ? undefined : whole,
+    bytes: parts.some(({ name }) => moving.includes(name)) ? undefined : whole,
     notes: [
       ...foreign.filter((note) => !own?.equals(note)),
       ...(end < bytes.length ? [bytes.subarray(end)] : []),
@@ -45,13 +45,13 @@ export function scrubWebp(bytes: Uint8Array, orientation: number): Scrubbed {
 function keep(bytes: Uint8Array, { name, bodyStart, bodyEnd }: Part): Buffer | undefined {
   const body = bufferOf(bytes).subarray(bodyStart, bodyEnd);
   if (name === "ICCP") return cleanProfile(body);
-  if (name === "VP8X") return body.length < EXTENDED_LENGTH ? undefined : plainExtended(body);
-  return NEEDED.has(name) ? body : undefined;
+  if (name === "VP8X") return body.length < extendedLength ? undefined : plainExtended(body);
+  return needed.has(name) ? body : undefined;
 }
 
 /** The size of the picture and whether it is see-through; what is reserved is noughts. */
 function plainExtended(body: Buffer): Buffer {
-  const plain = Buffer.from(body.subarray(0, EXTENDED_LENGTH));
+  const plain = Buffer.from(body.subarray(0, extendedLength));
   plain.fill(0, 1, 4);
   return plain;
 }
@@ -60,9 +60,9 @@ function plainExtended(body: Buffer): Buffer {
 function setFlags(kept: ReadonlyMap<string, Buffer>): void {
   const extended = kept.get("VP8X");
   if (!extended) return;
-  const alpha = (extended[0] ?? 0) & HAS_ALPHA;
-  const profile = kept.has("ICCP") ? HAS_PROFILE : 0;
-  extended[0] = alpha | profile | (kept.has("EXIF") ? HAS_EXIF : 0);
+  const alpha = (extended[0] ?? 0) & hasAlpha;
+  const profile = kept.has("ICCP") ? hasProfile : 0;
+  extended[0] = alpha | profile | (kept.has("EXIF") ? hasExif : 0);
 }
 
 function encodeChunk(name: string, body: Buffer): Buffer {

@@ -8,12 +8,12 @@ import type { Trace } from "./trace.ts";
  * itself is broken or torn apart, by how the entries of a latitude and a longitude look.
  */
 export function findExifTraces(bytes: Uint8Array): Trace[] {
-  const blocks = TIFF_HEADERS.flatMap((header) => findAll(bytes, header, mostExifBlocks));
+  const blocks = tiffHeaders.flatMap((header) => findAll(bytes, header, mostExifBlocks));
   const found = blocks.flatMap((at) => findBlockTraces(bytes.subarray(at)));
   return holdsPlaceEntry(bytes) ? [...found, "place"] : found;
 }
 
-const TIFF_HEADERS = ["II*\0", "MM\0*"].map((header) => Buffer.from(header, "latin1"));
+const tiffHeaders = ["II*\0", "MM\0*"].map((header) => Buffer.from(header, "latin1"));
 
 function findAll(bytes: Uint8Array, needle: Buffer, most: number): number[] {
   const buffer = bufferOf(bytes);
@@ -27,22 +27,22 @@ function findAll(bytes: Uint8Array, needle: Buffer, most: number): number[] {
 }
 
 /** Exif 2.32, sections 4.6.4 and 4.6.5; the last of each are older programs' own. */
-const TAGS: readonly (readonly [Trace, readonly number[]])[] = [
+const tagsOfTraces: readonly (readonly [Trace, readonly number[]])[] = [
   ["device", [0x010f, 0x0110, 0x013c, 0xa433, 0xa434]],
   ["owner", [0x013b, 0x8298, 0xa430, 0x9c9d]],
   ["serial", [0xa420, 0xa431, 0xa435, 0xc62f, 0xfde8]],
 ];
 
 /** Latitude, longitude, those of what is looked at, and the name of the area (section 4.6.6). */
-const PLACE_TAGS = [2, 4, 0x14, 0x16, 0x1c];
+const placeTags = [2, 4, 0x14, 0x16, 0x1c];
 
 /** What the directories of one block tell, which its header leads to. */
 export function findBlockTraces(bytes: Uint8Array): Trace[] {
   return readDirectories(bytes).flatMap(({ kind, entries }) =>
     entries.flatMap((entry) => {
       if (isBlank(bytes, entry)) return [];
-      if (kind === "gps") return PLACE_TAGS.includes(entry.tag) ? (["place"] as const) : [];
-      return TAGS.flatMap(([trace, tags]) => (tags.includes(entry.tag) ? [trace] : []));
+      if (kind === "gps") return placeTags.includes(entry.tag) ? (["place"] as const) : [];
+      return tagsOfTraces.flatMap(([trace, tags]) => (tags.includes(entry.tag) ? [trace] : []));
     }),
   );
 }
@@ -56,11 +56,11 @@ function isBlank(bytes: Uint8Array, { start, end }: TiffEntry): boolean {
 }
 
 /** A tag of a latitude or longitude with three rationals: eight bytes that hardly come by chance. */
-const PLACE_ENTRIES = [2, 4, 0x14, 0x16].flatMap((tag) => [
+const placeEntries = [2, 4, 0x14, 0x16].flatMap((tag) => [
   Buffer.from([tag, 0, 5, 0, 3, 0, 0, 0]),
   Buffer.from([0, tag, 0, 5, 0, 0, 0, 3]),
 ]);
 
 function holdsPlaceEntry(bytes: Uint8Array): boolean {
-  return PLACE_ENTRIES.some((entry) => bufferOf(bytes).includes(entry));
+  return placeEntries.some((entry) => bufferOf(bytes).includes(entry));
 }

@@ -9,8 +9,8 @@ import type { Trace } from "./trace.ts";
  */
 export function findTextTraces(bytes: Uint8Array): Trace[] {
   const text = compact(bytes);
-  const named = NAMES.flatMap(([trace, name]) => (holdsProperty(text, name) ? [trace] : []));
-  return isFilmPlace(bytes, text) || WORDED.some((words) => words.test(text))
+  const named = names.flatMap(([trace, name]) => (holdsProperty(text, name) ? [trace] : []));
+  return isFilmPlace(bytes, text) || worded.some((words) => words.test(text))
     ? [...named, "place"]
     : named;
 }
@@ -27,26 +27,26 @@ function compact(bytes: Uint8Array): string {
 }
 
 /** Ends a name: its value comes after it, or another attribute of its element. */
-const END = "(?=[=>]|rdf:|xml:)";
+const end = "(?=[=>]|rdf:|xml:)";
 
 /**
  * Local names of properties (XMP, part 2; IPTC Photo Metadata 2023; W3C's geo positions), lower case.
  * The first takes all of Exif's and what makers of drones and phones spell in their own way.
  */
-const NAMES: readonly (readonly [Trace, RegExp])[] = [
+const names: readonly (readonly [Trace, RegExp])[] = [
   ["place", /gps[:_.-]?(?:dest)?(?:l(?:at|on|ng)|pos|coord|area)[a-z]{0,16}/g],
-  ["place", new RegExp(`:(?:lat|long?|latitude|longitude|coordinates)${END}`, "g")],
+  ["place", new RegExp(`:(?:lat|long?|latitude|longitude|coordinates)${end}`, "g")],
   [
     "place",
     new RegExp(
-      `:(?:city|(?:sub)?location(?:created|shown|name)?|state|provincestate|country(?:name|code)?|shotlocation|coverage)${END}`,
+      `:(?:city|(?:sub)?location(?:created|shown|name)?|state|provincestate|country(?:name|code)?|shotlocation|coverage)${end}`,
       "g",
     ),
   ],
-  ["device", new RegExp(`:(?:lens)?(?:make|model)${END}`, "g")],
-  ["owner", new RegExp(`:(?:camera)?ownername${END}`, "g")],
-  ["owner", new RegExp(`:(?:artist|author|creator|credit|rights|authorsposition)${END}`, "g")],
-  ["serial", new RegExp(`(?:serialnumber|imageuniqueid)${END}`, "g")],
+  ["device", new RegExp(`:(?:lens)?(?:make|model)${end}`, "g")],
+  ["owner", new RegExp(`:(?:camera)?ownername${end}`, "g")],
+  ["owner", new RegExp(`:(?:artist|author|creator|credit|rights|authorsposition)${end}`, "g")],
+  ["serial", new RegExp(`(?:serialnumber|imageuniqueid)${end}`, "g")],
 ];
 
 /** Whether the text names a property and does not leave it plainly empty. */
@@ -60,7 +60,7 @@ function holdsProperty(text: string, name: RegExp): boolean {
 }
 
 /** Coordinates as people and programs spell them: in decimals, in degrees and minutes, as a link. */
-const WORDED = [
+const worded = [
   /\d{1,2}\.\d{4,12}[ns\xb0]?[,;/|]?[-+]?\d{1,3}\.\d{4,12}/,
   /\d{1,3}(?:\xc2?\xb0|deg)\d{1,2}(?:'|min|\xe2\x80\xb2)[\d.]{0,8}(?:"|''|sec|\xe2\x80\xb3)?[nsew]/,
   /geo:-?\d{1,2}(?:\.\d{1,12})?,-?\d{1,3}/,
@@ -68,7 +68,7 @@ const WORDED = [
   /[+-]\d{2,6}\.\d{1,12}[+-]\d{3,7}\.\d{1,12}(?:[+-]\d{1,7}(?:\.\d{1,6})?)?(?:crs[\w:-]{1,16})?\//,
 ];
 
-const ISO_6709 = /[+-]\d{2,6}(?:\.\d{1,12})?[+-]\d{3,7}/;
+const iso6709 = /[+-]\d{2,6}(?:\.\d{1,12})?[+-]\d{3,7}/;
 
 /**
  * The place of a film: QuickTime's atom and key for a text as ISO 6709 has it, and the box of 3GPP
@@ -76,5 +76,5 @@ const ISO_6709 = /[+-]\d{2,6}(?:\.\d{1,12})?[+-]\d{3,7}/;
  */
 function isFilmPlace(bytes: Uint8Array, text: string): boolean {
   const isNamed = text.includes("\xa9xyz") || text.includes("location.iso6709");
-  return (isNamed && ISO_6709.test(text)) || bufferOf(bytes).includes("loci\0\0\0\0", 0, "latin1");
+  return (isNamed && iso6709.test(text)) || bufferOf(bytes).includes("loci\0\0\0\0", 0, "latin1");
 }
