@@ -59,9 +59,14 @@ export async function makeOwnedFolder(prefix: string): Promise<OwnedFolder> {
   const folder = prefix + token;
   const signature = path.join(folder, ownerFile);
   const owner: Owner = { token, computer: thisComputer(), processNumber: process.pid };
-  ours.add(token);
   await mkdir(folder, { recursive: true });
-  await writeFile(signature, `${JSON.stringify(owner)}\n`, { flag: "wx" });
+  try {
+    await writeFile(signature, `${JSON.stringify(owner)}\n`, { flag: "wx" });
+  } catch (error) {
+    await rm(folder, { recursive: true, force: true });
+    throw error;
+  }
+  ours.add(token);
   const beating = setInterval(() => void touch(signature), heartbeat).unref();
   const leave = () => {
     clearInterval(beating);

@@ -57,8 +57,13 @@ const ownedPrefix = (siteFolder: string) => `${siteFolder}.tilebook-`;
 export async function openStaging(siteFolder: string): Promise<Staging> {
   const owned = await makeOwnedFolder(ownedPrefix(siteFolder));
   const [folder, emptyFolder] = [join(owned.folder, made), join(owned.folder, "empty")];
-  await mkdir(folder);
-  await mkdir(emptyFolder);
+  try {
+    await mkdir(folder);
+    await mkdir(emptyFolder);
+  } catch (error) {
+    await owned.remove();
+    throw error;
+  }
   return {
     folder,
     emptyFolder,

@@ -13,7 +13,7 @@ import {
   writeFile,
 } from "node:fs/promises";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import {
   mendAfterKill,
@@ -230,6 +230,19 @@ test("a new site that took its place stands, though what it replaced cannot be c
   expect(await wordsOf(out)).toBe("better");
   expect(await beside()).toEqual([]);
 });
+
+test.each([
+  ["mkdir", "new"],
+  ["mkdir", "empty"],
+  ["writeFile", "owner.json"],
+] as const)(
+  "a folder that cannot be made ready, since %s of %s fails, is not left",
+  async (call, name) => {
+    failOn(call, "ENOSPC", ([path]) => basename(path) === name);
+    await expect(openStaging(out)).rejects.toThrow("ENOSPC");
+    expect(await beside()).toEqual([]);
+  },
+);
 
 describe("builds that come to their end at once", () => {
   test("leave one whole site, and nothing beside it", async () => {
