@@ -32,6 +32,15 @@ export function asPerCent(value: number): string {
   return value > 0 && value < 0.05 ? "< 0.1" : withPlaces(value, 1);
 }
 
+/**
+ * Per cent of an oxide in a raw material: below 1 to two decimals, as analyses are printed, since a
+ * tenth of iron is what makes one kaolin grey and the other white.
+ */
+export function asAnalysed(value: number): string {
+  if (value >= 0.995) return asPerCent(value);
+  return value > 0 && value < 0.005 ? "< 0.01" : withPlaces(value, 2);
+}
+
 /** Grams or millilitres that are known to a few per cent at best: to two or three figures. */
 export function roughly(amount: number): string {
   if (!(amount > 0)) return "0";

@@ -8,7 +8,7 @@ import { Document } from "../parts/document.tsx";
 import { Formula } from "../parts/formula.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { Quotation } from "../parts/notes.tsx";
-import { asPerCent, asPrice } from "../words/chemistry.ts";
+import { asAnalysed, asPrice } from "../words/chemistry.ts";
 import { originWords, sourceOfFigures, writeOverWords } from "../words/material.ts";
 import { count } from "../words/numbers.ts";
 
@@ -90,18 +90,18 @@ function MadeOf({ material: { analysis, whyNoAnalysis } }: MaterialPageProps): V
             <th scope="row">
               <Formula of={oxide} />
             </th>
-            <td>{asPerCent(weight)}</td>
+            <td>{asAnalysed(weight)}</td>
           </tr>
         ))}
         {analysis.fluorine > 0 && (
           <tr>
             <th scope="row">fluorine, of which some stays</th>
-            <td>{asPerCent(analysis.fluorine)}</td>
+            <td>{asAnalysed(analysis.fluorine)}</td>
           </tr>
         )}
         <tr>
           <th scope="row">{analysis.loss < 0 ? "taken up in firing" : "lost in firing"}</th>
-          <td>{asPerCent(Math.abs(analysis.loss))}</td>
+          <td>{asAnalysed(Math.abs(analysis.loss))}</td>
         </tr>
       </tbody>
     </table>

@@ -4,6 +4,7 @@ import { withPlaces } from "../../src/terms/figures.ts";
 import { count, formatDay, listed } from "./numbers.ts";
 
 export {
+  asAnalysed,
   asPerCent,
   asPrice,
   readOnScale,

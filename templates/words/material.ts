@@ -1,7 +1,7 @@
 /** What the figures of a material rest on, in words. */
 import type { CarriedMaterial, MaterialMakeUp } from "../../src/catalogue/types.ts";
 import { presentOxides } from "../../src/terms/oxides.ts";
-import { asPerCent } from "./chemistry.ts";
+import { asAnalysed } from "./chemistry.ts";
 
 /** What a material's figures are, without a full stop. */
 export function originWords({ carried }: { readonly carried: CarriedMaterial | null }): string {
@@ -35,9 +35,9 @@ export function makeUpOfMaterial({
   const oxides = presentOxides(analysis.oxides)
     .filter(([, weight]) => weight >= 0.005)
     .sort(([, a], [, b]) => b - a)
-    .map(([oxide, weight]): MadeOf => [oxide, asPerCent(weight)]);
+    .map(([oxide, weight]): MadeOf => [oxide, asAnalysed(weight)]);
   const fluorine =
-    analysis.fluorine > 0 ? [["fluorine", asPerCent(analysis.fluorine)] as const] : [];
+    analysis.fluorine > 0 ? [["fluorine", asAnalysed(analysis.fluorine)] as const] : [];
   return [...oxides, ...fluorine, ...lossOf(analysis.loss)];
 }
 
@@ -49,7 +49,7 @@ export function makeUpWords(material: Pick<MaterialMakeUp, "analysis">): string 
 }
 
 function lossOf(loss: number): readonly MadeOf[] {
-  const amount = asPerCent(Math.abs(loss));
+  const amount = asAnalysed(Math.abs(loss));
   if (Math.abs(loss) < 0.005) return [];
   return [[loss < 0 ? "taken up in firing" : "lost in firing", amount]];
 }

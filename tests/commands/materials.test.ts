@@ -26,7 +26,7 @@ describe("materials", () => {
       "nepheline-syenite: Nepheline syenite
         not used here: the archive has its own, Off our sack
         also nepheline-sy, neph-sy
-        SiO2 60.20, Al2O3 23.50, Na2O 10.60, K2O 5.10, CaO 0.30, MgO 0.10, Fe2O3 0.08, lost in firing 0.40
+        SiO2 60.2, Al2O3 23.5, Na2O 10.6, K2O 5.1, CaO 0.30, MgO 0.10, Fe2O3 0.08, lost in firing 0.40
         typical: what handbooks of industrial minerals print of the rock from Ontario; that from Norway holds more potash, about 7.5 to 9 per cent (from memory, not compared)
         caution: Dust of silica is carcinogenic to breathe in where it is crystalline, as in quartz, and in clays and feldspars that hold some (group 1)"
     `);
@@ -34,7 +34,7 @@ describe("materials", () => {
       "talc: Talc
         also french-chalk, magnesium-silicate, soapstone, steatite
         Mg3Si4O10(OH)2
-        SiO2 63.37, MgO 31.88, lost in firing 4.75
+        SiO2 63.4, MgO 31.9, lost in firing 4.8
         the pure mineral: formula from Webmineral, computed with the CIAAW 2021 atomic weights
         to be minded: ask for an assay: some deposits hold asbestos
         caution: Dust of talc (from Talc) is probably carcinogenic to breathe in (group 2A); it can hold asbestos, depending on its deposit: ask for an assay
@@ -43,7 +43,7 @@ describe("materials", () => {
     expect(told("calcium-borosilicate-frit")).toMatchInlineSnapshot(`
       "calcium-borosilicate-frit: Calcium borosilicate frit, without alumina
         0.3Na2O·0.7CaO·0.6B2O3·1.5SiO2
-        SiO2 47.50, B2O3 22.01, CaO 20.69, Na2O 9.80
+        SiO2 47.5, B2O3 22.0, CaO 20.7, Na2O 9.8
         typical: the type in round numbers, common practice, no published source
         to be minded: a type and no product: only the supplier's sheet says what the bag holds
         caution: The dust of Calcium borosilicate frit, without alumina is ground glass, which hurts eyes, nose and lungs"

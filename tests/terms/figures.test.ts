@@ -1,6 +1,13 @@
 import { fc, test as propertyTest } from "@fast-check/vitest";
 import { describe, expect, test } from "vitest";
-import { asPerCent, asPrice, readOnScale, roughly, withPlaces } from "../../src/terms/figures.ts";
+import {
+  asAnalysed,
+  asPerCent,
+  asPrice,
+  readOnScale,
+  roughly,
+  withPlaces,
+} from "../../src/terms/figures.ts";
 
 const read = (text: string) => Number(text.replace(/,/gu, "").replace("−", "-"));
 
@@ -76,5 +83,15 @@ describe("no more figures than matter", () => {
     [0, "0"],
   ])("%d is roughly %s", (value, text) => {
     expect(roughly(value)).toBe(text);
+  });
+
+  test.each([
+    [60.2, "60.2"],
+    [0.08, "0.08"],
+    [0.996, "1.0"],
+    [0.002, "< 0.01"],
+    [0, "0.00"],
+  ])("%d per cent of an oxide in a material are %s", (value, told) => {
+    expect(asAnalysed(value)).toBe(told);
   });
 });
