@@ -23,7 +23,7 @@ const message =
 
 const sharedAlready = "If the archive was shared already, it is still in its history.";
 
-/** Other names for what is a jpeg all the same. */
+/** Other names for what is a JPEG all the same. */
 const jpeg = /\.(?:jpe|jfif|jif)$/iu;
 
 function hintFor(file: string): string {
@@ -32,5 +32,5 @@ function hintFor(file: string): string {
     const renamed = name.replace(jpeg, ".jpg");
     return `If it shows a tile, name it “${renamed}”; otherwise take it out of the archive. ${sharedAlready}`;
   }
-  return `If it shows a tile, save it as jpeg beside the tile's record, under the tile's code; otherwise take it out of the archive. ${sharedAlready}`;
+  return `If it shows a tile, save it as JPEG beside the tile's record, under the tile's code; otherwise take it out of the archive. ${sharedAlready}`;
 }

@@ -127,6 +127,13 @@ const secrets = fc
   .array(fc.integer({ min: 0x41, max: 0x5a }), { minLength: 8, maxLength: 200 })
   .map((codes) => Buffer.from(codes));
 
+test("a chunk of a PNG that is shorter than it must be is no chunk, and what it holds goes", async () => {
+  const secret = Buffer.from("AAAAAAAA");
+  const scrubbing = await scrubPicture(addPngChunks(plain.png, [["pHYs", secret]]));
+  if (scrubbing.outcome !== "scrubbed") throw new Error(scrubbing.outcome);
+  expect(Buffer.from(scrubbing.bytes).includes(secret)).toBe(false);
+});
+
 describe.each([
   ["jpeg", 60],
   ["png", 40],

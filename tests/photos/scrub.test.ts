@@ -52,6 +52,15 @@ async function pixelsOf(bytes: Uint8Array, format: PictureFormat) {
   return decoded.pixels;
 }
 
+// ITU-T T.871, section 10.1: what almost every JPEG begins with; from the standard's text.
+it("a JPEG's own head, as most programs write it, is no note: it stays, and nothing is told", async () => {
+  const bare = await encodeTile("jpeg");
+  const jfif = Buffer.from("JFIF\0\x01\x02\x01\0\x48\0\x48\0\0", "latin1");
+  const headed = Buffer.concat([bare.subarray(0, 2), jpegSegment(0xe0, jfif), bare.subarray(2)]);
+  expect(await scrubPicture(headed)).toEqual({ outcome: "clean" });
+  expect(await tracesOf(headed)).toEqual([]);
+});
+
 describe("a photograph that gives something away", () => {
   it.each(FORMATS)("gives nothing away after scrubbing: %s", async (format) => {
     const { bytes, removed } = await scrubbed(await encodePlanted(format));

@@ -16,8 +16,8 @@ const needed = new Set([
 
 const arithmetic = ["c9", "ca", "cb", "cd", "ce", "cf"];
 
-/** jfif's own segment without a small picture (ITU-T T.871, section 10.1), and Adobe's (T.872, 6.5.3). */
-const jfif = { name: "e0", signature: "jfif\0", length: 14, plain: 12 };
+/** JFIF's own segment without a small picture (ITU-T T.871, section 10.1), and Adobe's (T.872, 6.5.3). */
+const jfif = { name: "e0", signature: "JFIF\0", length: 14, plain: 12 };
 const adobe = { name: "ee", signature: "Adobe", length: 12, plain: 12 };
 
 /**

@@ -9,8 +9,8 @@ import { encodeOrientation } from "./exif.ts";
 import type { Scrubbed } from "./scrubbed.ts";
 
 /**
- * Chunks that the picture and its colours need, with the most bytes each may hold (W3C PNG, third
- * edition, section 11). Of all but the picture's data there is one.
+ * Chunks that the picture and its colours need, with the bytes each holds (W3C PNG, third edition,
+ * section 11): those of no fixed length may hold fewer. Of all but the picture's data there is one.
  */
 const needed: ReadonlyMap<string, number> = new Map([
   ["IHDR", 13],
@@ -32,6 +32,9 @@ const needed: ReadonlyMap<string, number> = new Map([
 
 /** Chunks of a moving picture: each frame is one more picture, and none of them can be left out. */
 const moving = ["acTL", "fcTL", "fdAT"];
+
+/** Chunks whose length depends on the picture. */
+const ofAnyLength = ["PLTE", "IDAT", "tRNS", "iCCP", "sBIT", "bKGD"];
 
 const signatureLength = 8;
 
@@ -71,9 +74,12 @@ function keepChunks(bytes: Uint8Array, parts: readonly Part[]): Map<Part, Buffer
 
 function keep(bytes: Uint8Array, part: Part): Buffer | undefined {
   const { name, start, end, bodyStart, bodyEnd } = part;
-  const most = needed.get(name);
-  if (most === undefined || bodyEnd - bodyStart > most) return undefined;
+  const [most, length] = [needed.get(name), bodyEnd - bodyStart];
+  if (most === undefined || length > most) return undefined;
+  if (length < most && !ofAnyLength.includes(name)) return undefined;
   if (name === "iCCP") return keepProfile(bytes, part);
+  // How many pixels make a metre: its last byte says whether the others are metres at all.
+  if (name === "pHYs" && (bytes[bodyEnd - 1] ?? 2) > 1) return undefined;
   return bufferOf(bytes).subarray(start, end);
 }
 
