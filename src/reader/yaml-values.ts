@@ -28,13 +28,20 @@ export function findValueFaults(yaml: string, scalar: Scalar, name: string): Fau
   if (inside !== undefined) faults.push(curlyQuotes(text, inside.trim(), start, name));
   if (/^[:：﹕]/u.test(text)) faults.push({ offset: start, ...secondColon(name) });
   if (/[,;]$/u.test(text)) faults.push(lastComma(text, start));
-  if (text.includes(";") && /[[,]\s*$/u.test(yaml.slice(Math.max(0, start - 20), start)))
+  if (text.includes(";") && isBetweenBrackets(yaml, start))
     faults.push(semicolon(start + text.indexOf(";")));
   const field = /\s(?<name>[\p{L}-]{2,40}):+[^\s/]/u.exec(text);
   if (field) faults.push(joinedField(field[0].trim(), start + field.index + 1));
   const newline = yaml.indexOf("\n", start);
   if (newline >= 0 && newline < end) faults.push(swallowed(yaml, newline, name));
   return faults;
+}
+
+/** Whether a value is an entry of a list between brackets, or of a map that its line opened. */
+function isBetweenBrackets(yaml: string, start: number): boolean {
+  const line = yaml.slice(yaml.lastIndexOf("\n", start - 1) + 1, start);
+  if (/[[,]\s*$/u.test(line.slice(-20))) return true;
+  return line.lastIndexOf("{") > line.lastIndexOf("}");
 }
 
 /** Whether a text without quotes would be told of as a slip. */

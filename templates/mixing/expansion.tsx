@@ -143,8 +143,8 @@ function SetsInUse({ expansions }: { readonly expansions: Expansions }): VNode {
       {silent.length > 0 && (
         <p>
           {listed(silent.map(({ model }) => setOf(model)?.name ?? model))} gives no figure: this
-          glaze holds more boron or lithia than it can tell of, or it has no factors for more than a
-          tenth of it by weight.
+          glaze holds more boron or lithia than it was made for, or it has no factors for more than
+          a tenth of it by weight.
         </p>
       )}
       {expansionSets.map((set) => (

@@ -45,6 +45,7 @@ testSlips("entries without a colon", {
   "no comma": layer("{glaze: soot coats: 3}"),
   "two commas": layer("{glaze: soot,, coats: 3}"),
   "a semicolon": layer("{glaze: soot; coats: 3}"),
+  "a semicolon before a name without its colon": layer("{glaze: soot, detail: at the rim; coats3}"),
 });
 
 testSlips("lines without a colon", {
