@@ -27,8 +27,9 @@ export async function writeInto(folder: string, files: Files): Promise<void> {
   }
 }
 
+/** Tried again for a while: some disks keep a name for a moment after its file was closed. */
 export function removeFolder(folder: string): Promise<void> {
-  return rm(folder, { recursive: true, force: true });
+  return rm(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
 }
 
 /** A sound archive that has one of everything: two sets, one of them unlisted. */
