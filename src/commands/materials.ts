@@ -1,6 +1,6 @@
 /** `tilebook materials`: what a recipe may name without a record. */
 import { existsSync } from "node:fs";
-import { makeUpWords, sourceOfFigures } from "../../templates/words/material.ts";
+import { makeUpWords, sourceOfFigures } from "../../templates/words/mixing/material.ts";
 import type { Analysis } from "../chemistry/analysis.ts";
 import { cautionsOfMaterial } from "../chemistry/cautions/cautions.ts";
 import { ingredientFinder } from "../chemistry/cautions/ingredients.ts";

@@ -1,6 +1,6 @@
 /** What the copy stand tells of measuring and writing. */
 
-import { colourSentence, spreadSentences } from "../../templates/words/colour.ts";
+import { colourSentence, spreadSentences } from "../../templates/words/colour/measured.ts";
 import type { FieldsWritten, FieldToWrite } from "../archive/write-fields.ts";
 import type { MeasuredColour } from "../colour/measure.ts";
 import type { MeasuredWords } from "./types.ts";

@@ -1,7 +1,7 @@
 /** What each facet says of a tile, and in which order its values stand. */
-import { spoken } from "../../templates/words/numbers.ts";
-import { stageName } from "../../templates/words/outcome.ts";
-import { wayWords } from "../../templates/words/steps.ts";
+import { spoken } from "../../templates/words/english/numbers.ts";
+import { stageName } from "../../templates/words/tile/outcome.ts";
+import { wayWords } from "../../templates/words/tile/steps.ts";
 import type { Catalogue, CatalogueTile, Link } from "../catalogue/types.ts";
 import {
   agains,

@@ -1,5 +1,5 @@
 /** Makes the file that the wall is filtered with. */
-import { trustSentence } from "../../templates/words/colour.ts";
+import { trustSentence } from "../../templates/words/colour/measured.ts";
 import type { Catalogue, CatalogueTile, ColourTrust } from "../catalogue/types.ts";
 import { rounded } from "./data/numbers.ts";
 import { type FacetValue, facetsOfTiles } from "./facet-values.ts";

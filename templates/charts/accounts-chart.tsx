@@ -1,7 +1,7 @@
 /** What is said of one firing, side by side on the line of cones: a row for each account. */
 import type { VNode } from "preact";
 import type { FiringAccount } from "../../src/catalogue/types.ts";
-import { accountName } from "../words/story.ts";
+import { accountName } from "../words/firing/story.ts";
 import { type ConeLine, coneLine } from "./cone-line.ts";
 
 export function AccountsChart({

@@ -1,6 +1,6 @@
 /** Where everything of a kiln's chart stands: a column for each firing, without markup. */
 import type { KilnFiring, Off } from "../../src/catalogue/types.ts";
-import { coneCount } from "../words/control.ts";
+import { coneCount } from "../words/tile/control.ts";
 
 /** Pixels from one cone to the next, and from one shelf's mark to the next. */
 export const [coneHeight, markStep] = [36, 8];

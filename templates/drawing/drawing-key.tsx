@@ -1,7 +1,7 @@
 /** Where the colours of a layer drawing come from, and what is hatched because nobody measured it. */
 import type { VNode } from "preact";
 import { clayColour } from "../../src/catalogue/colours/clay-colour.ts";
-import { listed } from "../words/numbers.ts";
+import { listed } from "../words/english/numbers.ts";
 import type { LayerView, Paint } from "./layer-view.ts";
 
 export function DrawingKey({ view }: { readonly view: LayerView }): VNode | null {

@@ -18,8 +18,8 @@ import {
   placeWords,
   restsOnWords,
   seenOutcomes,
-} from "../words/company.ts";
-import { secondOpinion } from "../words/second-opinion.ts";
+} from "../words/mixing/company.ts";
+import { secondOpinion } from "../words/mixing/second-opinion.ts";
 import { CompanyLine } from "./company-line.tsx";
 
 interface AmongOthersProps {

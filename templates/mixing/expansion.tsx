@@ -6,14 +6,14 @@ import type { ExpansionSet } from "../../src/chemistry/expansion/expansion-set.t
 import { toUnicodeSubscripts } from "../../src/terms/oxides.ts";
 import { Definitions } from "../parts/definitions.tsx";
 import { Formula } from "../parts/formula.tsx";
+import { listed } from "../words/english/numbers.ts";
 import {
   clayExpansion,
   contradictionWords,
   fitWords,
   perMillion,
   seenWords,
-} from "../words/chemistry.ts";
-import { listed } from "../words/numbers.ts";
+} from "../words/mixing/chemistry.ts";
 
 interface ExpansionProps {
   readonly root: string;

@@ -1,7 +1,7 @@
 /** Cautions for recipes and materials: the loud ones first, each with its source. */
 import type { VNode } from "preact";
 import type { Caution } from "../../src/catalogue/types.ts";
-import { listed } from "../words/numbers.ts";
+import { listed } from "../words/english/numbers.ts";
 
 interface HazardsProps {
   readonly root: string;

@@ -1,8 +1,8 @@
 /** The figures of a map. */
 import type { VNode } from "preact";
 import { Formula } from "../parts/formula.tsx";
-import { formatMoles } from "../words/chemistry.ts";
-import { listed, spoken } from "../words/numbers.ts";
+import { listed, spoken } from "../words/english/numbers.ts";
+import { formatMoles } from "../words/mixing/chemistry.ts";
 import type { GlazeMapProps, ShownMark } from "./glaze-map.tsx";
 
 /** The same for those who cannot see it, and for exact figures. */

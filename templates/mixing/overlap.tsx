@@ -3,8 +3,8 @@ import type { VNode } from "preact";
 import type { CatalogueGlaze, Melt, MeltedCoats, Overlap } from "../../src/catalogue/types.ts";
 import { type Oxide, oxides } from "../../src/terms/oxides.ts";
 import { Formula } from "../parts/formula.tsx";
-import { asPerCent, fixed, formatMoles } from "../words/chemistry.ts";
-import { count, listed } from "../words/numbers.ts";
+import { count, listed } from "../words/english/numbers.ts";
+import { asPerCent, fixed, formatMoles } from "../words/mixing/chemistry.ts";
 import { MeltPath } from "./melt-path.tsx";
 
 export interface OverlapProps {

@@ -5,9 +5,9 @@
 import type { VNode } from "preact";
 import type { CatalogueGlaze, DryDensity, WeighedPart } from "../../src/catalogue/types.ts";
 import { dryGrams, usualLossPerCent, waterPerGram } from "../../src/chemistry/weighing.ts";
-import { asPrice, readOnScale, roughly } from "../words/chemistry.ts";
-import { listed } from "../words/numbers.ts";
-import { densityWords } from "../words/weighing.ts";
+import { listed } from "../words/english/numbers.ts";
+import { asPrice, readOnScale, roughly } from "../words/mixing/chemistry.ts";
+import { densityWords } from "../words/mixing/weighing.ts";
 import { Hazards } from "./hazards.tsx";
 
 interface WeighingProps {

@@ -3,7 +3,7 @@ import type { VNode } from "preact";
 import type { CatalogueStudio } from "../../src/catalogue/types.ts";
 import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";
-import { count } from "../words/numbers.ts";
+import { count } from "../words/english/numbers.ts";
 
 export interface AboutPageProps {
   readonly frame: Frame;

@@ -12,8 +12,8 @@ import { Formula } from "../parts/formula.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { Photograph, smallFile } from "../parts/photograph.tsx";
 import { NoPhotograph } from "../parts/wall.tsx";
-import { formatMoles, sharesWords } from "../words/chemistry.ts";
-import { count, listed } from "../words/numbers.ts";
+import { count, listed } from "../words/english/numbers.ts";
+import { formatMoles, sharesWords } from "../words/mixing/chemistry.ts";
 
 export interface BlendPageProps {
   readonly frame: Frame;

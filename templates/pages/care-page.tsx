@@ -2,7 +2,7 @@
 import type { VNode } from "preact";
 import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";
-import { type CareTopic, careTopics } from "../words/care.ts";
+import { type CareTopic, careTopics } from "../words/care/topics.ts";
 
 const sentence =
   "What can hurt someone who mixes, glazes, fires, uses a pot or is seen in a picture, and whose word decides.";

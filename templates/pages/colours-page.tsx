@@ -4,15 +4,15 @@ import type { ColourName, ColourPlate, ColourTrust } from "../../src/catalogue/t
 import { ColourSwatch } from "../parts/colour-swatch.tsx";
 import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";
-import { trustSentence } from "../words/colour.ts";
+import { trustSentence } from "../words/colour/measured.ts";
 import {
   bandWords,
   plateCounts,
   plateEmpty,
   plateSentence,
   shownWords,
-} from "../words/colour-plate.ts";
-import { capital, count } from "../words/numbers.ts";
+} from "../words/colour/plate.ts";
+import { capital, count } from "../words/english/numbers.ts";
 
 /** A tile on the plate. */
 export interface PlateMark {

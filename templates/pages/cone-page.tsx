@@ -5,7 +5,7 @@ import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
 import { Wall } from "../parts/wall.tsx";
-import { count } from "../words/numbers.ts";
+import { count } from "../words/english/numbers.ts";
 
 export interface ConePageProps {
   readonly frame: Frame;

@@ -14,10 +14,10 @@ import type { Frame } from "../parts/frame.ts";
 import { KilnCare, RakuCare } from "../parts/kiln-care.tsx";
 import { Quotation } from "../parts/notes.tsx";
 import { Wall } from "../parts/wall.tsx";
-import { loadSentence } from "../words/firing.ts";
-import { capital, listed } from "../words/numbers.ts";
-import { shelfWords } from "../words/steps.ts";
-import { storyHeading } from "../words/story.ts";
+import { capital, listed } from "../words/english/numbers.ts";
+import { loadSentence } from "../words/firing/load.ts";
+import { storyHeading } from "../words/firing/story.ts";
+import { shelfWords } from "../words/tile/steps.ts";
 
 export interface FiringPageProps {
   readonly frame: Frame;

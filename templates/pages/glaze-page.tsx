@@ -22,8 +22,8 @@ import { LeachTests } from "../parts/leach-tests.tsx";
 import { Cautions, Quotation } from "../parts/notes.tsx";
 import { Recipe } from "../parts/recipe.tsx";
 import { Wall } from "../parts/wall.tsx";
-import { glazeSentence, labelSentence } from "../words/glaze.ts";
-import { count } from "../words/numbers.ts";
+import { count } from "../words/english/numbers.ts";
+import { glazeSentence, labelSentence } from "../words/glaze/glaze.ts";
 
 export interface GlazePageProps {
   readonly frame: Frame;

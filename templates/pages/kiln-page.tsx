@@ -7,8 +7,14 @@ import { Document } from "../parts/document.tsx";
 import { FiringLines } from "../parts/firing-lines.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { KilnCare, RakuCare } from "../parts/kiln-care.tsx";
-import { twinsSummary } from "../words/control.ts";
-import { kilnSentence, offWords, rangeWords, shelfTitle, tiltSentence } from "../words/kiln.ts";
+import {
+  kilnSentence,
+  offWords,
+  rangeWords,
+  shelfTitle,
+  tiltSentence,
+} from "../words/firing/kiln.ts";
+import { twinsSummary } from "../words/tile/control.ts";
 
 export interface KilnPageProps {
   readonly frame: Frame;

@@ -10,7 +10,7 @@ import { Document } from "../parts/document.tsx";
 import { Formula } from "../parts/formula.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { Strip } from "../parts/wall.tsx";
-import { count } from "../words/numbers.ts";
+import { count } from "../words/english/numbers.ts";
 
 export interface MapPageProps {
   readonly frame: Frame;

@@ -8,9 +8,9 @@ import { Document } from "../parts/document.tsx";
 import { Formula } from "../parts/formula.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { Quotation } from "../parts/notes.tsx";
-import { asAnalysed, asPrice } from "../words/chemistry.ts";
-import { originWords, sourceOfFigures, writeOverWords } from "../words/material.ts";
-import { count } from "../words/numbers.ts";
+import { count } from "../words/english/numbers.ts";
+import { asAnalysed, asPrice } from "../words/mixing/chemistry.ts";
+import { originWords, sourceOfFigures, writeOverWords } from "../words/mixing/material.ts";
 
 export interface MaterialPageProps {
   readonly frame: Frame;

@@ -5,7 +5,7 @@ import { Hazards } from "../mixing/hazards.tsx";
 import { Document } from "../parts/document.tsx";
 import { Formula } from "../parts/formula.tsx";
 import type { Frame } from "../parts/frame.ts";
-import { makeUpOfMaterial, sourceOfFigures } from "../words/material.ts";
+import { makeUpOfMaterial, sourceOfFigures } from "../words/mixing/material.ts";
 import { IndexLine, type ListLine } from "./list-page.tsx";
 
 export interface MaterialsPageProps {

@@ -3,7 +3,7 @@ import type { VNode } from "preact";
 import type { ReferencePage as Reference, ReferenceField } from "../../src/records/reference.ts";
 import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";
-import { capital } from "../words/numbers.ts";
+import { capital } from "../words/english/numbers.ts";
 
 export interface ReferencePageProps {
   readonly frame: Frame;

@@ -6,7 +6,7 @@ import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
 import { Quotation } from "../parts/notes.tsx";
 import { Wall } from "../parts/wall.tsx";
-import { count, formatDay } from "../words/numbers.ts";
+import { count, formatDay } from "../words/english/numbers.ts";
 
 export interface SetPageProps {
   readonly frame: Frame;

@@ -3,9 +3,9 @@ import type { VNode } from "preact";
 import type { CatalogueStep } from "../../src/catalogue/types.ts";
 import { MindingLines } from "../mixing/minding.tsx";
 import { type Definition, Definitions } from "../parts/definitions.tsx";
-import { count, spoken } from "../words/numbers.ts";
-import { firingSentence } from "../words/outcome.ts";
-import { stepWords } from "../words/steps.ts";
+import { count, spoken } from "../words/english/numbers.ts";
+import { firingSentence } from "../words/tile/outcome.ts";
+import { stepWords } from "../words/tile/steps.ts";
 import type { TilePageProps } from "./tile-props.ts";
 
 export function AgainCard(props: TilePageProps): VNode {

@@ -9,7 +9,7 @@ import { Outcome } from "../parts/outcome.tsx";
 import { Plates } from "../parts/plates.tsx";
 import { TileFiringWords } from "../parts/tile-firing.tsx";
 import { Strip } from "../parts/wall.tsx";
-import { tileSentence } from "../words/outcome.ts";
+import { tileSentence } from "../words/tile/outcome.ts";
 import { AgainCard } from "./tile-again.tsx";
 import type { TilePageProps } from "./tile-props.ts";
 

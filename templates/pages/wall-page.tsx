@@ -4,8 +4,8 @@ import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
 import { Wall } from "../parts/wall.tsx";
-import { count } from "../words/numbers.ts";
-import { waitingSentence } from "../words/waiting.ts";
+import { count } from "../words/english/numbers.ts";
+import { waitingSentence } from "../words/site/waiting.ts";
 
 /** A way in: a name, where it leads, how many tiles are there. */
 export interface WayIn {

@@ -2,7 +2,7 @@
 import type { VNode } from "preact";
 import type { CatalogueGlaze } from "../../src/catalogue/types.ts";
 import { presentOxides } from "../../src/terms/oxides.ts";
-import { asPerCent, formatMoles } from "../words/chemistry.ts";
+import { asPerCent, formatMoles } from "../words/mixing/chemistry.ts";
 import { Definitions } from "./definitions.tsx";
 import { Formula } from "./formula.tsx";
 

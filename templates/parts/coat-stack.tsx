@@ -7,8 +7,8 @@ import type { CatalogueStep, Link, TileFiring } from "../../src/catalogue/types.
 import { DrawingKey } from "../drawing/drawing-key.tsx";
 import { coatsHigh, LaneDrawing } from "../drawing/layer-drawing.tsx";
 import type { LayerView } from "../drawing/layer-view.ts";
-import { spoken } from "../words/numbers.ts";
-import { coatWords, firingName, markPlace, markWords, shelfWords } from "../words/steps.ts";
+import { spoken } from "../words/english/numbers.ts";
+import { coatWords, firingName, markPlace, markWords, shelfWords } from "../words/tile/steps.ts";
 
 export interface CoatStackProps {
   readonly root: string;

@@ -2,12 +2,12 @@
 import type { VNode } from "preact";
 import type { ColourTrust, ControlTwin } from "../../src/catalogue/types.ts";
 import type { Aspect } from "../../src/likeness/make-up.ts";
-import { trustSentence } from "../words/colour.ts";
-import { twinSentence } from "../words/control.ts";
-import { unwrittenWords } from "../words/likeness.ts";
-import { capital, formatDay } from "../words/numbers.ts";
-import { lookWords } from "../words/outcome.ts";
-import { shelfWords } from "../words/steps.ts";
+import { trustSentence } from "../words/colour/measured.ts";
+import { capital, formatDay } from "../words/english/numbers.ts";
+import { twinSentence } from "../words/tile/control.ts";
+import { unwrittenWords } from "../words/tile/likeness.ts";
+import { lookWords } from "../words/tile/outcome.ts";
+import { shelfWords } from "../words/tile/steps.ts";
 import type { TileEntry } from "./entry.ts";
 import { Photograph } from "./photograph.tsx";
 import { NoPhotograph } from "./wall.tsx";

@@ -1,6 +1,6 @@
 /** The whole document around a page: head, masthead, main part, foot. */
 import type { ComponentChildren, VNode } from "preact";
-import { missingSentence } from "../words/waiting.ts";
+import { missingSentence } from "../words/site/waiting.ts";
 import type { Frame, Section } from "./frame.ts";
 import { Masthead } from "./masthead.tsx";
 import { SiteFoot } from "./site-foot.tsx";

@@ -9,9 +9,9 @@ import {
   temperatureInBothUnits,
 } from "../../src/firing/units.ts";
 import { ConePack } from "../charts/cone-pack.tsx";
-import { witnessWords } from "../words/firing.ts";
-import { capital, tied } from "../words/numbers.ts";
-import { shelfWords } from "../words/steps.ts";
+import { capital, tied } from "../words/english/numbers.ts";
+import { witnessWords } from "../words/firing/load.ts";
+import { shelfWords } from "../words/tile/steps.ts";
 import { Definitions } from "./definitions.tsx";
 
 interface FactsProps {

@@ -2,9 +2,9 @@
 import type { VNode } from "preact";
 import type { CatalogueFiring } from "../../src/catalogue/types.ts";
 import { CurveGlyph } from "../charts/small-curve.tsx";
-import { capital, formatDay } from "../words/numbers.ts";
-import { firingName } from "../words/steps.ts";
-import { storyHeading, witnessSummary } from "../words/story.ts";
+import { capital, formatDay } from "../words/english/numbers.ts";
+import { storyHeading, witnessSummary } from "../words/firing/story.ts";
+import { firingName } from "../words/tile/steps.ts";
 
 export function FiringLines(props: {
   readonly root: string;

@@ -8,8 +8,6 @@ import type {
   MeasuredAlone,
 } from "../../src/catalogue/types.ts";
 import { type Cone, compareCones } from "../../src/terms/cones.ts";
-import { trustSentence } from "../words/colour.ts";
-import { shownWords } from "../words/colour-plate.ts";
 import {
   aloneWords,
   findingSentence,
@@ -17,8 +15,10 @@ import {
   tableCaption,
   type Varying,
   whatVaries,
-} from "../words/glaze-colour.ts";
-import { capital, count } from "../words/numbers.ts";
+} from "../words/colour/glaze-alone.ts";
+import { trustSentence } from "../words/colour/measured.ts";
+import { shownWords } from "../words/colour/plate.ts";
+import { capital, count } from "../words/english/numbers.ts";
 import { ColourSwatch } from "./colour-swatch.tsx";
 
 interface ColoursAloneProps {

@@ -1,7 +1,7 @@
 /** What a laboratory found, and exactly what that covers. */
 import type { VNode } from "preact";
 import type { LeachTest } from "../../src/records/leach-test.ts";
-import { formatDay, listed } from "../words/numbers.ts";
+import { formatDay, listed } from "../words/english/numbers.ts";
 
 export function LeachTests({ tests }: { readonly tests: readonly LeachTest[] }): VNode | null {
   if (tests.length === 0) return null;

@@ -2,8 +2,8 @@
 import type { ComponentChildren, VNode } from "preact";
 import type { CatalogueTile } from "../../src/catalogue/types.ts";
 import type { Result } from "../../src/records/tile.ts";
-import { capital, formatDay, spoken } from "../words/numbers.ts";
-import { againSentence, fateSentence, runWords, stageName } from "../words/outcome.ts";
+import { capital, formatDay, spoken } from "../words/english/numbers.ts";
+import { againSentence, fateSentence, runWords, stageName } from "../words/tile/outcome.ts";
 import { Swatches } from "./swatches.tsx";
 
 interface OutcomeProps {

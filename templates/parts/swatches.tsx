@@ -1,7 +1,7 @@
 /** Measured colour: a swatch for each part of the palette, and what was measured in figures. */
 import type { VNode } from "preact";
 import type { MeasuredColour } from "../../src/catalogue/types.ts";
-import { colourSentence, spreadSentences } from "../words/colour.ts";
+import { colourSentence, spreadSentences } from "../words/colour/measured.ts";
 
 interface SwatchesProps {
   readonly root: string;

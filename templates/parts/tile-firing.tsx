@@ -3,8 +3,8 @@ import type { VNode } from "preact";
 import type { TileFiring } from "../../src/catalogue/types.ts";
 import type { TemperatureUnit } from "../../src/firing/units.ts";
 import { TileCurve } from "../charts/small-curve.tsx";
-import { firingHead, firingTail } from "../words/outcome.ts";
-import { besideTile } from "../words/story.ts";
+import { besideTile } from "../words/firing/story.ts";
+import { firingHead, firingTail } from "../words/tile/outcome.ts";
 
 export function TileFiringWords(props: {
   readonly root: string;

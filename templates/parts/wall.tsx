@@ -1,7 +1,7 @@
 /** Photographs edge to edge, all of one shape: the wall, and the strip, which is one row of it. */
 import type { VNode } from "preact";
 import { LayerDrawing } from "../drawing/layer-drawing.tsx";
-import { stageName } from "../words/outcome.ts";
+import { stageName } from "../words/tile/outcome.ts";
 import type { TileEntry } from "./entry.ts";
 import { Photograph } from "./photograph.tsx";
 

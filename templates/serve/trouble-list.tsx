@@ -1,6 +1,6 @@
 /** The faults that keep the site from being built, each with its mend. */
 import type { VNode } from "preact";
-import { count } from "../words/numbers.ts";
+import { count } from "../words/english/numbers.ts";
 import type { ToldFault, Trouble } from "./trouble.ts";
 
 /** `3 errors in the records.` */

@@ -33,8 +33,8 @@ const bounded: Readonly<Record<string, string>> = {
     "one line of a record that is refused: longestYaml; and counted numbers",
   "src/setup.mjs": "the version of Node",
   "src/terms/oxides.ts": "one formula: longestValue",
-  "templates/words/chemistry.ts": "numbers that the program made",
-  "templates/words/numbers.ts": "numbers that the program made",
+  "templates/words/mixing/chemistry.ts": "numbers that the program made",
+  "templates/words/english/numbers.ts": "numbers that the program made",
 };
 
 test("no regular expression takes longer than its text, but those whose text is bounded", () => {

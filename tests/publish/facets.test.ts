@@ -3,7 +3,7 @@ import { makeCatalogue } from "../../src/catalogue/make.ts";
 import type { MeasuredColour } from "../../src/catalogue/types.ts";
 import { makeFacets, makeFacetsScript } from "../../src/publish/facets.ts";
 import type { FacetName } from "../../src/publish/facets-file.ts";
-import { trustSentence } from "../../templates/words/colour.ts";
+import { trustSentence } from "../../templates/words/colour/measured.ts";
 import { archive, coat, fired, glaze, result, tile } from "../checks/support.ts";
 
 const catalogue = makeCatalogue(

@@ -2,7 +2,7 @@ import { renderToString } from "preact-render-to-string";
 import { describe, expect, test } from "vitest";
 import type { Lab } from "../../src/colour/cielab.ts";
 import { listPages } from "../../src/publish/pages/all.ts";
-import { plateCounts } from "../../templates/words/colour-plate.ts";
+import { plateCounts } from "../../templates/words/colour/plate.ts";
 import {
   alone,
   type Coloured,

@@ -2,7 +2,7 @@ import { render } from "preact-render-to-string";
 import { describe, expect, it } from "vitest";
 import { listPages } from "../../src/publish/pages/all.ts";
 import type { Firing } from "../../src/records/archive.ts";
-import { storyHeading, storySentence } from "../../templates/words/story.ts";
+import { storyHeading, storySentence } from "../../templates/words/firing/story.ts";
 import { coat, fired, glaze, result, set, tile } from "../checks/support.ts";
 import { catalogueOf, coneSix, type Fields, firingOf, load, logTo } from "./support/firings.ts";
 

@@ -1,6 +1,6 @@
 /** The plate of colours. */
 import { ColoursPage, type PlateMark } from "../../../templates/pages/colours-page.tsx";
-import { plateSentence } from "../../../templates/words/colour-plate.ts";
+import { plateSentence } from "../../../templates/words/colour/plate.ts";
 import { idKey } from "../../terms/ids.ts";
 import type { Page } from "../page.ts";
 import type { Site } from "./site.ts";

@@ -6,8 +6,8 @@ import { ListPage } from "../../../templates/pages/list-page.tsx";
 import { MaterialPage } from "../../../templates/pages/material-page.tsx";
 import { MaterialsPage } from "../../../templates/pages/materials-page.tsx";
 import { PairPage } from "../../../templates/pages/pair-page.tsx";
-import { glazeKind, glazeSentence } from "../../../templates/words/glaze.ts";
-import { capital, count } from "../../../templates/words/numbers.ts";
+import { capital, count } from "../../../templates/words/english/numbers.ts";
+import { glazeKind, glazeSentence } from "../../../templates/words/glaze/glaze.ts";
 import { companiesOf } from "../../catalogue/mixing/companies.ts";
 import type {
   CatalogueGlaze,

@@ -2,8 +2,8 @@
 import { ListPage, type ListPageProps } from "../../../templates/pages/list-page.tsx";
 import { SetPage, setSentence } from "../../../templates/pages/set-page.tsx";
 import { TilesPage } from "../../../templates/pages/tiles-page.tsx";
-import { clayFacts, claySentence } from "../../../templates/words/clay.ts";
-import { capital, count } from "../../../templates/words/numbers.ts";
+import { clayFacts, claySentence } from "../../../templates/words/clay/clay.ts";
+import { capital, count } from "../../../templates/words/english/numbers.ts";
 import type { CatalogueClay, CatalogueSet } from "../../catalogue/types.ts";
 import { surfaces } from "../../terms/choices.ts";
 import { renderNotes } from "../markdown.ts";

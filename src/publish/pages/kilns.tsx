@@ -1,6 +1,6 @@
 /** A page for each kiln. */
 import { KilnPage } from "../../../templates/pages/kiln-page.tsx";
-import { kilnSentence } from "../../../templates/words/kiln.ts";
+import { kilnSentence } from "../../../templates/words/firing/kiln.ts";
 import type { CatalogueKiln } from "../../catalogue/types.ts";
 import type { Page } from "../page.ts";
 import { controlsIn } from "./controls.ts";

@@ -1,7 +1,7 @@
 /** Tiles that a reader of one may want to see next. */
 import type { TilePageProps } from "../../../templates/pages/tile-props.ts";
-import { unwrittenWords } from "../../../templates/words/likeness.ts";
-import { count } from "../../../templates/words/numbers.ts";
+import { count } from "../../../templates/words/english/numbers.ts";
+import { unwrittenWords } from "../../../templates/words/tile/likeness.ts";
 import type { CatalogueTile } from "../../catalogue/types.ts";
 import { unknownAspects } from "../../likeness/alike.ts";
 import { idKey } from "../../terms/ids.ts";

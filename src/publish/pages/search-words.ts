@@ -1,6 +1,6 @@
 /** The words under which a page is found. */
-import { spoken } from "../../../templates/words/numbers.ts";
-import { stepWords } from "../../../templates/words/steps.ts";
+import { spoken } from "../../../templates/words/english/numbers.ts";
+import { stepWords } from "../../../templates/words/tile/steps.ts";
 import type { CatalogueGlaze, CatalogueTile } from "../../catalogue/types.ts";
 import { presentOxides, toUnicodeSubscripts } from "../../terms/oxides.ts";
 

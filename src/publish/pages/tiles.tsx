@@ -2,7 +2,7 @@
 import { MovedPage } from "../../../templates/pages/moved-page.tsx";
 import { TilePage } from "../../../templates/pages/tile-page.tsx";
 import { smallFile } from "../../../templates/parts/photograph.tsx";
-import { tied } from "../../../templates/words/numbers.ts";
+import { tied } from "../../../templates/words/english/numbers.ts";
 import { firingsOf } from "../../catalogue/kilns/firings.ts";
 import type { CatalogueTile, Link } from "../../catalogue/types.ts";
 import { renderNotes } from "../markdown.ts";

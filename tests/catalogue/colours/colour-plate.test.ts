@@ -9,7 +9,7 @@ import {
 import { pickEvenly } from "../../../src/catalogue/pick-evenly.ts";
 import type { CatalogueTile } from "../../../src/catalogue/types.ts";
 import type { Lab } from "../../../src/colour/cielab.ts";
-import { bandWords } from "../../../templates/words/colour-plate.ts";
+import { bandWords } from "../../../templates/words/colour/plate.ts";
 import { measured } from "../measured.ts";
 import { alone, colouredCatalogue, grey } from "./colour-support.ts";
 

@@ -1,17 +1,17 @@
 import { describe, expect, test } from "vitest";
-import type { Lab } from "../../../src/colour/cielab.ts";
+import type { Lab } from "../../../../src/colour/cielab.ts";
 import {
   aloneWords,
   findingSentence,
   tableCaption,
   whatVaries,
-} from "../../../templates/words/glaze-colour.ts";
+} from "../../../../templates/words/colour/glaze-alone.ts";
 import {
   type Alone,
   alone,
   type Coloured,
   sootOf,
-} from "../../catalogue/colours/colour-support.ts";
+} from "../../../catalogue/colours/colour-support.ts";
 
 const blue: Lab = [45, 0, -35];
 const brown: Lab = [45, 12, 25];

@@ -1,8 +1,12 @@
 import { describe, expect, test } from "vitest";
-import type { CatalogueTile, TileFiring } from "../../../src/catalogue/types.ts";
-import { count, formatDay, grouped, listed } from "../../../templates/words/numbers.ts";
-import { firingSentence, lookWords, tileSentence } from "../../../templates/words/outcome.ts";
-import { cone } from "../../checks/support.ts";
+import type { CatalogueTile, TileFiring } from "../../../../src/catalogue/types.ts";
+import { count, formatDay, grouped, listed } from "../../../../templates/words/english/numbers.ts";
+import {
+  firingSentence,
+  lookWords,
+  tileSentence,
+} from "../../../../templates/words/tile/outcome.ts";
+import { cone } from "../../../checks/support.ts";
 
 const firing = {
   kind: "glaze",

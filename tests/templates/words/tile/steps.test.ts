@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { coatWords, stepWords, whereWords } from "../../../templates/words/steps.ts";
-import { coat, fired, removed, resist } from "../../checks/support.ts";
+import { coatWords, stepWords, whereWords } from "../../../../templates/words/tile/steps.ts";
+import { coat, fired, removed, resist } from "../../../checks/support.ts";
 
 const nameOf = (id: string) => ({ soot: "Soot", plum: "Plum", sky: "Sky" })[id] ?? id;
 const words = (step: Parameters<typeof stepWords>[0]) => stepWords(step, nameOf);

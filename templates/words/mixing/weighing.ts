@@ -1,9 +1,9 @@
 /** What a weighing sheet says of density. */
 
-import type { DryDensity } from "../../src/catalogue/types.ts";
-import { dryGrams } from "../../src/chemistry/weighing.ts";
+import type { DryDensity } from "../../../src/catalogue/types.ts";
+import { dryGrams } from "../../../src/chemistry/weighing.ts";
+import { listed } from "../english/numbers.ts";
 import { fixed, roughly } from "./chemistry.ts";
-import { listed } from "./numbers.ts";
 
 /** What the density rests on, its range, and what that does to a litre at 1.45. */
 export function densityWords({ low, likely, high, unknown }: DryDensity): string {

@@ -6,9 +6,9 @@ import type {
   FiringStory,
   LikelyReading,
   TileFiring,
-} from "../../src/catalogue/types.ts";
-import { capital, listed } from "./numbers.ts";
-import { shelfWords } from "./steps.ts";
+} from "../../../src/catalogue/types.ts";
+import { capital, listed } from "../english/numbers.ts";
+import { shelfWords } from "../tile/steps.ts";
 
 /** The story's outcome as a heading: `Fired as planned`, `An uneven firing`. */
 export function storyHeading(firing: Pick<CatalogueFiring, "on" | "story">): string {

@@ -1,7 +1,7 @@
 /** What is published of the figures that a mixer looks for first: a second opinion, after the tiles. */
-import { ratioField, ratioRegion, surfacesOf } from "../../src/catalogue/mixing/maps.ts";
-import type { MixFigure, SeenOutcome } from "../../src/catalogue/types.ts";
-import { listed } from "./numbers.ts";
+import { ratioField, ratioRegion, surfacesOf } from "../../../src/catalogue/mixing/maps.ts";
+import type { MixFigure, SeenOutcome } from "../../../src/catalogue/types.ts";
+import { listed } from "../english/numbers.ts";
 
 /**
  * None of it is a pass or a fail: the lines were drawn for one kind of glaze at one cone.

@@ -1,7 +1,7 @@
 /** Measured colour in words, and how far a difference between two colours can be trusted. */
-import type { ColourTrust, MeasuredColour } from "../../src/catalogue/types.ts";
-import { roundDifference } from "../../src/colour/difference.ts";
-import { capital, count } from "./numbers.ts";
+import type { ColourTrust, MeasuredColour } from "../../../src/catalogue/types.ts";
+import { roundDifference } from "../../../src/colour/difference.ts";
+import { capital, count } from "../english/numbers.ts";
 
 /**
  * What stands wherever a colour difference is shown: `Tiles made and fired alike were measured up

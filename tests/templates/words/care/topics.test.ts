@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { careTopics } from "../../../templates/words/care.ts";
+import { careTopics } from "../../../../templates/words/care/topics.ts";
 
 it("the care page says that no program finds a face or handwriting in a picture", () => {
   const words = careTopics.find(({ id }) => id === "photographs")?.words.join(" ") ?? "";

@@ -1,6 +1,6 @@
 /** What the figures of a material rest on, in words. */
-import type { CarriedMaterial, MaterialMakeUp } from "../../src/catalogue/types.ts";
-import { presentOxides } from "../../src/terms/oxides.ts";
+import type { CarriedMaterial, MaterialMakeUp } from "../../../src/catalogue/types.ts";
+import { presentOxides } from "../../../src/terms/oxides.ts";
 import { asAnalysed } from "./chemistry.ts";
 
 /** What a material's figures are, without a full stop. */

@@ -1,6 +1,6 @@
 /** What makes tiles alike or unlike, in words. */
-import type { Aspect } from "../../src/likeness/make-up.ts";
-import { listed } from "./numbers.ts";
+import type { Aspect } from "../../../src/likeness/make-up.ts";
+import { listed } from "../english/numbers.ts";
 
 const unwritten: Readonly<Record<Aspect, string>> = {
   area: "where it lies",

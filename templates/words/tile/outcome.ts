@@ -1,7 +1,7 @@
 /** What the kiln did, and what came out of it, in words. */
-import type { CatalogueTile, TileFiring } from "../../src/catalogue/types.ts";
-import { type Again, type Fate, type Stage, textures } from "../../src/terms/choices.ts";
-import { formatDay, listed, spoken } from "./numbers.ts";
+import type { CatalogueTile, TileFiring } from "../../../src/catalogue/types.ts";
+import { type Again, type Fate, type Stage, textures } from "../../../src/terms/choices.ts";
+import { formatDay, listed, spoken } from "../english/numbers.ts";
 import { shelfWords } from "./steps.ts";
 
 const kinds = {

@@ -1,9 +1,9 @@
 /** One kiln load in words. */
-import type { FiringFacts } from "../../src/catalogue/types.ts";
-import type { Witness } from "../../src/records/firing.ts";
-import { compareCones } from "../../src/terms/cones.ts";
-import { formatDay, listed } from "./numbers.ts";
-import { firingName } from "./steps.ts";
+import type { FiringFacts } from "../../../src/catalogue/types.ts";
+import type { Witness } from "../../../src/records/firing.ts";
+import { compareCones } from "../../../src/terms/cones.ts";
+import { formatDay, listed } from "../english/numbers.ts";
+import { firingName } from "../tile/steps.ts";
 
 /** `Glaze firing of The Wardrobe, electric, in oxidation, aimed at cone 6, on 18 October 2026.` */
 export function loadSentence(firing: FiringFacts): string {

@@ -1,6 +1,6 @@
 /** The plate of all colours, in words. */
-import type { ColourPlate } from "../../src/catalogue/types.ts";
-import { count, grouped, listed } from "./numbers.ts";
+import type { ColourPlate } from "../../../src/catalogue/types.ts";
+import { count, grouped, listed } from "../english/numbers.ts";
 
 /** The bands of lightness, the lightest first: what stands before a colour's name. */
 export const bandWords: readonly string[] = ["pale", "light", "mid", "deep", "dark"];

@@ -1,7 +1,7 @@
 /** A coat stack in words: what the list beside a drawing says, and what is read aloud of it. */
-import type { CoatStep, RemoveStep, ResistStep, TileStep } from "../../src/records/archive.ts";
-import type { Area, KindOfFiring, Removal, Way } from "../../src/terms/choices.ts";
-import { count, listed } from "./numbers.ts";
+import type { CoatStep, RemoveStep, ResistStep, TileStep } from "../../../src/records/archive.ts";
+import type { Area, KindOfFiring, Removal, Way } from "../../../src/terms/choices.ts";
+import { count, listed } from "../english/numbers.ts";
 
 const howItWentOn: Readonly<Record<Way, string>> = {
   brush: "brushed",

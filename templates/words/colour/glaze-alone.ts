@@ -1,9 +1,9 @@
 /** The colour of a glaze alone, in words. */
-import type { ColourFinding, GlazeOnClay, MeasuredAlone } from "../../src/catalogue/types.ts";
-import { roundDifference } from "../../src/colour/difference.ts";
-import { unwrittenWords } from "./likeness.ts";
-import { capital, count, listed, spoken } from "./numbers.ts";
-import { wayWords, whereWords } from "./steps.ts";
+import type { ColourFinding, GlazeOnClay, MeasuredAlone } from "../../../src/catalogue/types.ts";
+import { roundDifference } from "../../../src/colour/difference.ts";
+import { capital, count, listed, spoken } from "../english/numbers.ts";
+import { unwrittenWords } from "../tile/likeness.ts";
+import { wayWords, whereWords } from "../tile/steps.ts";
 
 const airs = {
   neutral: "in a neutral atmosphere",

@@ -1,8 +1,8 @@
 /** What a glaze is, in words. */
-import type { GlazeFacts } from "../../src/catalogue/types.ts";
-import type { KindOfGlaze, LabelClaim } from "../../src/terms/choices.ts";
-import { formatConeRange } from "../../src/terms/cones.ts";
-import { listed } from "./numbers.ts";
+import type { GlazeFacts } from "../../../src/catalogue/types.ts";
+import type { KindOfGlaze, LabelClaim } from "../../../src/terms/choices.ts";
+import { formatConeRange } from "../../../src/terms/cones.ts";
+import { listed } from "../english/numbers.ts";
 
 const kinds: Readonly<Record<KindOfGlaze, string>> = {
   glaze: "glaze",

@@ -1,8 +1,8 @@
 /** A kiln in words. */
-import type { CatalogueKiln, KilnShelf } from "../../src/catalogue/types.ts";
-import { coneCount } from "./control.ts";
-import { capital, count, formatDay, listed } from "./numbers.ts";
-import { shelfWords } from "./steps.ts";
+import type { CatalogueKiln, KilnShelf } from "../../../src/catalogue/types.ts";
+import { capital, count, formatDay, listed } from "../english/numbers.ts";
+import { coneCount } from "../tile/control.ts";
+import { shelfWords } from "../tile/steps.ts";
 
 /** `An electric kiln with 12 firings here, 14 September 2025 to 15 November 2026, and one to come.` */
 export function kilnSentence({ heatedBy, firings }: CatalogueKiln): string {

@@ -1,6 +1,6 @@
 /** What is said of records that a site was published without. */
-import type { KindOfWaiting, WaitingRecord } from "../parts/waiting.ts";
-import { count } from "./numbers.ts";
+import type { KindOfWaiting, WaitingRecord } from "../../parts/waiting.ts";
+import { count } from "../english/numbers.ts";
 
 /** `3 records wait to be mended.` */
 export function waitingSentence(records: number): string {

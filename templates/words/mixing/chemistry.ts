@@ -1,7 +1,7 @@
 /** Figures and sentences of chemistry, to as many places as can be trusted. */
-import type { ClayFit, Fit, FitFault, SeenFault } from "../../src/catalogue/types.ts";
-import { withPlaces } from "../../src/terms/figures.ts";
-import { count, formatDay, listed } from "./numbers.ts";
+import type { ClayFit, Fit, FitFault, SeenFault } from "../../../src/catalogue/types.ts";
+import { withPlaces } from "../../../src/terms/figures.ts";
+import { count, formatDay, listed } from "../english/numbers.ts";
 
 export {
   asAnalysed,
@@ -10,7 +10,7 @@ export {
   readOnScale,
   roughly,
   withPlaces as fixed,
-} from "../../src/terms/figures.ts";
+} from "../../../src/terms/figures.ts";
 
 /** Moles of a unity formula: three figures, and never more than three decimals. */
 export function formatMoles(moles: number): string {

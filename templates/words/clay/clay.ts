@@ -1,7 +1,7 @@
 /** What a clay is, in words and figures. */
-import type { CatalogueClay } from "../../src/catalogue/types.ts";
-import { formatConeRange } from "../../src/terms/cones.ts";
-import { capital } from "./numbers.ts";
+import type { CatalogueClay } from "../../../src/catalogue/types.ts";
+import { formatConeRange } from "../../../src/terms/cones.ts";
+import { capital } from "../english/numbers.ts";
 
 /** `Warm buff, for cones 5–7.` */
 export function claySentence({ colour, cones, reclaim }: CatalogueClay): string {

@@ -1,7 +1,11 @@
 import { describe, expect, it } from "vitest";
-import type { MeasuredColour } from "../../../src/catalogue/types.ts";
-import { roundDifference } from "../../../src/colour/difference.ts";
-import { colourSentence, spreadSentences, trustSentence } from "../../../templates/words/colour.ts";
+import type { MeasuredColour } from "../../../../src/catalogue/types.ts";
+import { roundDifference } from "../../../../src/colour/difference.ts";
+import {
+  colourSentence,
+  spreadSentences,
+  trustSentence,
+} from "../../../../templates/words/colour/measured.ts";
 
 describe("how far a colour difference can be trusted", () => {
   it("is said with what it rests on", () => {

@@ -1,6 +1,6 @@
 /** What a control tile's twin tells, in words. */
-import type { ControlTwin } from "../../src/catalogue/types.ts";
-import { listed } from "./numbers.ts";
+import type { ControlTwin } from "../../../src/catalogue/types.ts";
+import { listed } from "../english/numbers.ts";
 
 /**
  * `Unlike CT-01: satin, not gloss; underfired. Its shelf was 1½ cones cooler: the firing did

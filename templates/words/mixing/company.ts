@@ -5,9 +5,9 @@ import type {
   Outcome,
   PlacedGlaze,
   SeenOutcome,
-} from "../../src/catalogue/types.ts";
+} from "../../../src/catalogue/types.ts";
+import { capital, count, listed } from "../english/numbers.ts";
 import { fixed, formatMoles } from "./chemistry.ts";
-import { capital, count, listed } from "./numbers.ts";
 
 export const figureNames: Readonly<Record<MixFigure, string>> = {
   silicaToAlumina: "Silica to one of alumina",

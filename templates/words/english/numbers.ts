@@ -1,5 +1,5 @@
 /** Numbers, days and lists as they stand in a sentence. */
-import { groupThousands } from "../../src/terms/figures.ts";
+import { groupThousands } from "../../../src/terms/figures.ts";
 
 /** `1 tile`, `24 tiles`. */
 export function count(number: number, one: string, many = `${one}s`): string {
