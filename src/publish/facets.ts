@@ -12,7 +12,7 @@ import {
   type Trust,
 } from "./facets-file.ts";
 import { namesTopFirst } from "./pages/site.ts";
-import { thumbnailUrl } from "./pages/tiles.tsx";
+import { thumbnailUrl } from "./pages/tiles.ts";
 
 export function makeFacets(catalogue: Catalogue): Facets {
   const { tiles } = catalogue;

@@ -15,8 +15,21 @@ export interface SearchEntry {
 export interface Page {
   /** The file, relative to the root of the site: `tiles/tb-014.html`. */
   readonly path: string;
-  /** Makes the page's markup; pure, so that equal props give equal bytes. */
-  readonly render: () => VNode;
+  /** Makes the markup from the props and from nothing else, so that equal props give equal bytes. */
+  readonly component: (props: never) => VNode;
+  /** Plain values: texts, numbers, true and false, null, and lists and objects of them. */
+  readonly props: object;
   /** Left out of search, feed and sitemap where null. */
   readonly search: SearchEntry | null;
+}
+
+/** A page whose props are those that its component asks for. */
+interface PageOf<Props extends object> extends Page {
+  readonly component: (props: Props) => VNode;
+  readonly props: NoInfer<Props>;
+}
+
+/** Puts a page together; the type check sees to it that component and props fit. */
+export function definePage<Props extends object>(page: PageOf<Props>): Page {
+  return page;
 }

@@ -2,6 +2,7 @@
 import { mkdir } from "node:fs/promises";
 import { relative } from "node:path";
 import Eleventy from "@11ty/eleventy";
+import { h } from "preact";
 import { renderToString } from "preact-render-to-string";
 import { carryOver } from "./carry.ts";
 import type { Page } from "./page.ts";
@@ -9,7 +10,7 @@ import type { Target } from "./staging.ts";
 
 /** A page as HTML, the whole document. */
 export function renderPage(page: Page): string {
-  return `<!doctype html>\n${showTurningSigns(renderToString(page.render()))}\n`;
+  return `<!doctype html>\n${showTurningSigns(renderToString(h(page.component, page.props as never)))}\n`;
 }
 
 /** Signs that turn letters around are shown by their codes, so that what is read is what was written. */

@@ -21,12 +21,13 @@ afterEach(async () => {
 function tile(code: string, words: string): Page {
   return {
     path: `tiles/${code.toLowerCase()}.html`,
-    render: () => h("p", null, code),
+    component: () => h("p", null),
+    props: {},
     search: { title: code, kind: "Tile", words, picture: null },
   };
 }
 
-const notFound: Page = { path: "404.html", render: () => h("p", null, "None"), search: null };
+const notFound: Page = { ...tile("404", "None"), search: null };
 
 /** Every file of an index with the sum of its bytes. */
 async function index(site: string): Promise<Record<string, string>> {

@@ -16,7 +16,8 @@ const studio = {
 const search = { title: "TB-1", kind: "Tile", words: "", picture: null };
 const page = (path: string, found = true): Page => ({
   path,
-  render: () => h("p", null),
+  component: () => h("p", null),
+  props: {},
   search: found ? search : null,
 });
 

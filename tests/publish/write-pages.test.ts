@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { h } from "preact";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import type { Page } from "../../src/publish/page.ts";
+import { definePage, type Page } from "../../src/publish/page.ts";
 import { renderPage, writePages } from "../../src/publish/write-pages.ts";
 
 let base: string;
@@ -26,8 +26,12 @@ afterEach(async () => {
   await rm(base, { recursive: true, force: true });
 });
 
+function Words({ words }: { words: string }) {
+  return h("p", null, words);
+}
+
 function page(path: string, words: string): Page {
-  return { path, render: () => h("p", null, words), search: null };
+  return definePage({ path, component: Words, props: { words }, search: null });
 }
 
 const read = (path: string) => readFile(path, "utf8");

@@ -1,7 +1,7 @@
-import { renderToString } from "preact-render-to-string";
 import { describe, expect, test } from "vitest";
 import type { Lab } from "../../src/colour/cielab.ts";
 import { listPages } from "../../src/publish/pages/all.ts";
+import { renderPage } from "../../src/publish/write-pages.ts";
 import { plateCounts } from "../../templates/words/colour/plate.ts";
 import {
   alone,
@@ -15,7 +15,7 @@ const blue: Lab = [45, 0, -40];
 function pageOf(tiles: readonly Coloured[]) {
   const page = listPages(colouredCatalogue(tiles)).find(({ path }) => path === "colours.html");
   if (!page) throw new Error("no page of colours");
-  return { html: renderToString(page.render()), search: page.search };
+  return { html: renderPage(page), search: page.search };
 }
 
 describe("the page of colours", () => {

@@ -1,6 +1,6 @@
-import { render } from "preact-render-to-string";
 import { describe, expect, it } from "vitest";
 import { listPages } from "../../src/publish/pages/all.ts";
+import { renderPage } from "../../src/publish/write-pages.ts";
 import type { Firing } from "../../src/records/archive.ts";
 import { storyHeading, storySentence } from "../../templates/words/firing/story.ts";
 import { coat, fired, glaze, result, set, tile } from "../checks/support.ts";
@@ -58,7 +58,7 @@ function pagesOf(firings: readonly Firing[], parts: Parameters<typeof catalogueO
   const pages = listPages(catalogueOf(firings, parts));
   return (path: string): string => {
     const page = pages.find((each) => each.path === path);
-    return page ? render(page.render()) : "";
+    return page ? renderPage(page) : "";
   };
 }
 

@@ -1,15 +1,15 @@
 /** Which pages a site has. */
 import type { Catalogue } from "../../catalogue/types.ts";
 import type { Page } from "../page.ts";
-import { colourPages } from "./colours.tsx";
-import { conePages, firingPages } from "./firings.tsx";
-import { glazePages } from "./glazes.tsx";
-import { clayPages, makerPages, setPages, surfacePages } from "./groups.tsx";
-import { standingPages, wallPages } from "./home.tsx";
-import { kilnPages } from "./kilns.tsx";
-import { blendPages, mapPages } from "./mixing.tsx";
+import { colourPages } from "./colours.ts";
+import { conePages, firingPages } from "./firings.ts";
+import { glazePages } from "./glazes.ts";
+import { clayPages, makerPages, setPages, surfacePages } from "./groups.ts";
+import { standingPages, wallPages } from "./home.ts";
+import { kilnPages } from "./kilns.ts";
+import { blendPages, mapPages } from "./mixing.ts";
 import { makeSite, type SitePlace } from "./site.ts";
-import { tilePages } from "./tiles.tsx";
+import { tilePages } from "./tiles.ts";
 
 /** A site of its own, of which nothing was left out. */
 const wholeSite: SitePlace = { under: "", waiting: [] };

@@ -6,7 +6,7 @@ import { tied } from "../../../templates/words/english/numbers.ts";
 import { firingsOf } from "../../catalogue/kilns/firings.ts";
 import type { CatalogueTile, Link } from "../../catalogue/types.ts";
 import { renderNotes } from "../markdown.ts";
-import type { Page } from "../page.ts";
+import { definePage, type Page } from "../page.ts";
 import { relatedTiles, replicatesSentence } from "./related.ts";
 import { wordsOfTile } from "./search-words.ts";
 import type { Site } from "./site.ts";
@@ -30,30 +30,29 @@ function tilePage(
   after: CatalogueTile | undefined,
 ): Page {
   const names = site.names(tile);
-  return {
+  return definePage({
     path: tile.url,
-    render: () => (
-      <TilePage
-        frame={site.frame(tile.url)}
-        tile={tile}
-        names={names}
-        view={site.view(tile)}
-        unit={site.catalogue.studio.temperature}
-        notesHtml={renderNotes(tile.notes)}
-        before={toLink(before)}
-        after={toLink(after)}
-        related={relatedTiles(site, tile)}
-        programmes={programmesOf(site, tile)}
-        record={replicatesSentence(site, tile)}
-      />
-    ),
+    component: TilePage,
+    props: {
+      frame: site.frame(tile.url),
+      tile,
+      names,
+      view: site.view(tile),
+      unit: site.catalogue.studio.temperature,
+      notesHtml: renderNotes(tile.notes),
+      before: toLink(before),
+      after: toLink(after),
+      related: relatedTiles(site, tile),
+      programmes: programmesOf(site, tile),
+      record: replicatesSentence(site, tile),
+    },
     search: {
       title: names ? `${tile.id}: ${names}` : tile.id,
       kind: "Tile",
       words: wordsOfTile(tile, names),
       picture: thumbnailUrl(tile),
     },
-  };
+  });
 }
 
 function programmesOf({ firings }: Site, tile: CatalogueTile) {
@@ -72,9 +71,12 @@ export function thumbnailUrl(tile: CatalogueTile): string | null {
 }
 
 function movedPages(site: Site): readonly Page[] {
-  return site.catalogue.moved.map(({ from, url, to }) => ({
-    path: url,
-    render: () => <MovedPage frame={site.frame(url)} from={from} to={to} />,
-    search: null,
-  }));
+  return site.catalogue.moved.map(({ from, url, to }) =>
+    definePage({
+      path: url,
+      component: MovedPage,
+      props: { frame: site.frame(url), from, to },
+      search: null,
+    }),
+  );
 }

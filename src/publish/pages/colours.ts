@@ -2,7 +2,7 @@
 import { ColoursPage, type PlateMark } from "../../../templates/pages/colours-page.tsx";
 import { plateSentence } from "../../../templates/words/colour/plate.ts";
 import { idKey } from "../../terms/ids.ts";
-import type { Page } from "../page.ts";
+import { definePage, type Page } from "../page.ts";
 import type { Site } from "./site.ts";
 
 export function colourPages(site: Site): readonly Page[] {
@@ -18,18 +18,17 @@ export function colourPages(site: Site): readonly Page[] {
   }));
   const names = plate.rows.flatMap((row) => row.names.map(({ name }) => name));
   return [
-    {
+    definePage({
       path,
-      render: () => (
-        <ColoursPage frame={site.frame(path)} plate={plate} rows={rows} trust={trust} />
-      ),
+      component: ColoursPage,
+      props: { frame: site.frame(path), plate, rows, trust },
       search: {
         title: "Colours",
         kind: "Page",
         words: `${plateSentence} ${names.join(", ")}`,
         picture: null,
       },
-    },
+    }),
   ];
 }
 

@@ -19,8 +19,8 @@ import { kindsOfGlaze } from "../../terms/choices.ts";
 import { formatConeRange } from "../../terms/cones.ts";
 import { idKey } from "../../terms/ids.ts";
 import { renderNotes } from "../markdown.ts";
-import type { Page } from "../page.ts";
-import { loudOf, mapsByGlaze } from "./mixing.tsx";
+import { definePage, type Page } from "../page.ts";
+import { loudOf, mapsByGlaze } from "./mixing.ts";
 import { wordsOfGlaze } from "./search-words.ts";
 import type { Site } from "./site.ts";
 
@@ -38,27 +38,26 @@ export function glazePages(site: Site): readonly Page[] {
 
 function glazePage(site: Site, glaze: CatalogueGlaze, maps: readonly Link[]): Page {
   const alone = new Set(glaze.alone);
-  return {
+  return definePage({
     path: glaze.url,
-    render: () => (
-      <GlazePage
-        frame={site.frame(glaze.url)}
-        glaze={glaze}
-        notesHtml={renderNotes(glaze.notes)}
-        alone={site.entries(glaze.alone)}
-        others={site.entries(glaze.tiles.filter((code) => !alone.has(code)))}
-        trust={site.catalogue.trust}
-        maps={maps}
-        companies={companiesOf(glaze, site.catalogue.companies)}
-      />
-    ),
+    component: GlazePage,
+    props: {
+      frame: site.frame(glaze.url),
+      glaze,
+      notesHtml: renderNotes(glaze.notes),
+      alone: site.entries(glaze.alone),
+      others: site.entries(glaze.tiles.filter((code) => !alone.has(code))),
+      trust: site.catalogue.trust,
+      maps,
+      companies: companiesOf(glaze, site.catalogue.companies),
+    },
     search: {
       title: glaze.name,
       kind: capital(glazeKind(glaze.kind)),
       words: `${glazeSentence(glaze)} ${wordsOfGlaze(glaze)}`,
       picture: null,
     },
-  };
+  });
 }
 
 function listOfGlazes(site: Site): Page {
@@ -81,20 +80,20 @@ function listOfGlazes(site: Site): Page {
         colour: glaze.shownAs?.colour.hex ?? null,
       })),
   }));
-  return {
+  return definePage({
     path,
-    render: () => (
-      <ListPage
-        frame={site.frame(path)}
-        title="Glazes"
-        sentence="Everything that is put on clay here, bought or mixed, each with the colour it measured alone; hatched where that is not known."
-        section="glazes"
-        groups={groups}
-        empty="No glaze is written down yet. A record in recipes/glazes/ will stand here."
-      />
-    ),
+    component: ListPage,
+    props: {
+      frame: site.frame(path),
+      title: "Glazes",
+      sentence:
+        "Everything that is put on clay here, bought or mixed, each with the colour it measured alone; hatched where that is not known.",
+      section: "glazes",
+      groups,
+      empty: "No glaze is written down yet. A record in recipes/glazes/ will stand here.",
+    },
     search: null,
-  };
+  });
 }
 
 function pairPage(site: Site, pair: CataloguePair): Page[] {
@@ -103,41 +102,39 @@ function pairPage(site: Site, pair: CataloguePair): Page[] {
   if (!over || !under) return [];
   const title = `${pair.over.name} over ${pair.under.name}`;
   const reverse = pair.reverse === null ? undefined : site.pairs.get(pair.reverse);
-  const page: Page = {
+  const page = definePage({
     path: pair.url,
-    render: () => (
-      <PairPage
-        frame={site.frame(pair.url)}
-        pair={pair}
-        tiles={site.entries(pair.tiles)}
-        reverse={site.entries(reverse?.tiles ?? [])}
-        glazes={{ over, under }}
-      />
-    ),
+    component: PairPage,
+    props: {
+      frame: site.frame(pair.url),
+      pair,
+      tiles: site.entries(pair.tiles),
+      reverse: site.entries(reverse?.tiles ?? []),
+      glazes: { over, under },
+    },
     search: { title, kind: "Pair", words: title, picture: null },
-  };
+  });
   return [page];
 }
 
 function materialPage(site: Site, material: CatalogueMaterial): Page {
   const { name, url, formula, notes } = material;
-  return {
+  return definePage({
     path: url,
-    render: () => (
-      <MaterialPage
-        frame={site.frame(url)}
-        material={material}
-        notesHtml={renderNotes(notes)}
-        glazes={material.glazes.map((glaze) => ({ ...glaze, loud: loudOf(site, glaze.id) }))}
-      />
-    ),
+    component: MaterialPage,
+    props: {
+      frame: site.frame(url),
+      material,
+      notesHtml: renderNotes(notes),
+      glazes: material.glazes.map((glaze) => ({ ...glaze, loud: loudOf(site, glaze.id) })),
+    },
     search: {
       title: name,
       kind: "Material",
       words: [name, formula, notes].filter(Boolean).join(". "),
       picture: null,
     },
-  };
+  });
 }
 
 const basisWords = {
@@ -161,11 +158,10 @@ function listOfMaterials(site: Site): Page {
       .filter(Boolean)
       .join(", "),
   }));
-  return {
+  return definePage({
     path,
-    render: () => (
-      <MaterialsPage frame={site.frame(path)} lines={lines} carried={carriedMaterials} />
-    ),
+    component: MaterialsPage,
+    props: { frame: site.frame(path), lines, carried: carriedMaterials },
     search: null,
-  };
+  });
 }

@@ -2,7 +2,7 @@
 import { KilnPage } from "../../../templates/pages/kiln-page.tsx";
 import { kilnSentence } from "../../../templates/words/firing/kiln.ts";
 import type { CatalogueKiln } from "../../catalogue/types.ts";
-import type { Page } from "../page.ts";
+import { definePage, type Page } from "../page.ts";
 import { controlsIn } from "./controls.ts";
 import type { Site } from "./site.ts";
 
@@ -11,16 +11,15 @@ export function kilnPages(site: Site): readonly Page[] {
 }
 
 function kilnPage(site: Site, kiln: CatalogueKiln): Page {
-  return {
+  return definePage({
     path: kiln.url,
-    render: () => (
-      <KilnPage
-        frame={site.frame(kiln.url)}
-        kiln={kiln}
-        firings={site.catalogue.firings.filter((firing) => firing.kiln?.id === kiln.id)}
-        controls={controlsIn(site, kiln)}
-      />
-    ),
+    component: KilnPage,
+    props: {
+      frame: site.frame(kiln.url),
+      kiln,
+      firings: site.catalogue.firings.filter((firing) => firing.kiln?.id === kiln.id),
+      controls: controlsIn(site, kiln),
+    },
     search: { title: kiln.name, kind: "Kiln", words: kilnSentence(kiln), picture: null },
-  };
+  });
 }

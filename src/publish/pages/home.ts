@@ -6,8 +6,8 @@ import { ReferencePage } from "../../../templates/pages/reference-page.tsx";
 import { WaitingPage } from "../../../templates/pages/waiting-page.tsx";
 import { WallPage } from "../../../templates/pages/wall-page.tsx";
 import { makeReference } from "../../records/reference.ts";
-import type { Page } from "../page.ts";
-import { surfacesFound, surfaceUrl } from "./groups.tsx";
+import { definePage, type Page } from "../page.ts";
+import { surfacesFound, surfaceUrl } from "./groups.ts";
 import { notFoundPath, type Site } from "./site.ts";
 
 /** A wall longer than this is cut into pages, which a browser can hold and a reader can load. */
@@ -32,20 +32,19 @@ export function wallPages(site: Site): readonly Page[] {
   };
   return pages.map((path, here) => {
     const shown = tiles.slice(here * tilesOnAWall, (here + 1) * tilesOnAWall);
-    return {
+    return definePage({
       path,
-      render: () => (
-        <WallPage
-          frame={site.frame(path)}
-          total={tiles.length}
-          tiles={site.entries(shown.map((tile) => tile.id))}
-          {...ways}
-          pages={pages}
-          here={here}
-        />
-      ),
+      component: WallPage,
+      props: {
+        frame: site.frame(path),
+        total: tiles.length,
+        tiles: site.entries(shown.map((tile) => tile.id)),
+        ...ways,
+        pages,
+        here,
+      },
       search: null,
-    };
+    });
   });
 }
 
@@ -54,33 +53,35 @@ export function standingPages(site: Site): readonly Page[] {
   const frame = site.frame;
   const reference = makeReference();
   return [
-    {
+    definePage({
       path: "care.html",
-      render: () => <CarePage frame={frame("care.html")} />,
+      component: CarePage,
+      props: { frame: frame("care.html") },
       search: { title: "Care", kind: "Page", words: "dust food fumes kilns", picture: null },
-    },
-    {
+    }),
+    definePage({
       path: "about.html",
-      render: () => (
-        <AboutPage
-          frame={frame("about.html")}
-          studio={studio}
-          tiles={tiles.length}
-          glazes={glazes.length}
-        />
-      ),
+      component: AboutPage,
+      props: {
+        frame: frame("about.html"),
+        studio,
+        tiles: tiles.length,
+        glazes: glazes.length,
+      },
       search: null,
-    },
-    {
+    }),
+    definePage({
       path: "reference.html",
-      render: () => <ReferencePage frame={frame("reference.html")} reference={reference} />,
+      component: ReferencePage,
+      props: { frame: frame("reference.html"), reference },
       search: null,
-    },
-    {
+    }),
+    definePage({
       path: notFoundPath,
-      render: () => <NotFoundPage frame={{ ...frame(notFoundPath), canonical: null }} />,
+      component: NotFoundPage,
+      props: { frame: { ...frame(notFoundPath), canonical: null } },
       search: null,
-    },
+    }),
     ...waitingPages(site),
   ];
 }
@@ -89,6 +90,6 @@ export function standingPages(site: Site): readonly Page[] {
 function waitingPages({ frame, waiting }: Site): readonly Page[] {
   if (waiting.length === 0) return [];
   const path = "waiting.html";
-  const render = () => <WaitingPage frame={frame(path)} waiting={waiting} />;
-  return [{ path, render, search: null }];
+  const props = { frame: frame(path), waiting };
+  return [definePage({ path, component: WaitingPage, props, search: null })];
 }

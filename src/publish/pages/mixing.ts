@@ -7,7 +7,7 @@ import { smallFile } from "../../../templates/parts/photograph.tsx";
 import type { CatalogueBlend, CatalogueGlaze, CatalogueMap, Link } from "../../catalogue/types.ts";
 import { idKey } from "../../terms/ids.ts";
 import { addTo } from "../../terms/index-by.ts";
-import type { Page } from "../page.ts";
+import { definePage, type Page } from "../page.ts";
 import type { Site } from "./site.ts";
 
 export function blendPages(site: Site): readonly Page[] {
@@ -18,38 +18,36 @@ export function blendPages(site: Site): readonly Page[] {
     url: blend.url,
     told: [loudOfMembers(site, blend), blendSentence(blend)].filter(Boolean).join(". "),
   }));
-  const list: Page = {
+  const list = definePage({
     path,
-    render: () => (
-      <ListPage
-        frame={site.frame(path)}
-        title="Blends"
-        sentence="Blends of two or three glazes, side by side in steps."
-        section="glazes"
-        groups={[{ title: "", lines }]}
-        empty="No blend is here yet. tilebook new --blend writes the records of one."
-      />
-    ),
+    component: ListPage,
+    props: {
+      frame: site.frame(path),
+      title: "Blends",
+      sentence: "Blends of two or three glazes, side by side in steps.",
+      section: "glazes",
+      groups: [{ title: "", lines }],
+      empty: "No blend is here yet. tilebook new --blend writes the records of one.",
+    },
     search: null,
-  };
+  });
   return [list, ...blends.map((blend) => blendPage(site, blend))];
 }
 
 function blendPage(site: Site, blend: CatalogueBlend): Page {
   const glazes = blend.members.flatMap(({ glaze }) => findGlaze(site, glaze.id) ?? []);
   const entry = (code: string | null) => (code === null ? null : (site.entries([code])[0] ?? null));
-  return {
+  return definePage({
     path: blend.url,
-    render: () => (
-      <BlendPage
-        frame={site.frame(blend.url)}
-        blend={blend}
-        glazes={glazes}
-        tiles={blend.layouts.map(({ tiles }) => tiles.map(entry))}
-      />
-    ),
+    component: BlendPage,
+    props: {
+      frame: site.frame(blend.url),
+      blend,
+      glazes,
+      tiles: blend.layouts.map(({ tiles }) => tiles.map(entry)),
+    },
     search: { title: blend.name, kind: "Blend", words: blendSentence(blend), picture: null },
-  };
+  });
 }
 
 function findGlaze(site: Site, id: string): CatalogueGlaze | undefined {
@@ -74,20 +72,20 @@ export function mapPages(site: Site): readonly Page[] {
     told: mapSentence(map),
     code: true,
   }));
-  const list: Page = {
+  const list = definePage({
     path,
-    render: () => (
-      <ListPage
-        frame={site.frame(path)}
-        title="Maps"
-        sentence="Glazes mixed here by the silica and alumina of their formulas, one map for each cone."
-        section="glazes"
-        groups={[{ title: "", lines }]}
-        empty="No glaze mixed from known materials has been fired alone yet."
-      />
-    ),
+    component: ListPage,
+    props: {
+      frame: site.frame(path),
+      title: "Maps",
+      sentence:
+        "Glazes mixed here by the silica and alumina of their formulas, one map for each cone.",
+      section: "glazes",
+      groups: [{ title: "", lines }],
+      empty: "No glaze mixed from known materials has been fired alone yet.",
+    },
     search: null,
-  };
+  });
   return [list, ...maps.map((map) => mapPage(site, map))];
 }
 
@@ -101,16 +99,17 @@ function mapPage(site: Site, map: CatalogueMap): Page {
       loud: loudOf(site, mark.glaze.id),
     };
   });
-  return {
+  return definePage({
     path: map.url,
-    render: () => <MapPage frame={site.frame(map.url)} map={map} marks={marks} />,
+    component: MapPage,
+    props: { frame: site.frame(map.url), map, marks },
     search: {
       title: `Map of cone ${map.cone}`,
       kind: "Map",
       words: `silica alumina ${mapSentence(map)}`,
       picture: null,
     },
-  };
+  });
 }
 
 /** The maps that each glaze stands on, as links, by its id. */

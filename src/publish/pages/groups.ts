@@ -7,11 +7,12 @@ import { capital, count } from "../../../templates/words/english/numbers.ts";
 import type { CatalogueClay, CatalogueSet } from "../../catalogue/types.ts";
 import { surfaces } from "../../terms/choices.ts";
 import { renderNotes } from "../markdown.ts";
-import type { Page } from "../page.ts";
+import { definePage, type Page } from "../page.ts";
 import type { Site } from "./site.ts";
 
 function listPage(site: Site, path: string, props: Omit<ListPageProps, "frame">): Page {
-  return { path, render: () => <ListPage frame={site.frame(path)} {...props} />, search: null };
+  const framed = { frame: site.frame(path), ...props };
+  return definePage({ path, component: ListPage, props: framed, search: null });
 }
 
 export function clayPages(site: Site): readonly Page[] {
@@ -32,22 +33,21 @@ export function clayPages(site: Site): readonly Page[] {
 }
 
 function clayPage(site: Site, clay: CatalogueClay): Page {
-  return {
+  return definePage({
     path: clay.url,
-    render: () => (
-      <TilesPage
-        frame={site.frame(clay.url)}
-        title={clay.name}
-        sentence={claySentence(clay)}
-        section="clays"
-        facts={clayFacts(clay)}
-        notesHtml={renderNotes(clay.notes)}
-        groups={[{ title: "", tiles: site.entries(clay.tiles) }]}
-        empty="No tile of it is here yet."
-      />
-    ),
+    component: TilesPage,
+    props: {
+      frame: site.frame(clay.url),
+      title: clay.name,
+      sentence: claySentence(clay),
+      section: "clays",
+      facts: clayFacts(clay),
+      notesHtml: renderNotes(clay.notes),
+      groups: [{ title: "", tiles: site.entries(clay.tiles) }],
+      empty: "No tile of it is here yet.",
+    },
     search: { title: clay.name, kind: "Clay", words: clay.notes, picture: null },
-  };
+  });
 }
 
 export function setPages(site: Site): readonly Page[] {
@@ -65,22 +65,21 @@ export function setPages(site: Site): readonly Page[] {
 
 function setPage(site: Site, set: CatalogueSet): Page {
   const [control = null] = set.control === null ? [] : site.entries([set.control]);
-  return {
+  return definePage({
     path: set.url,
-    render: () => (
-      <SetPage
-        frame={site.frame(set.url)}
-        set={set}
-        notesHtml={renderNotes(set.notes)}
-        tiles={site.entries(set.tiles)}
-        control={control}
-        blends={site.catalogue.blends.filter(({ layouts }) =>
-          layouts.some((layout) => layout.set?.id === set.id),
-        )}
-      />
-    ),
+    component: SetPage,
+    props: {
+      frame: site.frame(set.url),
+      set,
+      notesHtml: renderNotes(set.notes),
+      tiles: site.entries(set.tiles),
+      control,
+      blends: site.catalogue.blends.filter(({ layouts }) =>
+        layouts.some((layout) => layout.set?.id === set.id),
+      ),
+    },
     search: { title: set.name, kind: "Set", words: set.notes, picture: null },
-  };
+  });
 }
 
 export function makerPages(site: Site): readonly Page[] {
@@ -100,19 +99,20 @@ export function makerPages(site: Site): readonly Page[] {
     ],
     empty: "Nobody here has asked for a name to be shown.",
   });
-  const pages = makers.map(({ name, url, tiles }) => ({
-    path: url,
-    render: () => (
-      <TilesPage
-        frame={site.frame(url)}
-        title={name}
-        sentence={`${count(tiles.length, "tile")} that ${name} glazed.`}
-        groups={[{ title: "", tiles: site.entries(tiles) }]}
-        empty=""
-      />
-    ),
-    search: null,
-  }));
+  const pages = makers.map(({ name, url, tiles }) =>
+    definePage({
+      path: url,
+      component: TilesPage,
+      props: {
+        frame: site.frame(url),
+        title: name,
+        sentence: `${count(tiles.length, "tile")} that ${name} glazed.`,
+        groups: [{ title: "", tiles: site.entries(tiles) }],
+        empty: "",
+      },
+      search: null,
+    }),
+  );
   return [list, ...pages];
 }
 
@@ -125,20 +125,19 @@ export function surfacePages(site: Site): readonly Page[] {
       title: `Cone ${cone.cone}`,
       tiles: site.entries(cone.surfaces.find((way) => way.surface === surface)?.tiles ?? []),
     }));
-    return {
+    return definePage({
       path,
-      render: () => (
-        <TilesPage
-          frame={site.frame(path)}
-          title={capital(surface)}
-          sentence={`${count(tiles.length, "tile")} with a ${surface} surface, by cone.`}
-          section="wall"
-          groups={byCone}
-          empty="No cone is known of them."
-        />
-      ),
+      component: TilesPage,
+      props: {
+        frame: site.frame(path),
+        title: capital(surface),
+        sentence: `${count(tiles.length, "tile")} with a ${surface} surface, by cone.`,
+        section: "wall",
+        groups: byCone,
+        empty: "No cone is known of them.",
+      },
       search: null,
-    };
+    });
   });
 }
 

@@ -11,7 +11,7 @@ import { fumesOf } from "../../catalogue/minding.ts";
 import type { CatalogueCone, CatalogueFiring, CatalogueGlaze } from "../../catalogue/types.ts";
 import { idKey } from "../../terms/ids.ts";
 import { renderNotes } from "../markdown.ts";
-import type { Page } from "../page.ts";
+import { definePage, type Page } from "../page.ts";
 import { controlsBeside } from "./controls.ts";
 import type { Site } from "./site.ts";
 
@@ -21,30 +21,29 @@ export function firingPages(site: Site): readonly Page[] {
 
 function firingPage(site: Site, firing: CatalogueFiring): Page {
   const sentence = loadSentence(firing);
-  return {
+  return definePage({
     path: firing.url,
-    render: () => (
-      <FiringPage
-        frame={site.frame(firing.url)}
-        firing={firing}
-        unit={site.catalogue.studio.temperature}
-        notesHtml={renderNotes(firing.notes)}
-        shelves={firing.shelves.map(({ shelf, tiles }) => ({
-          shelf,
-          tiles: site.entries(tiles),
-          since: tiles.filter((code) => wasFiredAgain(site, code, firing.id)),
-        }))}
-        fumes={fumesOf(glazesInLoad(site, firing), firing.atmosphere)}
-        controls={controlsBeside(site, firing.id)}
-      />
-    ),
+    component: FiringPage,
+    props: {
+      frame: site.frame(firing.url),
+      firing,
+      unit: site.catalogue.studio.temperature,
+      notesHtml: renderNotes(firing.notes),
+      shelves: firing.shelves.map(({ shelf, tiles }) => ({
+        shelf,
+        tiles: site.entries(tiles),
+        since: tiles.filter((code) => wasFiredAgain(site, code, firing.id)),
+      })),
+      fumes: fumesOf(glazesInLoad(site, firing), firing.atmosphere),
+      controls: controlsBeside(site, firing.id),
+    },
     search: {
       title: firing.id,
       kind: "Firing",
       words: `${sentence} ${storyHeading(firing)}. ${firing.notes}`,
       picture: null,
     },
-  };
+  });
 }
 
 /** The glazes of a load by name, each once; of a bisque load none, for they come later. */
@@ -68,11 +67,12 @@ function wasFiredAgain({ catalogue }: Site, code: string, firing: string): boole
 function listOfFirings(site: Site): Page {
   const path = "firings/index.html";
   const { firings, kilns } = site.catalogue;
-  return {
+  return definePage({
     path,
-    render: () => <FiringsPage frame={site.frame(path)} firings={firings} kilns={kilns} />,
+    component: FiringsPage,
+    props: { frame: site.frame(path), firings, kilns },
     search: null,
-  };
+  });
 }
 
 export function conePages(site: Site): readonly Page[] {
@@ -93,19 +93,18 @@ function conePage(
   tiles: readonly string[],
   surface: string | null,
 ): Page {
-  return {
+  return definePage({
     path,
-    render: () => (
-      <ConePage
-        frame={site.frame(path)}
-        cone={cone}
-        tiles={site.entries(tiles)}
-        surface={surface}
-        map={site.catalogue.maps.find((map) => map.cone === cone.cone)?.url ?? null}
-      />
-    ),
+    component: ConePage,
+    props: {
+      frame: site.frame(path),
+      cone,
+      tiles: site.entries(tiles),
+      surface,
+      map: site.catalogue.maps.find((map) => map.cone === cone.cone)?.url ?? null,
+    },
     search: null,
-  };
+  });
 }
 
 function listOfCones(site: Site): Page {
@@ -116,18 +115,17 @@ function listOfCones(site: Site): Page {
     told: `${count(tiles.length, "tile")}: ${surfaces.map((way) => `${way.surface} ${way.tiles.length}`).join(", ")}`,
     code: true,
   }));
-  return {
+  return definePage({
     path,
-    render: () => (
-      <ListPage
-        frame={site.frame(path)}
-        title="Cones"
-        sentence="The tiles by the cone of their hottest firing after the bisque, from cool to hot."
-        section="cones"
-        groups={[{ title: "", lines }]}
-        empty="No tile has been fired to a cone yet."
-      />
-    ),
+    component: ListPage,
+    props: {
+      frame: site.frame(path),
+      title: "Cones",
+      sentence: "The tiles by the cone of their hottest firing after the bisque, from cool to hot.",
+      section: "cones",
+      groups: [{ title: "", lines }],
+      empty: "No tile has been fired to a cone yet.",
+    },
     search: null,
-  };
+  });
 }
