@@ -9,20 +9,32 @@ import { type Cone, coneSlug } from "../terms/cones.ts";
 import { bytesOf, idSlug, isDeviceName, longestId } from "../terms/ids.ts";
 
 export const tileUrl = (id: string) => `tiles/${idSlug(id)}.html`;
+
 export const glazeUrl = (id: string) => `glazes/${idSlug(id)}.html`;
+
 export const clayUrl = (id: string) => `clays/${idSlug(id)}.html`;
+
 export const firingUrl = (id: string) => `firings/${idSlug(id)}.html`;
+
 export const kilnUrl = (slug: string) => `kilns/${slug}.html`;
+
 export const setUrl = (id: string) => `sets/${idSlug(id)}.html`;
+
 export const materialUrl = (id: string) => `materials/${idSlug(id)}.html`;
+
 export const coneUrl = (cone: Cone) => `cones/${coneSlug(cone)}.html`;
+
 export const coneSurfaceUrl = (cone: Cone, surface: Surface) =>
   `cones/${coneSlug(cone)}-${surface}.html`;
+
 export const pairUrl = (over: string, under: string) =>
   `pairs/${joinable(over)}--over--${joinable(under)}.html`;
+
 /** The folder in which an unlisted set has its own site. */
 export const unlistedUrl = (link: string) => `s/${link}`;
+
 export const mapUrl = (cone: Cone) => `maps/${coneSlug(cone)}.html`;
+
 export const makerUrl = (slug: string) => `makers/${slug}.html`;
 
 /** A series of blends: by its ends, and apart from the same ends measured otherwise. */

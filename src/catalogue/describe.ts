@@ -8,7 +8,7 @@ import {
 } from "../records/archive.ts";
 import { coatsThatCount, meets } from "../records/coat-stack.ts";
 import { idKey } from "../terms/ids.ts";
-import { findDecidingFiring, withFirings } from "./kilns/firings.ts";
+import { findDecidingFiring, withFirings } from "./kilns/tile-firings.ts";
 
 /** `Tile TB-014: Tidewrack over Soot on Buff stoneware, cone 6, satin`. */
 export function describeTile(tile: Tile, archive: Archive): string {

@@ -1,9 +1,24 @@
 /** What other rooms found out about an archive, handed to the catalogue as plain data. */
+
 import type { GlazeChemistryResult } from "../chemistry/glazes.ts";
 import type { CarriedMaterial } from "../chemistry/minerals/mineral.ts";
 import type { MeasuredColour } from "../colour/measure.ts";
 import type { FiringHeat } from "../firing/of-record.ts";
-import type { Note, PictureFile } from "./types.ts";
+
+export interface PictureFile {
+  readonly url: string;
+  readonly format: "webp" | "jpeg";
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A practice note or a caution, as it stands on a page. */
+export interface Note {
+  readonly code: string;
+  readonly severity: "error" | "warning";
+  readonly message: string;
+  readonly hint: string;
+}
 
 /** A photograph made ready for the site. */
 export interface PreparedPicture {

@@ -1,71 +1,75 @@
-/** Glazes, and the pairs they make. */
+/** Glazes, with everything that is known of each. */
+
+import type { GlazeChemistry } from "../chemistry/glazes.ts";
 import { tellReasons } from "../chemistry/why-no-chemistry.ts";
-import type { Archive, Filed } from "../records/archive.ts";
-import { findById } from "../records/archive.ts";
-import type { GlazeRecord } from "../records/glaze.ts";
+import { type Archive, type Filed, findById } from "../records/archive.ts";
+import type { BlendPart, GlazeRecord, Ingredient } from "../records/glaze.ts";
+import type { LeachTest } from "../records/leach-test.ts";
 import { byWord } from "../terms/by-word.ts";
+import type {
+  KindOfGlaze,
+  LabelClaim,
+  Movement,
+  Opacity,
+  Surface,
+  Tone,
+} from "../terms/choices.ts";
+import type { ConeRange } from "../terms/cones.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import { indexBy } from "../terms/index-by.ts";
-import { glazeUrl, pairUrl } from "./addresses.ts";
-import { glazeColours } from "./colours/glaze-colours.ts";
-import type { Findings } from "./findings.ts";
-import type { FindMaterialLink } from "./mixing/materials.ts";
-import type { FindMixing } from "./mixing/mixing.ts";
-import { findOverlap, type LappingGlaze } from "./mixing/overlaps.ts";
-import { linkTo } from "./tiles.ts";
-import type {
-  CatalogueGlaze,
-  CataloguePair,
-  CatalogueTile,
-  ColourTrust,
-  GlazeFacts,
-  GlazePair,
-  Link,
-} from "./types.ts";
+import { glazeUrl } from "./addresses.ts";
+import { type GlazeColours, glazeColours } from "./colours/glaze-colours.ts";
+import type { ColourTrust } from "./colours/trust.ts";
+import type { Findings, Note } from "./findings.ts";
+import { type Link, linkTo } from "./link.ts";
+import type { FindMaterialLink } from "./mixing/material-links.ts";
+import type { FindMixing, GlazeMixing } from "./mixing/mixing.ts";
+import type { CataloguePair } from "./pairs.ts";
+import type { CatalogueTile } from "./tiles.ts";
 
-interface FoundPair extends Omit<CataloguePair, "overlap" | "tiles"> {
-  readonly tiles: CatalogueTile[];
+/** What somebody wrote of a glaze and everyone may read. */
+export interface GlazeFacts {
+  readonly kind: KindOfGlaze;
+  readonly cones: ConeRange | null;
+  readonly surface: Surface | null;
+  readonly cover: Opacity | null;
+  readonly moves: Movement | null;
+  readonly tone: Tone | null;
+  /** What its label claims, for this glaze alone. */
+  readonly label: readonly LabelClaim[];
+  readonly stocked: boolean;
+  readonly bought: GlazeRecord["bought"] | null;
+  readonly ingredients: readonly Ingredient[] | null;
+  readonly additions: readonly Ingredient[];
+  readonly blend: readonly BlendPart[] | null;
+  /** How a blend was measured. */
+  readonly by: "volume" | "weight";
+  readonly leachTests: readonly LeachTest[];
 }
 
-/** Every pair of glazes that some tile has, in the order of their names. */
-export function listPairs(
-  archive: Archive,
-  chemistry: Findings["chemistry"],
-  tiles: readonly CatalogueTile[],
-): readonly CataloguePair[] {
-  const pairs = new Map<string, FoundPair>();
-  for (const tile of tiles) {
-    for (const { over, under, pair } of tile.pairs) {
-      const known = pairs.get(pair);
-      if (known) known.tiles.push(tile);
-      else pairs.set(pair, { url: pair, over, under, tiles: [tile], reverse: null });
-    }
-  }
-  return [...pairs.values()]
-    .map((pair) => {
-      const reverse = pairUrl(pair.under.id, pair.over.id);
-      const over = findLapping(archive, chemistry, pair.over.id);
-      const under = findLapping(archive, chemistry, pair.under.id);
-      return {
-        ...pair,
-        tiles: pair.tiles.map((tile) => tile.id),
-        reverse: pairs.has(reverse) ? reverse : null,
-        overlap: over && under ? findOverlap(over, under, pair.tiles) : null,
-      };
-    })
-    .sort((a, b) => compareIds(a.over.name, b.over.name) || compareIds(a.under.name, b.under.name));
+export interface CatalogueGlaze extends Link, GlazeFacts, GlazeMixing, GlazeColours {
+  readonly notes: string;
+  /** Every tile it is on, by id. */
+  readonly tiles: readonly string[];
+  /** Every tile on which it is the only glaze. */
+  readonly alone: readonly string[];
+  /** Glazes it lay over, and glazes that lay over it: the pairs' pages. */
+  readonly over: readonly GlazePair[];
+  readonly under: readonly GlazePair[];
+  /** For a mixed glaze whose materials are known. */
+  readonly chemistry: GlazeChemistry | null;
+  /** Why a mixed glaze has none; null for a bought one, of which nobody expects it. */
+  readonly whyNoChemistry: string | null;
+  /** Links of the materials or glazes that it is made of. */
+  readonly made: Readonly<Record<string, Link>>;
+  readonly cautions: readonly Note[];
 }
 
-/** A glaze that melts and whose materials are known; slips and washes make no melt with it. */
-function findLapping(
-  archive: Archive,
-  chemistry: Findings["chemistry"],
-  id: string,
-): LappingGlaze | undefined {
-  const record = findById(archive.glazes, id)?.record;
-  const found = chemistry.get(idKey(id));
-  if (record?.kind !== "glaze" || !found?.ok) return undefined;
-  return { id, chemistry: found.chemistry, weightPerCoat: record.weightPerCoat };
+/** From a glaze's page to a pair's. */
+export interface GlazePair {
+  readonly glaze: Link;
+  readonly pair: string;
+  readonly tiles: number;
 }
 
 /** What glazes are linked with. */

@@ -1,19 +1,18 @@
 /** Makes the catalogue of an archive: linked, in its orders, and frozen. */
+
 import { cautionsOfGlazes } from "../chemistry/cautions/cautions-of-glazes.ts";
 import { groupAlike } from "../likeness/alike.ts";
 import { firingFactsOf } from "../likeness/firing-facts.ts";
 import type { Archive } from "../records/archive.ts";
-import { findById } from "../records/archive.ts";
-import { surfaces } from "../terms/choices.ts";
-import { type Cone, compareCones } from "../terms/cones.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
-import { indexBy } from "../terms/index-by.ts";
-import { clayUrl, coneSurfaceUrl, coneUrl, setUrl, tileUrl } from "./addresses.ts";
+import { tileUrl } from "./addresses.ts";
+import { listClays } from "./clays.ts";
 import { layPlate } from "./colours/colour-plate.ts";
 import { measureTrust } from "./colours/trust.ts";
+import { type CatalogueCone, listCones } from "./cones.ts";
 import type { Findings } from "./findings.ts";
 import { freezeAll } from "./freeze.ts";
-import { listGlazes, listPairs } from "./glazes.ts";
+import { listGlazes } from "./glazes.ts";
 import { listControls } from "./kilns/control.ts";
 import { listFirings } from "./kilns/firings.ts";
 import { viewFirings } from "./kilns/heat.ts";
@@ -22,17 +21,14 @@ import { listMakers, namesThatMayBeShown } from "./makers.ts";
 import { listBlends } from "./mixing/blends.ts";
 import { listCompanies } from "./mixing/companies.ts";
 import { listMaps } from "./mixing/maps.ts";
-import { describeMaterials, materialLinkFinder } from "./mixing/materials.ts";
+import { materialLinkFinder } from "./mixing/material-links.ts";
+import { describeMaterials } from "./mixing/materials.ts";
 import { mixingFinder } from "./mixing/mixing.ts";
-import { catalogueTile } from "./tiles.ts";
-import type {
-  Catalogue,
-  CatalogueClay,
-  CatalogueCone,
-  CatalogueSet,
-  CatalogueTile,
-  MakerName,
-} from "./types.ts";
+import { listPairs } from "./pairs.ts";
+import { listSets } from "./sets.ts";
+import { describeStudio } from "./studio.ts";
+import { type CatalogueTile, catalogueTile } from "./tiles.ts";
+import type { Catalogue } from "./types.ts";
 
 /**
  * The whole catalogue.
@@ -100,90 +96,10 @@ function listMoved(tiles: readonly CatalogueTile[]): Catalogue["moved"] {
   );
 }
 
-function describeStudio({ studio }: Archive, unlisted: boolean): Catalogue["studio"] {
-  return {
-    name: studio.studio,
-    address: studio.address ?? null,
-    repository: studio.repository ?? null,
-    licence: studio.licence ?? null,
-    temperature: studio.temperature ?? "celsius",
-    handingIn: studio.handingIn ?? null,
-    unlisted,
-  };
-}
-
 /** Tiles with a result, made and fired alike as far as anybody wrote it down. */
 function listReplicates(tiles: readonly CatalogueTile[]): Catalogue["replicates"] {
   const recorded = tiles.filter(({ results }) => results.length > 0);
   return groupAlike(recorded, ({ makeUp }) => makeUp, { unwritten: "together" })
     .filter((group) => group.length > 1)
     .map((group) => group.map(({ id }) => id));
-}
-
-/** What may be missing, as a key or none. */
-function keyOf(key: string | null | undefined): readonly string[] {
-  return key == null ? [] : [key];
-}
-
-function listClays(archive: Archive, tiles: readonly CatalogueTile[]): readonly CatalogueClay[] {
-  const on = indexBy(tiles, ({ clay }) => keyOf(clay?.id));
-  return [...archive.clays.values()]
-    .map(({ id, record, notes }) => ({
-      id,
-      name: record.name,
-      url: clayUrl(id),
-      cones: record.cones ?? null,
-      colour: record.colour ?? null,
-      expansion: record.expansion
-        ? { mean: record.expansion.mean, between: record.expansion.between ?? null }
-        : null,
-      absorption: record.absorption ?? null,
-      reclaim: record.reclaim ?? false,
-      notes,
-      tiles: (on.get(id) ?? []).map((tile) => tile.id),
-    }))
-    .sort((a, b) => compareIds(a.name, b.name));
-}
-
-function listSets(
-  archive: Archive,
-  tiles: readonly CatalogueTile[],
-  names: ReadonlyMap<string, MakerName>,
-): readonly CatalogueSet[] {
-  const inSet = indexBy(tiles, ({ set }) => keyOf(set?.id));
-  return [...archive.sets.values()]
-    .map(({ id, record, notes }) => ({
-      id,
-      name: record.name,
-      url: setUrl(id),
-      kind: record.kind ?? null,
-      teacher: names.get(record.teacher ?? "") ?? null,
-      begins: record.begins ?? null,
-      ends: record.ends ?? null,
-      notes,
-      tiles: (inSet.get(id) ?? []).map((tile) => tile.id),
-      control: findById(archive.tiles, record.control ?? null)?.id ?? null,
-    }))
-    .sort((a, b) => compareIds(b.begins ?? "", a.begins ?? "") || compareIds(a.name, b.name));
-}
-
-function listCones(tiles: readonly CatalogueTile[]): readonly CatalogueCone[] {
-  const byCone = indexBy(tiles, ({ cone }) => keyOf(cone)) as ReadonlyMap<
-    Cone,
-    readonly CatalogueTile[]
-  >;
-  return [...byCone]
-    .sort(([a], [b]) => compareCones(a, b))
-    .map(([cone, fired]) => ({
-      cone,
-      url: coneUrl(cone),
-      tiles: fired.map((tile) => tile.id),
-      surfaces: surfaces
-        .map((surface) => ({
-          surface,
-          url: coneSurfaceUrl(cone, surface),
-          tiles: fired.filter((tile) => tile.surface.includes(surface)).map((tile) => tile.id),
-        }))
-        .filter((entry) => entry.tiles.length > 0),
-    }));
 }

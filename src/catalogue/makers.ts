@@ -1,10 +1,23 @@
 /** Makers' names, no further than `shown` in studio.yaml allows. */
+
 import type { Tile } from "../records/archive.ts";
 import type { MakerRecord, StudioRecord } from "../records/studio.ts";
 import { compareIds } from "../terms/ids.ts";
 import { indexBy } from "../terms/index-by.ts";
 import { makerUrl, nameSlugs } from "./addresses.ts";
-import type { CatalogueMaker, MakerName } from "./types.ts";
+
+/** A maker's name or initials, and the page of those who let their name be shown. */
+export interface MakerName {
+  readonly name: string;
+  readonly url: string | null;
+}
+
+/** A maker who lets the whole name be shown. */
+export interface CatalogueMaker {
+  readonly name: string;
+  readonly url: string;
+  readonly tiles: readonly string[];
+}
 
 /**
  * The names that may be shown, by the makers' keys. A maker without a name, or with `shown: no`

@@ -1,4 +1,5 @@
 /** What to mind with each glaze of a tile, in short: for tiles, cards and loads of a kiln. */
+
 import type { Caution } from "../chemistry/cautions/cautions.ts";
 import type { Atmosphere } from "../terms/choices.ts";
 import { idKey } from "../terms/ids.ts";

@@ -1,7 +1,9 @@
 /** A tile as it is published. */
+
 import type { Caution } from "../chemistry/cautions/cautions.ts";
+import type { MeasuredColour } from "../colour/measure.ts";
 import type { FiringFacts } from "../likeness/firing-facts.ts";
-import { makeUpOf } from "../likeness/make-up.ts";
+import { type MakeUp, makeUpOf } from "../likeness/make-up.ts";
 import {
   type Archive,
   type Filed,
@@ -9,26 +11,96 @@ import {
   findById,
   type Tile,
 } from "../records/archive.ts";
-import { coatsThatCount, countCoats, findLaps } from "../records/coat-stack.ts";
+import { type CoatCount, coatsThatCount, countCoats, findLaps } from "../records/coat-stack.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
-import type { TileRecord } from "../records/tile.ts";
+import type { LeachTest } from "../records/leach-test.ts";
+import type { LaterLook, Result, TileRecord } from "../records/tile.ts";
 import { byWord } from "../terms/by-word.ts";
-import { effects, faults, surfaces } from "../terms/choices.ts";
+import {
+  type Again,
+  type Atmosphere,
+  type Effect,
+  effects,
+  type Fate,
+  type Fault,
+  faults,
+  type HeatSource,
+  type Shape,
+  type Stage,
+  type Surface,
+  surfaces,
+} from "../terms/choices.ts";
+import type { Cone } from "../terms/cones.ts";
 import { idKey } from "../terms/ids.ts";
 import { clayUrl, glazeUrl, pairUrl, setUrl, tileUrl } from "./addresses.ts";
-import { describeTile } from "./describe.ts";
-import type { Findings } from "./findings.ts";
-import { type FiringViews, findDecidingFiring, withFirings } from "./kilns/firings.ts";
-import { mindingOf } from "./minding.ts";
-import type {
-  CatalogueTile,
-  Link,
-  MakerName,
-  Note,
-  Picture,
-  TileFiring,
-  TilePair,
-} from "./types.ts";
+import type { Findings, Note } from "./findings.ts";
+import {
+  type CatalogueStep,
+  type FiringViews,
+  findDecidingFiring,
+  type TileFiring,
+  withFirings,
+} from "./kilns/tile-firings.ts";
+import { type Link, linkTo } from "./link.ts";
+import type { MakerName } from "./makers.ts";
+import { type Minding, mindingOf } from "./minding.ts";
+import { colourOf, type Picture, picturesOf } from "./pictures.ts";
+
+/** One glaze directly over another on a tile. */
+export interface TilePair {
+  readonly over: Link;
+  readonly under: Link;
+  readonly pair: string;
+}
+
+export interface CatalogueTile {
+  readonly id: string;
+  readonly url: string;
+  readonly set: Link | null;
+  /** The maker as `shown` allows; never the key. */
+  readonly maker: MakerName | null;
+  readonly formed: string | null;
+  readonly glazed: string | null;
+  readonly stage: Stage;
+  readonly fate: Fate | null;
+  readonly clay: Link | null;
+  readonly clayBatch: string | null;
+  readonly texture: string;
+  readonly shape: Shape;
+  readonly angle: number | null;
+  /** What was done, the bottom first, with the firings in their places. */
+  readonly steps: readonly CatalogueStep[];
+  /** All that was done to it, facet by facet: who is like whom is asked of this alone. */
+  readonly makeUp: MakeUp;
+  /** The glazes of its steps by their ids: what a step's id leads to. */
+  readonly glazes: Readonly<Record<string, Link>>;
+  /** The glaze that lies on top, where there is one. */
+  readonly top: Link | null;
+  readonly pairs: readonly TilePair[];
+  readonly coatCounts: readonly CoatCount[];
+  /** Of the hottest firing that is no bisque. */
+  readonly cone: Cone | null;
+  readonly atmosphere: Atmosphere | null;
+  readonly heatedBy: HeatSource | null;
+  readonly results: readonly Result[];
+  readonly later: readonly LaterLook[];
+  /** What a laboratory found; it lifts no caution. */
+  readonly leachTests: readonly LeachTest[];
+  /** What the results say, taken together. */
+  readonly surface: readonly Surface[];
+  readonly effects: readonly Effect[];
+  readonly faults: readonly Fault[];
+  readonly again: Again | null;
+  readonly notes: string;
+  readonly formerly: readonly string[];
+  /** The photograph of the result first, if there is one. */
+  readonly pictures: readonly Picture[];
+  readonly colour: MeasuredColour | null;
+  /** What to mind with each of its glazes, in short. */
+  readonly minding: readonly Minding[];
+  /** Loud cautions of its glazes in full, and practice notes. */
+  readonly cautions: readonly Note[];
+}
 
 /** What a tile is made a part of the catalogue with. */
 export interface Surroundings {
@@ -130,14 +202,6 @@ function outcome({ result: results = [], later = [] }: TileRecord) {
   };
 }
 
-/** A link to a record that has a name; null where there is no such record. */
-export function linkTo(
-  filed: Filed<{ readonly name: string }> | undefined,
-  url: (id: string) => string,
-): Link | null {
-  return filed ? { id: filed.id, name: filed.record.name, url: url(filed.id) } : null;
-}
-
 function glazesOf(
   tile: Tile,
   glazes: ReadonlyMap<string, Filed<GlazeRecord>>,
@@ -170,34 +234,4 @@ function inOrder<T extends string>(
   found: readonly (T | "none")[],
 ): readonly T[] {
   return order.filter((word) => found.includes(word));
-}
-
-const roleOrder = ["result", "detail", "back", "before"] as const;
-
-function picturesOf(tile: Tile, archive: Archive, findings: Findings): readonly Picture[] {
-  const described = describeTile(tile, archive);
-  return tile.pictures
-    .flatMap(({ role, file }) => {
-      const prepared = findings.pictures.get(file);
-      if (!prepared) return [];
-      const { width, height, placeholder, files } = prepared;
-      const alt =
-        role === "result"
-          ? (tile.record.photo?.alt ?? described)
-          : `${roleWords[role]} ${described}`;
-      return [{ role, alt, width, height, placeholder, files }];
-    })
-    .sort((a, b) => roleOrder.indexOf(a.role) - roleOrder.indexOf(b.role));
-}
-
-const roleWords = {
-  result: "",
-  before: "Before the firing:",
-  detail: "A detail:",
-  back: "The back:",
-} as const;
-
-function colourOf(tile: Tile, findings: Findings): CatalogueTile["colour"] {
-  const result = tile.pictures.find((picture) => picture.role === "result");
-  return (result && findings.pictures.get(result.file)?.colour) ?? null;
 }

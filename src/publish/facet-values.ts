@@ -2,7 +2,9 @@
 import { spoken } from "../../templates/words/english/numbers.ts";
 import { stageName } from "../../templates/words/tile/outcome.ts";
 import { wayWords } from "../../templates/words/tile/steps.ts";
-import type { Catalogue, CatalogueTile, Link } from "../catalogue/types.ts";
+import type { Link } from "../catalogue/link.ts";
+import type { CatalogueTile } from "../catalogue/tiles.ts";
+import type { Catalogue } from "../catalogue/types.ts";
 import {
   agains,
   atmospheres,

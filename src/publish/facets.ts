@@ -1,6 +1,8 @@
 /** Makes the file that the wall is filtered with. */
 import { trustSentence } from "../../templates/words/colour/measured.ts";
-import type { Catalogue, CatalogueTile, ColourTrust } from "../catalogue/types.ts";
+import type { ColourTrust } from "../catalogue/colours/trust.ts";
+import type { CatalogueTile } from "../catalogue/tiles.ts";
+import type { Catalogue } from "../catalogue/types.ts";
 import { rounded } from "./data/numbers.ts";
 import { type FacetValue, facetsOfTiles } from "./facet-values.ts";
 import {

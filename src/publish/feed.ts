@@ -1,6 +1,7 @@
 /** The feed of the newest results, as Atom (RFC 4287). */
-import { firingsOf } from "../catalogue/kilns/firings.ts";
-import type { Catalogue, CatalogueTile } from "../catalogue/types.ts";
+import { firingsOf } from "../catalogue/kilns/tile-firings.ts";
+import type { CatalogueTile } from "../catalogue/tiles.ts";
+import type { Catalogue } from "../catalogue/types.ts";
 import type { DataFile } from "./data/files.ts";
 import { escapeXml, rootOf } from "./xml.ts";
 

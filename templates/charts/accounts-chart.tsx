@@ -1,6 +1,6 @@
 /** What is said of one firing, side by side on the line of cones: a row for each account. */
 import type { VNode } from "preact";
-import type { FiringAccount } from "../../src/catalogue/types.ts";
+import type { FiringAccount } from "../../src/catalogue/kilns/story.ts";
 import { accountName } from "../words/firing/story.ts";
 import { type ConeLine, coneLine } from "./cone-line.ts";
 

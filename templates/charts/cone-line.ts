@@ -1,5 +1,5 @@
 /** A stretch of the line of cones, as wide as some accounts need it. */
-import type { FiringAccount } from "../../src/catalogue/types.ts";
+import type { FiringAccount } from "../../src/catalogue/kilns/story.ts";
 import { type Cone, chartedCones, conesHotter } from "../../src/terms/cones.ts";
 
 /** All places along it are in per cent of its width. */

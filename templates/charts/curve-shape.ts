@@ -1,6 +1,6 @@
 /** A curve of temperature over time as the paths of a drawing. */
 import { area, line } from "d3-shape";
-import type { Curve, CurvePoint } from "../../src/catalogue/types.ts";
+import type { Curve, CurvePoint } from "../../src/firing/curve.ts";
 
 /** From minutes and °C to where they stand in a drawing. */
 export interface Scales {

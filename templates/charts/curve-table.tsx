@@ -1,6 +1,7 @@
 /** The curves of a firing as a table, hour by hour, for whoever cannot see them. */
 import type { VNode } from "preact";
-import type { CatalogueFiring, Curve } from "../../src/catalogue/types.ts";
+import type { CatalogueFiring } from "../../src/catalogue/kilns/firings.ts";
+import type { Curve } from "../../src/firing/curve.ts";
 import { type TemperatureUnit, temperatureInWords } from "../../src/firing/units.ts";
 import { celsiusAt } from "./curve-shape.ts";
 

@@ -1,6 +1,8 @@
 /** Where everything of a firing's chart stands: a plain view, without markup. */
 import { scaleLinear } from "d3-scale";
-import type { CatalogueFiring, ConeScale, Curve } from "../../src/catalogue/types.ts";
+import type { CatalogueFiring } from "../../src/catalogue/kilns/firings.ts";
+import type { ConeScale } from "../../src/catalogue/kilns/heat.ts";
+import type { Curve } from "../../src/firing/curve.ts";
 import { degreesIn, type TemperatureUnit, temperatureInWords } from "../../src/firing/units.ts";
 import type { Cone } from "../../src/terms/cones.ts";
 import {

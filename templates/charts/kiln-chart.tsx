@@ -1,6 +1,6 @@
 /** A kiln's firings over time: how many cones hotter or cooler than aimed at, shelf by shelf. */
 import type { VNode } from "preact";
-import type { KilnFiring } from "../../src/catalogue/types.ts";
+import type { KilnFiring } from "../../src/catalogue/kilns/kilns.ts";
 import {
   coneHeight,
   type KilnColumn,

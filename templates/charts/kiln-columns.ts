@@ -1,5 +1,5 @@
 /** Where everything of a kiln's chart stands: a column for each firing, without markup. */
-import type { KilnFiring, Off } from "../../src/catalogue/types.ts";
+import type { KilnFiring, Off } from "../../src/catalogue/kilns/kilns.ts";
 import { coneCount } from "../words/tile/control.ts";
 
 /** Pixels from one cone to the next, and from one shelf's mark to the next. */

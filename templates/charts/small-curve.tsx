@@ -1,6 +1,6 @@
 /** A curve as small as a word, for lists, and as tall as a few lines, beside a tile. */
 import type { VNode } from "preact";
-import type { Curve } from "../../src/catalogue/types.ts";
+import type { Curve } from "../../src/firing/curve.ts";
 import { type TemperatureUnit, temperatureInWords } from "../../src/firing/units.ts";
 import { curvePaths, peakOf, type Scales } from "./curve-shape.ts";
 

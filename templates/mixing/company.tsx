@@ -3,14 +3,10 @@
  * satin, matte, dry or crazed: the tiles first, what is published as a second opinion.
  */
 import type { VNode } from "preact";
-import { mixFigures, mixFiguresOf } from "../../src/catalogue/mixing/companies.ts";
-import type {
-  CatalogueGlaze,
-  Company,
-  MixFigure,
-  Outcome,
-  PlacedGlaze,
-} from "../../src/catalogue/types.ts";
+import type { CatalogueGlaze } from "../../src/catalogue/glazes.ts";
+import type { Company, Outcome, PlacedGlaze } from "../../src/catalogue/mixing/companies.ts";
+import type { MixFigure } from "../../src/chemistry/mix-figures.ts";
+import { mixFigures, mixFiguresOf } from "../../src/chemistry/mix-figures.ts";
 import {
   companyName,
   figureNames,

@@ -1,6 +1,7 @@
 /** Thermal expansion by each set of factors, and the fit on clays of known expansion. */
 import type { VNode } from "preact";
-import type { CatalogueGlaze, ClayFit } from "../../src/catalogue/types.ts";
+import type { CatalogueGlaze } from "../../src/catalogue/glazes.ts";
+import type { ClayFit } from "../../src/catalogue/mixing/fits.ts";
 import { expansionSets } from "../../src/chemistry/expansion/expansion.ts";
 import type { ExpansionSet } from "../../src/chemistry/expansion/expansion-set.ts";
 import { toUnicodeSubscripts } from "../../src/terms/oxides.ts";

@@ -1,7 +1,8 @@
 /** The map of one cone: photographs where their glazes stand by silica and alumina. */
 import type { VNode } from "preact";
-import { ratioLines } from "../../src/catalogue/mixing/maps.ts";
-import type { MapMark, PictureFile } from "../../src/catalogue/types.ts";
+import type { PictureFile } from "../../src/catalogue/findings.ts";
+import type { MapMark } from "../../src/catalogue/mixing/maps.ts";
+import { ratioLines } from "../../src/chemistry/stull.ts";
 import type { TileEntry } from "../parts/entry.ts";
 import { listed, spoken } from "../words/english/numbers.ts";
 import { formatMoles } from "../words/mixing/chemistry.ts";

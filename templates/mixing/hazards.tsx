@@ -1,6 +1,6 @@
 /** Cautions for recipes and materials: the loud ones first, each with its source. */
 import type { VNode } from "preact";
-import type { Caution } from "../../src/catalogue/types.ts";
+import type { Caution } from "../../src/chemistry/cautions/cautions.ts";
 import { listed } from "../words/english/numbers.ts";
 
 interface HazardsProps {

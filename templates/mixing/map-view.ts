@@ -1,6 +1,6 @@
 /** Where everything of a map stands: a plain view, without markup. */
 import { scaleLinear } from "d3-scale";
-import type { RatioLine } from "../../src/catalogue/mixing/maps.ts";
+import type { RatioLine } from "../../src/chemistry/stull.ts";
 import { chooseScattered, gatherNear, type Place, placeBoxes } from "./place-marks.ts";
 
 /** A drawing in its own units, and the plot inside it. */

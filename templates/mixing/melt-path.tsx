@@ -1,6 +1,7 @@
 /** The way from one glaze to another by silica and alumina, at every tenth of the dry weight. */
 import type { VNode } from "preact";
-import type { MeltedCoats, MeltFormula, MeltPoint, Overlap } from "../../src/catalogue/types.ts";
+import type { MeltedCoats, Overlap } from "../../src/catalogue/mixing/overlaps.ts";
+import type { MeltFormula, MeltPoint } from "../../src/chemistry/overlap.ts";
 import { Axes } from "./axes.tsx";
 import { type DrawingFrame, plotPoints } from "./map-view.ts";
 import type { Place } from "./place-marks.ts";

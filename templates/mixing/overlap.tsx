@@ -1,6 +1,8 @@
 /** What two mixed glazes become where one lies over the other. */
 import type { VNode } from "preact";
-import type { CatalogueGlaze, Melt, MeltedCoats, Overlap } from "../../src/catalogue/types.ts";
+import type { CatalogueGlaze } from "../../src/catalogue/glazes.ts";
+import type { MeltedCoats, Overlap } from "../../src/catalogue/mixing/overlaps.ts";
+import type { Melt } from "../../src/chemistry/overlap.ts";
 import { type Oxide, oxides } from "../../src/terms/oxides.ts";
 import { Formula } from "../parts/formula.tsx";
 import { count, listed } from "../words/english/numbers.ts";

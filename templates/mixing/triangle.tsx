@@ -1,6 +1,6 @@
 /** A triaxial blend as a triangle of photographs, each where its shares put it. */
 import type { VNode } from "preact";
-import type { PictureFile } from "../../src/catalogue/types.ts";
+import type { PictureFile } from "../../src/catalogue/findings.ts";
 import { asGroup } from "./axes.tsx";
 
 /** A place in the triangle: a blend or a corner. */

@@ -3,7 +3,9 @@
  * script runs. It is printed by itself, with its cautions.
  */
 import type { VNode } from "preact";
-import type { CatalogueGlaze, DryDensity, WeighedPart } from "../../src/catalogue/types.ts";
+import type { CatalogueGlaze } from "../../src/catalogue/glazes.ts";
+import type { WeighedPart } from "../../src/catalogue/mixing/batches.ts";
+import type { DryDensity } from "../../src/chemistry/dry-density.ts";
 import { dryGrams, usualLossPerCent, waterPerGram } from "../../src/chemistry/weighing.ts";
 import { listed } from "../words/english/numbers.ts";
 import { asPrice, readOnScale, roughly } from "../words/mixing/chemistry.ts";

@@ -1,6 +1,6 @@
 /** What this catalogue is, how to hand a tile in, what it publishes of people. */
 import type { VNode } from "preact";
-import type { CatalogueStudio } from "../../src/catalogue/types.ts";
+import type { CatalogueStudio } from "../../src/catalogue/studio.ts";
 import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { count } from "../words/english/numbers.ts";

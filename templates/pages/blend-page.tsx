@@ -1,7 +1,8 @@
 /** A series of blends: its tiles in a line or a triangle, each with its computed formula. */
 import type { VNode } from "preact";
+import type { CatalogueGlaze } from "../../src/catalogue/glazes.ts";
 import { mindingOfGlazes } from "../../src/catalogue/minding.ts";
-import type { CatalogueBlend, CatalogueGlaze } from "../../src/catalogue/types.ts";
+import type { CatalogueBlend } from "../../src/catalogue/mixing/blends.ts";
 import { type Oxide, oxides } from "../../src/terms/oxides.ts";
 import { loudWords } from "../mixing/hazards.tsx";
 import { MindingLines } from "../mixing/minding.tsx";

@@ -1,6 +1,8 @@
 /** The plate of colours: every measured tile by hue and lightness, as a table that stays one on any screen. */
 import type { VNode } from "preact";
-import type { ColourName, ColourPlate, ColourTrust } from "../../src/catalogue/types.ts";
+import type { ColourPlate } from "../../src/catalogue/colours/colour-plate.ts";
+import type { ColourTrust } from "../../src/catalogue/colours/trust.ts";
+import type { ColourName } from "../../src/colour/name.ts";
 import { ColourSwatch } from "../parts/colour-swatch.tsx";
 import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";

@@ -1,6 +1,6 @@
 /** All that was fired at one cone, and the same for one of its surfaces. */
 import type { VNode } from "preact";
-import type { CatalogueCone } from "../../src/catalogue/types.ts";
+import type { CatalogueCone } from "../../src/catalogue/cones.ts";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";

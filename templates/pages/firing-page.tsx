@@ -1,6 +1,7 @@
 /** A firing: how it went, its curve, what the cones said, and what stood on each shelf. */
 import type { VNode } from "preact";
-import type { CatalogueFiring, LoadFume } from "../../src/catalogue/types.ts";
+import type { CatalogueFiring } from "../../src/catalogue/kilns/firings.ts";
+import type { LoadFume } from "../../src/catalogue/minding.ts";
 import type { TemperatureUnit } from "../../src/firing/units.ts";
 import { AccountsChart } from "../charts/accounts-chart.tsx";
 import { FiringFigure } from "../charts/firing-figure.tsx";

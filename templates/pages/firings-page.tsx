@@ -1,6 +1,7 @@
 /** Every firing, the newest first, and the kilns that they were in. */
 import type { VNode } from "preact";
-import type { CatalogueFiring, CatalogueKiln } from "../../src/catalogue/types.ts";
+import type { CatalogueFiring } from "../../src/catalogue/kilns/firings.ts";
+import type { CatalogueKiln } from "../../src/catalogue/kilns/kilns.ts";
 import { Document } from "../parts/document.tsx";
 import { FiringLines } from "../parts/firing-lines.tsx";
 import type { Frame } from "../parts/frame.ts";

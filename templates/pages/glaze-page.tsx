@@ -1,12 +1,9 @@
 /** A glaze: what it is, how it looks alone, over and under others, and what it is made of. */
 import type { VNode } from "preact";
-import type {
-  CatalogueGlaze,
-  ColourTrust,
-  Company,
-  GlazePair,
-  Link,
-} from "../../src/catalogue/types.ts";
+import type { ColourTrust } from "../../src/catalogue/colours/trust.ts";
+import type { CatalogueGlaze, GlazePair } from "../../src/catalogue/glazes.ts";
+import type { Link } from "../../src/catalogue/link.ts";
+import type { Company } from "../../src/catalogue/mixing/companies.ts";
 import { formatConeRange } from "../../src/terms/cones.ts";
 import { AmongOthers } from "../mixing/company.tsx";
 import { ExpansionAndFit } from "../mixing/expansion.tsx";

@@ -1,6 +1,7 @@
 /** A kiln: its firings over time, witness cones against aims, shelves compared, control tiles. */
 import type { VNode } from "preact";
-import type { CatalogueFiring, CatalogueKiln } from "../../src/catalogue/types.ts";
+import type { CatalogueFiring } from "../../src/catalogue/kilns/firings.ts";
+import type { CatalogueKiln } from "../../src/catalogue/kilns/kilns.ts";
 import { KilnChart } from "../charts/kiln-chart.tsx";
 import { type ControlWithTwins, Twins } from "../parts/control-twins.tsx";
 import { Document } from "../parts/document.tsx";

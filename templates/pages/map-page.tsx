@@ -1,7 +1,7 @@
 /** The map of one cone, with the old ratio lines to lay over it. */
 import type { VNode } from "preact";
-import { ratioField } from "../../src/catalogue/mixing/maps.ts";
-import type { CatalogueMap } from "../../src/catalogue/types.ts";
+import type { CatalogueMap } from "../../src/catalogue/mixing/maps.ts";
+import { ratioField } from "../../src/chemistry/stull.ts";
 import { presentOxides } from "../../src/terms/oxides.ts";
 import { GlazeMap, letterOf, type ShownMark } from "../mixing/glaze-map.tsx";
 import { MapTable } from "../mixing/map-table.tsx";

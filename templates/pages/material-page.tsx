@@ -1,6 +1,8 @@
 /** A raw material: what it is made of, what to mind, which glazes hold it. */
 import type { VNode } from "preact";
-import type { CarriedMaterial, CatalogueMaterial, Link } from "../../src/catalogue/types.ts";
+import type { Link } from "../../src/catalogue/link.ts";
+import type { CatalogueMaterial } from "../../src/catalogue/mixing/materials.ts";
+import type { CarriedMaterial } from "../../src/chemistry/minerals/mineral.ts";
 import { presentOxides } from "../../src/terms/oxides.ts";
 import { Hazards } from "../mixing/hazards.tsx";
 import { Definitions } from "../parts/definitions.tsx";

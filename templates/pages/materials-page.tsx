@@ -1,6 +1,7 @@
 /** Raw materials: those in the glazes here, and all that a recipe may name without a record. */
 import type { VNode } from "preact";
-import type { CarriedLine, Caution } from "../../src/catalogue/types.ts";
+import type { CarriedLine } from "../../src/catalogue/mixing/materials.ts";
+import type { Caution } from "../../src/chemistry/cautions/cautions.ts";
 import { Hazards } from "../mixing/hazards.tsx";
 import { Document } from "../parts/document.tsx";
 import { Formula } from "../parts/formula.tsx";

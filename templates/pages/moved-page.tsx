@@ -1,6 +1,6 @@
 /** A page that leads on from an old code to the tile that has a new one. */
 import type { VNode } from "preact";
-import type { Link } from "../../src/catalogue/types.ts";
+import type { Link } from "../../src/catalogue/link.ts";
 import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";
 

@@ -1,7 +1,9 @@
 /** One glaze over another, and the reverse beside it. */
 import type { VNode } from "preact";
+import type { CatalogueGlaze } from "../../src/catalogue/glazes.ts";
+import type { Link } from "../../src/catalogue/link.ts";
 import { mindingOfGlazes } from "../../src/catalogue/minding.ts";
-import type { CatalogueGlaze, CataloguePair, Link } from "../../src/catalogue/types.ts";
+import type { CataloguePair } from "../../src/catalogue/pairs.ts";
 import { LoudHazards } from "../mixing/hazards.tsx";
 import { MindingLines } from "../mixing/minding.tsx";
 import { OverlapSection } from "../mixing/overlap.tsx";

@@ -1,6 +1,7 @@
 /** A set: a class, a term, a series of tests. */
 import type { VNode } from "preact";
-import type { CatalogueSet, Link } from "../../src/catalogue/types.ts";
+import type { Link } from "../../src/catalogue/link.ts";
+import type { CatalogueSet } from "../../src/catalogue/sets.ts";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";

@@ -1,6 +1,6 @@
 /** How to do it again: a card that prints on one sheet. */
 import type { VNode } from "preact";
-import type { CatalogueStep } from "../../src/catalogue/types.ts";
+import type { CatalogueStep } from "../../src/catalogue/kilns/tile-firings.ts";
 import { MindingLines } from "../mixing/minding.tsx";
 import { type Definition, Definitions } from "../parts/definitions.tsx";
 import { count, spoken } from "../words/english/numbers.ts";

@@ -1,6 +1,6 @@
 /** A tile: its photograph, what was done, what the kiln did, what came out, how to do it again. */
 import type { VNode } from "preact";
-import { firingsOf } from "../../src/catalogue/kilns/firings.ts";
+import { firingsOf } from "../../src/catalogue/kilns/tile-firings.ts";
 import { CoatStack } from "../parts/coat-stack.tsx";
 import { Document } from "../parts/document.tsx";
 import { LeachTests } from "../parts/leach-tests.tsx";

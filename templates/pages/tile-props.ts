@@ -1,5 +1,7 @@
 /** What a tile's page is given. */
-import type { CatalogueTile, Link } from "../../src/catalogue/types.ts";
+
+import type { Link } from "../../src/catalogue/link.ts";
+import type { CatalogueTile } from "../../src/catalogue/tiles.ts";
 import type { TemperatureUnit } from "../../src/firing/units.ts";
 import type { LayerView } from "../drawing/layer-view.ts";
 import type { TileEntry } from "../parts/entry.ts";

@@ -1,6 +1,6 @@
 /** A mixed glaze's chemistry, as it was worked out from its materials. */
 import type { VNode } from "preact";
-import type { CatalogueGlaze } from "../../src/catalogue/types.ts";
+import type { CatalogueGlaze } from "../../src/catalogue/glazes.ts";
 import { presentOxides } from "../../src/terms/oxides.ts";
 import { asPerCent, formatMoles } from "../words/mixing/chemistry.ts";
 import { Definitions } from "./definitions.tsx";

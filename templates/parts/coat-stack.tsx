@@ -3,7 +3,8 @@
  * was made; on the page its rows stand as the layers do, the first at the bottom, on the clay.
  */
 import type { VNode } from "preact";
-import type { CatalogueStep, Link, TileFiring } from "../../src/catalogue/types.ts";
+import type { CatalogueStep, TileFiring } from "../../src/catalogue/kilns/tile-firings.ts";
+import type { Link } from "../../src/catalogue/link.ts";
 import { DrawingKey } from "../drawing/drawing-key.tsx";
 import { coatsHigh, LaneDrawing } from "../drawing/layer-drawing.tsx";
 import type { LayerView } from "../drawing/layer-view.ts";

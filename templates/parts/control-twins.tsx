@@ -1,6 +1,7 @@
 /** A control tile's twins, load by load: what they look like tells the kiln from the glaze. */
 import type { VNode } from "preact";
-import type { ColourTrust, ControlTwin } from "../../src/catalogue/types.ts";
+import type { ColourTrust } from "../../src/catalogue/colours/trust.ts";
+import type { ControlTwin } from "../../src/catalogue/kilns/control.ts";
 import type { Aspect } from "../../src/likeness/make-up.ts";
 import { trustSentence } from "../words/colour/measured.ts";
 import { capital, formatDay } from "../words/english/numbers.ts";

@@ -1,5 +1,5 @@
 /** A tile as it stands on a wall, in a strip, in a list. */
-import type { Picture } from "../../src/catalogue/types.ts";
+import type { Picture } from "../../src/catalogue/pictures.ts";
 import type { Stage } from "../../src/terms/choices.ts";
 import type { LayerView } from "../drawing/layer-view.ts";
 

@@ -1,6 +1,6 @@
 /** What a firing came to, what its cones said, and its programme. */
 import type { VNode } from "preact";
-import type { CatalogueFiring } from "../../src/catalogue/types.ts";
+import type { CatalogueFiring } from "../../src/catalogue/kilns/firings.ts";
 import { heatWorkCaveat } from "../../src/firing/heat.ts";
 import { minutesInWords } from "../../src/firing/programme.ts";
 import {

@@ -1,6 +1,6 @@
 /** Firings as a list, a line each: the curve, what was aimed at and seen, and how it went. */
 import type { VNode } from "preact";
-import type { CatalogueFiring } from "../../src/catalogue/types.ts";
+import type { CatalogueFiring } from "../../src/catalogue/kilns/firings.ts";
 import { CurveGlyph } from "../charts/small-curve.tsx";
 import { capital, formatDay } from "../words/english/numbers.ts";
 import { storyHeading, witnessSummary } from "../words/firing/story.ts";

@@ -1,6 +1,6 @@
 /** Whether the story of a firing holds, and what may be behind it where it does not. */
 import type { VNode } from "preact";
-import type { CatalogueFiring } from "../../src/catalogue/types.ts";
+import type { CatalogueFiring } from "../../src/catalogue/kilns/firings.ts";
 import { storyHeading, storySentence } from "../words/firing/story.ts";
 
 /** The first thing that a page says of a firing. */

@@ -1,12 +1,10 @@
 /** A glaze's colour alone: over each clay, by cones across and by coats down. */
 import type { VNode } from "preact";
+import type { GlazeOnClay } from "../../src/catalogue/colours/glaze-colours.ts";
+import type { MeasuredAlone } from "../../src/catalogue/colours/measured-alone.ts";
+import type { ColourTrust } from "../../src/catalogue/colours/trust.ts";
+import type { CatalogueGlaze } from "../../src/catalogue/glazes.ts";
 import { pickEvenly } from "../../src/catalogue/pick-evenly.ts";
-import type {
-  CatalogueGlaze,
-  ColourTrust,
-  GlazeOnClay,
-  MeasuredAlone,
-} from "../../src/catalogue/types.ts";
 import { type Cone, compareCones } from "../../src/terms/cones.ts";
 import {
   aloneWords,

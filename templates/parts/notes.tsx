@@ -1,6 +1,6 @@
 /** What somebody wrote, set as a quotation, and what a reader should mind. */
 import type { VNode } from "preact";
-import type { Note } from "../../src/catalogue/types.ts";
+import type { Note } from "../../src/catalogue/findings.ts";
 
 /**
  * A contributor's own words.

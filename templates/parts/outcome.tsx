@@ -1,6 +1,6 @@
 /** What came out of the kiln, and what was seen later; each word leads to where else it was seen. */
 import type { ComponentChildren, VNode } from "preact";
-import type { CatalogueTile } from "../../src/catalogue/types.ts";
+import type { CatalogueTile } from "../../src/catalogue/tiles.ts";
 import type { Result } from "../../src/records/tile.ts";
 import { capital, formatDay, spoken } from "../words/english/numbers.ts";
 import { againSentence, fateSentence, runWords, stageName } from "../words/tile/outcome.ts";

@@ -1,6 +1,7 @@
 /** A photograph in the sizes that were made of it, on its mean colour until it has loaded. */
 import type { VNode } from "preact";
-import type { Picture, PictureFile } from "../../src/catalogue/types.ts";
+import type { PictureFile } from "../../src/catalogue/findings.ts";
+import type { Picture } from "../../src/catalogue/pictures.ts";
 
 export interface PhotographProps {
   readonly root: string;

@@ -1,6 +1,7 @@
 /** The photographs of a tile: the result as large as the window allows, the others beneath. */
 import type { VNode } from "preact";
-import type { CatalogueTile, Picture } from "../../src/catalogue/types.ts";
+import type { Picture } from "../../src/catalogue/pictures.ts";
+import type { CatalogueTile } from "../../src/catalogue/tiles.ts";
 import { stageName } from "../words/tile/outcome.ts";
 import { largestFile, Photograph } from "./photograph.tsx";
 

@@ -1,6 +1,7 @@
 /** What a glaze is weighed or mixed out of. */
 import type { VNode } from "preact";
-import type { CatalogueGlaze, Link } from "../../src/catalogue/types.ts";
+import type { CatalogueGlaze } from "../../src/catalogue/glazes.ts";
+import type { Link } from "../../src/catalogue/link.ts";
 
 interface Portion {
   readonly id: string;

@@ -1,6 +1,6 @@
 /** Measured colour: a swatch for each part of the palette, and what was measured in figures. */
 import type { VNode } from "preact";
-import type { MeasuredColour } from "../../src/catalogue/types.ts";
+import type { MeasuredColour } from "../../src/colour/measure.ts";
 import { colourSentence, spreadSentences } from "../words/colour/measured.ts";
 
 interface SwatchesProps {

@@ -1,6 +1,6 @@
 /** What the kiln did to one tile: a sentence, what its own shelf showed, and a small curve. */
 import type { VNode } from "preact";
-import type { TileFiring } from "../../src/catalogue/types.ts";
+import type { TileFiring } from "../../src/catalogue/kilns/tile-firings.ts";
 import type { TemperatureUnit } from "../../src/firing/units.ts";
 import { TileCurve } from "../charts/small-curve.tsx";
 import { besideTile } from "../words/firing/story.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { makeCatalogue } from "../../src/catalogue/make.ts";
-import type { MeasuredColour } from "../../src/catalogue/types.ts";
+import type { MeasuredColour } from "../../src/colour/measure.ts";
 import { makeFacets, makeFacetsScript } from "../../src/publish/facets.ts";
 import type { FacetName } from "../../src/publish/facets-file.ts";
 import { trustSentence } from "../../templates/words/colour/measured.ts";

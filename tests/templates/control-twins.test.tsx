@@ -1,6 +1,6 @@
 import { renderToString } from "preact-render-to-string";
 import { expect, test } from "vitest";
-import type { ControlTwin } from "../../src/catalogue/types.ts";
+import type { ControlTwin } from "../../src/catalogue/kilns/control.ts";
 import type { Aspect } from "../../src/likeness/make-up.ts";
 import { Twins } from "../../templates/parts/control-twins.tsx";
 import type { TileEntry } from "../../templates/parts/entry.ts";

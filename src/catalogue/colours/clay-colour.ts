@@ -1,5 +1,4 @@
 /** The colour of a fired clay, which no photograph was measured for. */
-
 import { type Lab, linearToLab } from "../../colour/cielab.ts";
 import { hexToLinear } from "../../colour/srgb.ts";
 

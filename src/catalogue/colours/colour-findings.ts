@@ -7,19 +7,40 @@
  * told beside the finding; where tiles that should be the same lie as far apart as those compared,
  * the finding says so.
  */
+
 import { differenceCiede2000 } from "../../colour/difference.ts";
+import type { MeasuredColour } from "../../colour/measure.ts";
 import { groupAlike, unknownAspects } from "../../likeness/alike.ts";
+import type { Aspect } from "../../likeness/make-up.ts";
 import { compareCones } from "../../terms/cones.ts";
 import { compareIds } from "../../terms/ids.ts";
 import { groupBy } from "../group-by.ts";
-import type {
-  ColourChange,
-  ColourFinding,
-  ColourTrust,
-  MeasuredAlone,
-  MeasuredColour,
-} from "../types.ts";
 import { findMiddling, preferSound } from "./glaze-paint.ts";
+import type { MeasuredAlone } from "./measured-alone.ts";
+import type { ColourTrust } from "./trust.ts";
+
+/** Two measurements of a glaze alone that differ in one thing, or in nothing that is recorded here. */
+export interface ColourFinding {
+  readonly along: "atmosphere" | "clay" | "coats" | "cone" | "cooling" | "nothing";
+  readonly from: MeasuredAlone;
+  readonly to: MeasuredAlone;
+  /** CIEDE2000. */
+  readonly difference: number;
+  /** How many such pairs there are, of which this is the widest that means something, if any does. */
+  readonly pairs: number;
+  /**
+   * "apart" where the difference means something; "alike" where it is no more than tiles made alike
+   * differ here; "scattered" where tiles that should be the same differ as much; "unjudged" where
+   * nobody knows how much tiles made alike differ.
+   */
+  readonly verdict: "alike" | "apart" | "scattered" | "unjudged";
+  /** What changes most from the one to the other. */
+  readonly change: ColourChange;
+  /** What nobody wrote down of either, so that it may have made the difference. */
+  readonly unknown: readonly Aspect[];
+}
+
+export type ColourChange = "darker" | "greyer" | "hue" | "lighter" | "stronger";
 
 /** Everything that is found, in the order: coats, cone, clay, air, and what should not differ. */
 export function findColours(

@@ -1,17 +1,39 @@
 /** All measured tiles by hue and lightness, as on a plate of colours. */
+
 import { type Lab, labToLinear } from "../../colour/cielab.ts";
+import type { MeasuredColour } from "../../colour/measure.ts";
+import type { ColourName } from "../../colour/name.ts";
 import { linearToHex } from "../../colour/srgb.ts";
 import { compareIds } from "../../terms/ids.ts";
 import { groupBy } from "../group-by.ts";
 import { pickEvenly } from "../pick-evenly.ts";
-import type {
-  CatalogueTile,
-  ColourName,
-  ColourPlate,
-  MeasuredColour,
-  PlateCell,
-  PlateRow,
-} from "../types.ts";
+import type { CatalogueTile } from "../tiles.ts";
+
+/** All measured tiles by hue and lightness. */
+export interface ColourPlate {
+  /** The hues in their order, then what has none; only those that some tile has. */
+  readonly rows: readonly PlateRow[];
+  /** Names that no tile has. */
+  readonly absent: readonly ColourName[];
+  readonly measured: number;
+  readonly unmeasured: number;
+}
+
+export interface PlateRow {
+  /** One hue, or white, grey and black together, each with its number of tiles. */
+  readonly names: readonly { readonly name: ColourName; readonly tiles: number }[];
+  /** One for each band of lightness, the lightest first. */
+  readonly cells: readonly PlateCell[];
+}
+
+export interface PlateCell {
+  /** How many tiles stand in it. */
+  readonly tiles: number;
+  /** The codes of those that are shown, by hue: all, or as many as there is room for. */
+  readonly shown: readonly string[];
+  /** The mean of all its colours, as `#rrggbb`; null where it is empty. */
+  readonly centre: string | null;
+}
 
 /** The hues in their order round the circle, brown beside the orange it is a dark of. */
 const hues: readonly ColourName[] = [
@@ -24,6 +46,7 @@ const hues: readonly ColourName[] = [
   "blue",
   "purple",
 ];
+
 /** What has no hue stands in one row: how light it is tells them apart. */
 const neutrals: readonly ColourName[] = ["white", "grey", "black"];
 

@@ -1,17 +1,34 @@
 /** What a glaze alone measured: by clay and fire, by cone, by coats. */
+
+import type { Atmosphere } from "../../terms/choices.ts";
 import { type Cone, compareCones } from "../../terms/cones.ts";
 import { compareIds } from "../../terms/ids.ts";
 import { groupBy } from "../group-by.ts";
-import type {
-  CatalogueTile,
-  ColourTrust,
-  GlazeColours,
-  GlazeOnClay,
-  MeasuredAlone,
-} from "../types.ts";
-import { findColours } from "./colour-findings.ts";
+import type { Link } from "../link.ts";
+import type { CatalogueTile } from "../tiles.ts";
+import { type ColourFinding, findColours } from "./colour-findings.ts";
 import { findShown } from "./glaze-paint.ts";
-import { measureAlone } from "./measured-alone.ts";
+import { type FireOnGlaze, type MeasuredAlone, measureAlone } from "./measured-alone.ts";
+import type { ColourTrust } from "./trust.ts";
+
+/** A glaze alone on one clay in one kind of fire. */
+export interface GlazeOnClay {
+  readonly clay: Link | null;
+  readonly atmosphere: Atmosphere | null;
+  readonly fire: FireOnGlaze | null;
+  /** By cone from cool to hot, then from few coats to many; what is not known stands last. */
+  readonly measured: readonly MeasuredAlone[];
+}
+
+/** What a glaze alone measured, on every clay. */
+export interface GlazeColours {
+  /** By clay, in the order of their names, and by fire. */
+  readonly onClays: readonly GlazeOnClay[];
+  /** What those measurements say when one thing is changed: for each clay its widest difference. */
+  readonly colourFindings: readonly ColourFinding[];
+  /** The one tile that speaks for the glaze where it is one of many; null where none is measured. */
+  readonly shownAs: MeasuredAlone | null;
+}
 
 /**
  * The colours of a glaze.

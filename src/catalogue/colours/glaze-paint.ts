@@ -2,11 +2,14 @@
  * Which measurement of a glaze alone speaks for it: on a page where it has one colour, and in the
  * section through a tile, where it should be the colour it has on such a clay in such a fire.
  */
+
 import { differenceCiede2000 } from "../../colour/difference.ts";
 import { type Cone, conesHotter } from "../../terms/cones.ts";
 import { idKey } from "../../terms/ids.ts";
-import type { Catalogue, CatalogueClay, CatalogueTile, MeasuredAlone } from "../types.ts";
+import type { CatalogueClay } from "../clays.ts";
+import type { CatalogueTile } from "../tiles.ts";
 import { clayLab } from "./clay-colour.ts";
+import type { MeasuredAlone } from "./measured-alone.ts";
 
 /** Where a glaze's colour is wanted: the tile that it is on. */
 export type PaintedTile = Pick<CatalogueTile, "atmosphere" | "clay" | "cone">;
@@ -36,8 +39,17 @@ export function findPaint(
 /** Finds the paint of a glaze on a tile, by the glaze's id. */
 export type FindPaint = (glaze: string, tile: PaintedTile) => MeasuredAlone | undefined;
 
+/** What of a catalogue paints its tiles: its clays, and what each glaze measured alone. */
+export interface Paints {
+  readonly clays: readonly CatalogueClay[];
+  readonly glazeById: ReadonlyMap<
+    string,
+    { readonly onClays: readonly { readonly measured: readonly MeasuredAlone[] }[] }
+  >;
+}
+
 /** Paints for all tiles of a catalogue; like tiles are asked about once. */
-export function paintFinder(catalogue: Pick<Catalogue, "clays" | "glazeById">): FindPaint {
+export function paintFinder(catalogue: Paints): FindPaint {
   const distance = clayDistances(catalogue.clays);
   const found = new Map<string, MeasuredAlone | undefined>();
   return (glaze, tile) => {

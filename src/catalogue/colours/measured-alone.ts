@@ -1,11 +1,47 @@
 /** What a tile with one glaze tells of that glaze's own colour. */
+
+import type { MeasuredColour } from "../../colour/measure.ts";
 import type { Cooling } from "../../firing/cooling.ts";
-import { lastValue } from "../../likeness/make-up.ts";
+import { lastValue, type MakeUp } from "../../likeness/make-up.ts";
 import type { CoatStep, TileStep } from "../../records/archive.ts";
 import { coatsThatCount, stepsThatLast } from "../../records/coat-stack.ts";
-import type { Way } from "../../terms/choices.ts";
-import { findDecidingFiring, firingsOf } from "../kilns/firings.ts";
-import type { CatalogueTile, FireOnGlaze, Lie, MeasuredAlone } from "../types.ts";
+import type { Area, Atmosphere, Cover, Fault, HeatSource, Way } from "../../terms/choices.ts";
+import type { Cone } from "../../terms/cones.ts";
+import { findDecidingFiring, firingsOf } from "../kilns/tile-firings.ts";
+import type { Link } from "../link.ts";
+import type { CatalogueTile } from "../tiles.ts";
+
+/** What of the fire lands on a glaze or goes into it, beside heat and air. */
+export type FireOnGlaze = Extract<HeatSource, "pit" | "saggar" | "salt" | "soda" | "wood"> | "raku";
+
+/**
+ * How a glaze lies on its tile: "even" all over in the same number of coats, "uneven" all over and
+ * thicker in places, "in part" where some of the clay may show.
+ */
+export type Lie = "even" | "uneven" | "in part";
+
+/** The measured colour of a tile that has one glaze alone, and what it depends on. */
+export interface MeasuredAlone {
+  readonly tile: Link;
+  readonly colour: MeasuredColour;
+  readonly clay: Link | null;
+  readonly cone: Cone | null;
+  readonly atmosphere: Atmosphere | null;
+  readonly fire: FireOnGlaze | null;
+  /** Null where nobody counted them, and where the glaze does not lie evenly. */
+  readonly coats: number | null;
+  readonly lie: Lie;
+  readonly cover: Cover | null;
+  readonly where: readonly Area[];
+  /** The ways it was put on, in alphabetical order. */
+  readonly ways: readonly Way[];
+  readonly texture: string;
+  readonly faults: readonly Fault[];
+  /** Whether the tile has been in more than one glaze firing. */
+  readonly firedAgain: boolean;
+  readonly cooling: Cooling;
+  readonly makeUp: MakeUp;
+}
 
 /**
  * The measurement of a tile that has one glaze alone; undefined where its photograph was not

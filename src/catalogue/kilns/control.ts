@@ -4,20 +4,56 @@
  */
 
 import { differenceCiede2000 } from "../../colour/difference.ts";
+import type { MeasuredColour } from "../../colour/measure.ts";
 import { groupAlike, unknownAspects } from "../../likeness/alike.ts";
-import { asGlazed } from "../../likeness/make-up.ts";
-import { conesHotter } from "../../terms/cones.ts";
+import { type Aspect, asGlazed } from "../../likeness/make-up.ts";
+import type { Again, Atmosphere, Effect, Fault, Surface } from "../../terms/choices.ts";
+import { type Cone, conesHotter } from "../../terms/cones.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
 import { addTo } from "../../terms/index-by.ts";
 import type { Link } from "../link.ts";
-import type {
-  CatalogueControl,
-  CatalogueSet,
-  CatalogueTile,
-  ControlTwin,
-  TileFiring,
-} from "../types.ts";
-import { firingsOf } from "./firings.ts";
+import type { CatalogueSet } from "../sets.ts";
+import type { CatalogueTile } from "../tiles.ts";
+import { firingsOf, type TileFiring } from "./tile-firings.ts";
+
+/** A control tile, whose twins stand in many loads and tell the kiln from the glaze. */
+export interface CatalogueControl {
+  /** The tile that sets name. */
+  readonly tile: string;
+  readonly sets: readonly Link[];
+  /** The tile itself and its twins, a load each, in the order of the loads' days. */
+  readonly twins: readonly ControlTwin[];
+  /** What nobody wrote down of how they were made, so that twins may differ in it. */
+  readonly unknown: readonly Aspect[];
+}
+
+/** How a control tile or its twin came out of one load. */
+export interface ControlTwin {
+  readonly tile: string;
+  readonly firing: Link;
+  readonly on: string | null;
+  readonly kiln: Link | null;
+  readonly shelf: string | null;
+  /** At its own shelf, where a witness was read there; else the cone aimed at. */
+  readonly cone: Cone | null;
+  readonly atmosphere: Atmosphere | null;
+  readonly surface: readonly Surface[];
+  readonly effects: readonly Effect[];
+  readonly faults: readonly Fault[];
+  /** Millimetres that it moved. */
+  readonly run: number | null;
+  readonly again: Again | null;
+  /** True where it was not fired again: what its photograph shows. */
+  readonly pictured: boolean;
+  /** Null where it was not measured, or was measured only after a later firing. */
+  readonly colour: MeasuredColour | null;
+  /** Colour difference from the control tile itself, ΔE00. */
+  readonly difference: number | null;
+  /** In what it differs from the control tile itself, a phrase each; empty where it is like it. */
+  readonly unlike: readonly string[];
+  /** How many cones hotter its shelf was than the control tile's; null where one is not known. */
+  readonly hotter: number | null;
+}
 
 /**
  * Every tile that some set names as its control, with its twins: tiles made alike up to the firing

@@ -1,85 +1,44 @@
-/** What the kiln did to a tile, and what stood in a kiln. */
+/** What stood in a kiln. */
 
-import { coneAtShelf, findWitnessCone, readWitness } from "../../firing/witness.ts";
-import {
-  type Archive,
-  type FiredStep,
-  type Firing,
-  findById,
-  type Tile,
-  type TileStep,
-} from "../../records/archive.ts";
-import type { FiringRecord } from "../../records/firing.ts";
+import { findWitnessCone } from "../../firing/witness.ts";
+import type { Firing, Tile } from "../../records/archive.ts";
+import type { FiringRecord, Segment, Witness } from "../../records/firing.ts";
 import { byWord } from "../../terms/by-word.ts";
-import { findHottest } from "../../terms/cones.ts";
+import type { Atmosphere, HeatSource, KindOfFiring } from "../../terms/choices.ts";
+import type { Cone } from "../../terms/cones.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
 import { addTo } from "../../terms/index-by.ts";
 import { firingUrl } from "../addresses.ts";
 import type { Link } from "../link.ts";
-import type { CatalogueFiring, CatalogueStep, FiringFacts, TileFiring } from "../types.ts";
-import type { FiringView } from "./heat.ts";
+import type { ShownHeat } from "./heat.ts";
 import { compareShelves } from "./shelves.ts";
+import type { FiringViews } from "./tile-firings.ts";
 
-/** What is shown of firings, by `idKey`. */
-export type FiringViews = ReadonlyMap<string, FiringView>;
-
-/** A tile's steps, each firing with what is known of it. */
-export function withFirings(
-  steps: readonly TileStep[],
-  archive: Archive,
-  views: FiringViews,
-): readonly CatalogueStep[] {
-  return steps.map((step) => (step.step === "fired" ? tileFiring(step, archive, views) : step));
+/** What somebody wrote of a firing and everyone may read: its load list names tiles that are not for everyone. */
+export interface FiringFacts {
+  readonly on: string | null;
+  readonly kind: KindOfFiring;
+  /** The kiln as it was written here. */
+  readonly kilnName: string | null;
+  readonly heatedBy: HeatSource | null;
+  readonly atmosphere: Atmosphere | null;
+  /** The cone that was aimed at. */
+  readonly cone: Cone | null;
+  /** What the witness cones showed, by shelf. */
+  readonly witnessed: Readonly<Record<string, Witness>>;
+  readonly unit: "C" | "F" | null;
+  readonly schedule: readonly Segment[] | null;
 }
 
-/** The firings among a tile's steps, in their order. */
-export function firingsOf(steps: readonly CatalogueStep[]): readonly TileFiring[] {
-  return steps.filter((step) => step.step === "fired");
-}
-
-function tileFiring(step: FiredStep, archive: Archive, views: FiringViews): TileFiring {
-  const firing = findById(archive.firings, step.firing);
-  const { record } = firing ?? {};
-  return {
-    ...step,
-    page: firing ? firingLink(firing) : null,
-    on: record?.on ?? null,
-    cone: (record && coneAtShelf(record, step.shelf)) ?? null,
-    aim: record?.cone ?? null,
-    atmosphere: record?.atmosphere ?? null,
-    heatedBy: record?.heatedBy ?? null,
-    kiln: record?.kiln ?? null,
-    witness: (record && witnessWordsAt(record, step.shelf)) ?? null,
-    ...heatBeside(findById(views, step.firing)),
-  };
-}
-
-export function firingLink({ id }: Firing): Link {
-  return { id, name: id, url: firingUrl(id) };
-}
-
-function heatBeside(
-  view: FiringView | undefined,
-): Pick<TileFiring, "reached" | "agreement" | "curve"> {
-  const { heat = null, story, smallCurve = null } = view ?? {};
-  return {
-    reached: heat && { from: heat.from, words: heat.reached },
-    agreement: story?.agreement ?? "unknown",
-    curve: smallCurve,
-  };
-}
-
-function witnessWordsAt(record: FiringRecord, shelf: string | null): string | undefined {
-  const witness = shelf === null ? undefined : record.witness?.[shelf];
-  const reading = witness && readWitness(witness);
-  return reading?.ok ? reading.words : undefined;
-}
-
-/** The hottest firing that is no bisque, which decides a tile's cone and atmosphere. */
-export function findDecidingFiring(steps: readonly CatalogueStep[]): TileFiring | undefined {
-  const others = firingsOf(steps).filter((firing) => firing.kind !== "bisque");
-  const hottest = findHottest(others.flatMap((firing) => firing.cone ?? []));
-  return others.findLast((firing) => firing.cone === hottest) ?? others.at(-1);
+export interface CatalogueFiring extends FiringFacts, ShownHeat {
+  readonly id: string;
+  readonly url: string;
+  readonly notes: string;
+  readonly kiln: Link | null;
+  /** The cone that was reached, by shelf; null where the bends tell of none. */
+  readonly witness: Readonly<Record<string, Cone | null>>;
+  /** Its tiles by shelf, top first; `null` where a tile does not say. */
+  readonly shelves: readonly { readonly shelf: string | null; readonly tiles: readonly string[] }[];
 }
 
 /**

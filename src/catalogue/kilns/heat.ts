@@ -1,29 +1,66 @@
 /** What a kiln did, reduced to what pages and data files show of it. */
 
-import type { Account } from "../../firing/accounts.ts";
 import { conesAtRate } from "../../firing/chart.ts";
 import type { Curve } from "../../firing/curve.ts";
-import { heatInWords } from "../../firing/heat.ts";
-import { coneAtPlace } from "../../firing/heat-work.ts";
+import { type Heat, heatInWords } from "../../firing/heat.ts";
+import { coneAtPlace, type EquivalentCone } from "../../firing/heat-work.ts";
 import { type FiringHeat, heatOf, scheduleOf } from "../../firing/of-record.ts";
 import { openTimesInWords, programmeInWords } from "../../firing/programme.ts";
-import type { Story } from "../../firing/story.ts";
 import { thinCurve } from "../../firing/thin.ts";
 import type { TemperatureUnit } from "../../firing/units.ts";
 import type { Archive, Firing } from "../../records/archive.ts";
-import type {
-  CatalogueFiring,
-  CatalogueHeat,
-  FiringAccount,
-  FiringLogRead,
-  FiringStory,
-  Programme,
-} from "./firing-types.ts";
-import { compareShelves } from "./shelves.ts";
+import type { Cone } from "../../terms/cones.ts";
+import { type FiringStory, storyFor } from "./story.ts";
 
-/** What is shown of one firing's heat, on its own page and beside its tiles. */
-export interface FiringView
-  extends Pick<CatalogueFiring, "heat" | "programme" | "log" | "coneScale" | "story"> {
+export type HeatFrom = "log" | "programme";
+
+export interface CatalogueHeat extends Heat {
+  readonly from: HeatFrom;
+  /** The equivalent cone in words, or its range where a hold leaves it open. */
+  readonly reached: string;
+  /** The ends of its range as cones; `high` is null where that end is open. */
+  readonly rangeInCones: { readonly low: EquivalentCone; readonly high: EquivalentCone | null };
+}
+
+export interface Programme {
+  readonly curve: Curve;
+  /** A sentence a segment, without full stops, in the studio's own unit. */
+  readonly sentences: readonly string[];
+  /** The same in the other unit. */
+  readonly inOtherUnit: readonly string[];
+  /** What it leaves open, a sentence each. */
+  readonly open: readonly string[];
+}
+
+export interface FiringLogRead {
+  readonly curve: Curve;
+  /** What was taken for what, and what was made of its faults: a sentence each. */
+  readonly taken: readonly string[];
+}
+
+/** The temperatures at which cones are down, at one rate of climbing. */
+export interface ConeScale {
+  /** °C an hour over the last 100 °C. */
+  readonly ratePerHour: number;
+  /** Coolest first, °C. */
+  readonly steps: readonly { readonly cone: Cone; readonly celsius: number }[];
+}
+
+/** What is shown of one firing's heat on its own page. */
+export interface ShownHeat {
+  /** From the log or, without one that can be used, from the programme; null without either. */
+  readonly heat: CatalogueHeat | null;
+  /** Null without a schedule. */
+  readonly programme: Programme | null;
+  /** Null without a log that can be used. */
+  readonly log: FiringLogRead | null;
+  /** What the cones stand for beside the curves. */
+  readonly coneScale: ConeScale;
+  readonly story: FiringStory;
+}
+
+/** The same, and what is shown of it beside its tiles. */
+export interface FiringView extends ShownHeat {
   readonly firing: Firing;
   /** Of log or programme, thinned for a small drawing. */
   readonly smallCurve: Curve | null;
@@ -125,7 +162,7 @@ const [slowest, middle, fastest] = [15, 60, 150];
 const nearMiddle = 0.05;
 
 /** The scale at the rate of the last 100 °C; at the chart's nearest where that lies beyond it. */
-function coneScaleFor(rate: number | null): CatalogueFiring["coneScale"] {
+function coneScaleFor(rate: number | null): ConeScale {
   const within = Math.min(fastest, Math.max(slowest, Math.round(rate ?? middle)));
   const ratePerHour = Math.abs(within / middle - 1) <= nearMiddle ? middle : within;
   const steps = conesAtRate(ratePerHour).map(({ cone, celsius }) => ({
@@ -133,40 +170,4 @@ function coneScaleFor(rate: number | null): CatalogueFiring["coneScale"] {
     celsius: Math.round(celsius),
   }));
   return { ratePerHour, steps };
-}
-
-function storyFor({ agreement, words, accounts, readings, comparisons }: Story): FiringStory {
-  const apart = comparisons.filter(({ agrees, open }) => !agrees && !open);
-  const open = comparisons.some((comparison) => comparison.open);
-  return {
-    agreement,
-    accounts: accountsInOrder(accounts),
-    readings,
-    leftOpen: open && apart.length === 0 ? words : null,
-    differences: apart
-      .toSorted((a, b) => Math.abs(b.cones) - Math.abs(a.cones))
-      .map(({ between, words }) => ({ between, words })),
-    contradictions: accounts.contradictions.map(({ shelf, message }) => `${shelf}: ${message}`),
-  };
-}
-
-function accountsInOrder(accounts: Story["accounts"]): readonly FiringAccount[] {
-  const { aim, schedule, log, shelves } = accounts;
-  const told = [
-    { of: "aim", account: aim },
-    { of: "programme", account: schedule },
-    { of: "log", account: log },
-  ] as const;
-  return [
-    ...told.flatMap(({ of, account }) =>
-      account ? [{ of, shelf: null, ...stretchOf(account) }] : [],
-    ),
-    ...shelves
-      .toSorted((a, b) => compareShelves(a.shelf, b.shelf))
-      .map((account) => ({ of: "shelf" as const, shelf: account.shelf, ...stretchOf(account) })),
-  ];
-}
-
-function stretchOf({ low, high, words, hold }: Account) {
-  return { low, high, words, modelled: hold?.place ?? null };
 }

@@ -1,21 +1,70 @@
 /** Kilns: what was fired in each, and how near it came to what was aimed at. */
 
 import { conesBetween } from "../../firing/accounts.ts";
+import type { HeatSource, KindOfFiring } from "../../terms/choices.ts";
+import type { Cone } from "../../terms/cones.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
 import { addTo } from "../../terms/index-by.ts";
 import { bareSlug, kilnUrl, nameSlugs } from "../addresses.ts";
 import type { Link } from "../link.ts";
-import type {
-  CatalogueKiln,
-  FiringAccount,
-  KilnFiring,
-  KilnShelf,
-  KilnTilt,
-  Off,
-} from "../types.ts";
-import { firingLink } from "./firings.ts";
-import type { FiringView } from "./heat.ts";
+import type { FiringView, HeatFrom } from "./heat.ts";
 import { compareShelves } from "./shelves.ts";
+import type { Agreement, FiringAccount } from "./story.ts";
+import { firingLink } from "./tile-firings.ts";
+
+/** One kiln and all that was fired in it. */
+export interface CatalogueKiln extends Link {
+  readonly heatedBy: readonly HeatSource[];
+  /** Its firings in the order of their days; what is still to come stands last. */
+  readonly firings: readonly KilnFiring[];
+  /** Its shelves, top first, as far as witness cones were read on them and an aim is known. */
+  readonly shelves: readonly KilnShelf[];
+  /** The two shelves that differ most, over all firings in which both were read. */
+  readonly tilt: KilnTilt | null;
+}
+
+/** A firing of a kiln against its aim. */
+export interface KilnFiring {
+  readonly firing: Link;
+  readonly on: string | null;
+  readonly kind: KindOfFiring;
+  readonly aim: Cone | null;
+  /** By shelf, top first: how many cones hotter than the aim; null where no aim is known. */
+  readonly shelves: readonly {
+    readonly shelf: string;
+    readonly words: string;
+    readonly off: Off | null;
+  }[];
+  /** The same of the log or, without one, the programme. */
+  readonly heat: { readonly from: HeatFrom; readonly off: Off } | null;
+  readonly agreement: Agreement;
+}
+
+/** From so many cones hotter to so many; infinite where that end is open. */
+export interface Off {
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface KilnShelf {
+  readonly shelf: string;
+  /** How many firings its witness cones were read in. */
+  readonly firings: number;
+  /** How many cones hotter than the aim: in the middle of all, at the least and at the most. */
+  readonly median: number;
+  readonly coolest: number;
+  readonly hottest: number;
+}
+
+export interface KilnTilt {
+  readonly hotter: string;
+  readonly cooler: string;
+  /** In how many firings both were read, and in how many of them the one was hotter. */
+  readonly firings: number;
+  readonly times: number;
+  /** By how many cones at the most. */
+  readonly most: number;
+}
 
 /**
  * The page of each firing's kiln by the firing's key. Names that differ in case, spaces and

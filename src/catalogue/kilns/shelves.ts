@@ -1,4 +1,5 @@
 /** The order in which shelves are told: top, middle, bottom, then whatever a studio calls its own. */
+
 import { shelves as namedShelves } from "../../terms/choices.ts";
 import { compareIds } from "../../terms/ids.ts";
 

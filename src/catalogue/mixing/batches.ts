@@ -4,8 +4,20 @@ import { findMaterialIdOf, findMaterialOf, mixedGlazesOf } from "../../chemistry
 import { rawRecipeFinder } from "../../chemistry/raw-batch.ts";
 import { recipeToBatch } from "../../chemistry/recipe.ts";
 import { type Archive, findById } from "../../records/archive.ts";
-import type { FindMaterialLink } from "./materials.ts";
-import type { WeighedPart } from "./mixing-types.ts";
+import type { FindMaterialLink } from "./material-links.ts";
+
+/** A line of a weighing sheet. */
+export interface WeighedPart {
+  readonly id: string;
+  readonly name: string;
+  /** The material's page; null where nothing is known of it. */
+  readonly url: string | null;
+  /** Parts by weight; additions are spelt out in the same parts. */
+  readonly parts: number;
+  readonly isAddition: boolean;
+  /** What a kilogram costs, in the studio's currency; null where it is not known. */
+  readonly price: number | null;
+}
 
 /** Gives what the glaze of an id is weighed out of; nothing where that is not known. */
 export type FindBatch = (glaze: string) => {

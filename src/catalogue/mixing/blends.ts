@@ -1,13 +1,31 @@
 /** Line blends and triaxial blends with the tiles that show them. */
+
 import { findBlendSeries } from "../../chemistry/blends.ts";
 import { mixedGlazesOf } from "../../chemistry/from-records.ts";
 import { type Archive, findById } from "../../records/archive.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
 import { indexBy } from "../../terms/index-by.ts";
 import { blendUrl, glazeUrl, setUrl } from "../addresses.ts";
-import { linkTo } from "../tiles.ts";
-import type { CatalogueTile, Link } from "../types.ts";
-import type { BlendLayout, CatalogueBlend } from "./mixing-types.ts";
+import { type Link, linkTo } from "../link.ts";
+import type { CatalogueTile } from "../tiles.ts";
+
+/** Blends of the same two or three glazes, with the tiles that show them. */
+export interface CatalogueBlend extends Link {
+  readonly kind: "line" | "triaxial";
+  readonly by: "volume" | "weight";
+  readonly ends: readonly Link[];
+  /** The ends and all blends of them; `shares` of the ends, in their order, adding to 1. */
+  readonly members: readonly { readonly glaze: Link; readonly shares: readonly number[] }[];
+  readonly layouts: readonly BlendLayout[];
+}
+
+/** The tiles of one set that show a blend. */
+export interface BlendLayout {
+  /** Null for tiles that are in no set. */
+  readonly set: Link | null;
+  /** A tile for each member, null where the set has none. */
+  readonly tiles: readonly (string | null)[];
+}
 
 /** Every series of blends, in the order of their names. */
 export function listBlends(

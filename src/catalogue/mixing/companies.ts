@@ -3,16 +3,45 @@
  * mixer looks for first. Other cones, other coolings and fires that land on glaze (salt, wood) are
  * other companies.
  */
-import { mixFigures, mixFiguresOf } from "../../chemistry/mix-figures.ts";
-import { lastValue } from "../../likeness/make-up.ts";
-import { surfaces } from "../../terms/choices.ts";
-import { compareCones } from "../../terms/cones.ts";
-import { compareIds, idKey } from "../../terms/ids.ts";
-import { fireOn } from "../colours/measured-alone.ts";
-import type { CatalogueGlaze, CatalogueTile } from "../types.ts";
-import type { Company, Cooling, Outcome, PlacedGlaze, SeenOutcome } from "./company-types.ts";
 
-export { mixFigures, mixFiguresOf };
+import { type MixFigures, mixFiguresOf } from "../../chemistry/mix-figures.ts";
+import type { Cooling } from "../../firing/cooling.ts";
+import { lastValue } from "../../likeness/make-up.ts";
+import { type Atmosphere, type Surface, surfaces } from "../../terms/choices.ts";
+import { type Cone, compareCones } from "../../terms/cones.ts";
+import { compareIds, idKey } from "../../terms/ids.ts";
+import { type FireOnGlaze, fireOn } from "../colours/measured-alone.ts";
+import type { CatalogueGlaze } from "../glazes.ts";
+import type { Link } from "../link.ts";
+import type { CatalogueTile } from "../tiles.ts";
+
+export type Outcome = Surface | "crazed";
+
+export interface SeenOutcome {
+  readonly outcome: Outcome;
+  /** The codes of the tiles that show it. */
+  readonly tiles: readonly string[];
+}
+
+/** A glaze in a company, by its tiles there. */
+export interface PlacedGlaze {
+  readonly glaze: Link;
+  /** What it measured alone, as `#rrggbb`; null where it is not known. */
+  readonly colour: string | null;
+  readonly figures: MixFigures;
+  readonly seen: readonly SeenOutcome[];
+}
+
+/** Mixed glazes fired alone to one cone, cooled in one way and in one kind of fire, each with a tile that tells its surface. */
+export interface Company {
+  readonly cone: Cone;
+  readonly cooling: Cooling;
+  readonly fire: FireOnGlaze | null;
+  /** The air of its firings; null among them where nobody wrote it down. */
+  readonly airs: readonly (Atmosphere | null)[];
+  /** In the order of their names. */
+  readonly glazes: readonly PlacedGlaze[];
+}
 
 /** By cone from cool to hot, then by cooling and fire. */
 export function listCompanies(
@@ -36,6 +65,7 @@ export function listCompanies(
 }
 
 type Alike = Pick<Company, "cone" | "cooling" | "fire">;
+
 type FiredAlike = Alike & { readonly tiles: readonly CatalogueTile[] };
 
 function keyOf({ cone, cooling, fire }: Alike): string {

@@ -1,10 +1,43 @@
 /** How mixed glazes fit the clays of known expansion, beside what the archive's tiles did. */
+
 import type { Expansion } from "../../chemistry/expansion/expansion.ts";
-import { compareFits } from "../../chemistry/fit.ts";
+import { compareFits, type Fit } from "../../chemistry/fit.ts";
 import { type ConeRange, compareCones } from "../../terms/cones.ts";
 import { indexBy } from "../../terms/index-by.ts";
-import type { CatalogueClay, CatalogueTile, Link } from "../types.ts";
-import type { ClayFit, FitFault, SeenFault, SeenTogether } from "./mixing-types.ts";
+import type { CatalogueClay } from "../clays.ts";
+import type { Link } from "../link.ts";
+import type { CatalogueTile } from "../tiles.ts";
+
+/** The faults that tell of fit. */
+export type FitFault = "crazing" | "dunting" | "shivering";
+
+/** A tile on which a fault was seen, and the day of the later look that first showed it. */
+export interface SeenFault {
+  readonly tile: string;
+  /** Null where the first result told it. */
+  readonly later: string | null;
+}
+
+/** What the archive's tiles of one glaze alone on one clay did. */
+export interface SeenTogether {
+  /** The tiles with a result, by their codes. */
+  readonly tiles: readonly string[];
+  /** The faults of fit that some of them show, in alphabetical order. */
+  readonly faults: readonly { readonly fault: FitFault; readonly tiles: readonly SeenFault[] }[];
+  /** Tiles on which somebody looked for faults and saw none of these. */
+  readonly without: readonly string[];
+}
+
+/** A glaze on a clay whose expansion is known. */
+export interface ClayFit {
+  readonly clay: Link;
+  /** Of the clay, in 10⁻⁶ per kelvin. */
+  readonly mean: number;
+  readonly between: readonly [from: number, to: number] | null;
+  /** By each set of factors that covers the glaze, the one nearest to measured glasses first. */
+  readonly fits: readonly Fit[];
+  readonly seen: SeenTogether;
+}
 
 /** What of a glaze decides its fit. */
 export interface FittedGlaze {

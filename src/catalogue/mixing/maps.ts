@@ -1,14 +1,39 @@
 /** The maps: mixed glazes by silica and alumina, one map for each cone they were fired to. */
-import { type RatioLine, ratioField, ratioLines, ratioRegion } from "../../chemistry/stull.ts";
+
+import { type RatioRegion, ratioRegion } from "../../chemistry/stull.ts";
 import { type Surface, surfaces } from "../../terms/choices.ts";
 import type { Cone } from "../../terms/cones.ts";
 import { idKey } from "../../terms/ids.ts";
 import { mapUrl } from "../addresses.ts";
-import type { CatalogueCone, CatalogueGlaze, CatalogueTile } from "../types.ts";
-import type { CatalogueMap, MapMark, RatioRegion } from "./mixing-types.ts";
+import type { CatalogueCone } from "../cones.ts";
+import type { CatalogueGlaze } from "../glazes.ts";
+import type { Link } from "../link.ts";
+import type { CatalogueTile } from "../tiles.ts";
 
-export type { RatioLine };
-export { ratioField, ratioLines, ratioRegion };
+/** Mixed glazes fired alone to one cone, by the silica and alumina of their unity formulas. */
+export interface CatalogueMap {
+  readonly cone: Cone;
+  readonly url: string;
+  /** In the order of their names. */
+  readonly marks: readonly MapMark[];
+}
+
+export interface MapMark {
+  readonly glaze: Link;
+  /** Moles to one of flux. */
+  readonly silica: number;
+  readonly alumina: number;
+  /** Its tiles alone at this cone. */
+  readonly tiles: readonly string[];
+  /** The one whose photograph stands on the map. */
+  readonly shown: string | null;
+  /** The surfaces that came out. */
+  readonly surface: readonly Surface[];
+  /** What the old ratio lines would have of it; null without alumina. */
+  readonly region: RatioRegion | null;
+  /** Whether a surface that came out is another than the lines would have. */
+  readonly disagrees: boolean;
+}
 
 /** From cool to hot; a cone without a mixed glaze that some tile has alone has no map. */
 export function listMaps(

@@ -1,8 +1,10 @@
 /** Raw materials: their pages, what they are made of, what to mind with them. */
-import { cautionsOfMaterial } from "../../chemistry/cautions/cautions.ts";
+import type { Analysis } from "../../chemistry/analysis.ts";
+import { type Caution, cautionsOfMaterial } from "../../chemistry/cautions/cautions.ts";
 import { type FindIngredient, ingredientFinder } from "../../chemistry/cautions/ingredients.ts";
 import { findMaterialIdOf, findMaterialOf } from "../../chemistry/from-records.ts";
 import {
+  type AnalysedMaterial,
   type FindMaterial,
   type FindMaterialId,
   materialFinder,
@@ -15,32 +17,53 @@ import { compareIds, idKey } from "../../terms/ids.ts";
 import { addTo } from "../../terms/index-by.ts";
 import { rememberFor } from "../../terms/remember.ts";
 import { materialUrl } from "../addresses.ts";
-import { linkTo } from "../tiles.ts";
-import type {
-  CarriedLine,
-  Catalogue,
-  CatalogueGlaze,
-  CatalogueMaterial,
-  Link,
-  MaterialFacts,
-  MaterialMakeUp,
-} from "../types.ts";
+import type { CatalogueGlaze } from "../glazes.ts";
+import { type Link, linkTo } from "../link.ts";
 
-/** Gives the page of a material, the archive's own or a carried one. */
-export type FindMaterialLink = (id: string) => Link | undefined;
+/** What is known of a raw material by its formula or analysis. */
+export interface MaterialMakeUp {
+  /** What it comes to in the fire; null where nobody wrote it down, and why. */
+  readonly analysis: Analysis | null;
+  /** What the analysis rests on. */
+  readonly basis: AnalysedMaterial["basis"] | null;
+  readonly whyNoAnalysis: string | null;
+  /** What was done with its figures, sentences without their full stops. */
+  readonly remarks: readonly string[];
+  /** What is to be minded with it in the bag and in the kiln. */
+  readonly hazards: readonly Caution[];
+}
 
-export function materialLinkFinder(
-  archive: Archive,
-  builtIn: readonly CarriedMaterial[],
-): FindMaterialLink {
-  const findId = findMaterialIdOf(archive);
-  const carried = new Map(
-    builtIn.map(({ id, name }) => [idKey(id), { id, name, url: materialUrl(id) }]),
-  );
-  return (word) => {
-    const id = findId(word) ?? word;
-    return linkTo(findById(archive.materials, id), materialUrl) ?? carried.get(idKey(id));
-  };
+/** What somebody wrote of a raw material and everyone may read. */
+export interface MaterialFacts {
+  readonly formula: string | null;
+  /** Weight per cent of what its sheet names, as it was written. */
+  readonly stated: NonNullable<MaterialRecord["analysis"]> | null;
+  /** What its label and safety sheet warn of, in the studio's words. */
+  readonly warnings: readonly string[];
+  /** What a kilogram costs, in the studio's own currency. */
+  readonly price: number | null;
+}
+
+export interface CatalogueMaterial extends Link, MaterialFacts, MaterialMakeUp {
+  /** What Tilebook carries of it, where the studio has no record of its own. */
+  readonly carried: CarriedMaterial | null;
+  readonly notes: string;
+  /** Glazes that hold it. */
+  readonly glazes: readonly Link[];
+}
+
+/** A material that needs no record. */
+export interface CarriedLine extends MaterialMakeUp {
+  readonly material: CarriedMaterial;
+  /** The archive's own record, which is used in its place. */
+  readonly instead: Link | null;
+}
+
+/** All materials of a site. */
+export interface DescribedMaterials {
+  readonly materials: readonly CatalogueMaterial[];
+  /** All that need no record, in their own order. */
+  readonly carriedMaterials: readonly CarriedLine[];
 }
 
 /** All materials: those with pages of their own, and those that need no record. */
@@ -48,7 +71,7 @@ export function describeMaterials(
   archive: Archive,
   builtIn: readonly CarriedMaterial[],
   glazes: readonly CatalogueGlaze[],
-): Pick<Catalogue, "carriedMaterials" | "materials"> {
+): DescribedMaterials {
   return {
     materials: listMaterials(archive, builtIn, glazes),
     carriedMaterials: listCarried(archive, builtIn),

@@ -1,14 +1,33 @@
 /** What follows from what a glaze is mixed of: put together for its page. */
 import type { Caution } from "../../chemistry/cautions/cautions.ts";
+import type { DryDensity } from "../../chemistry/dry-density.ts";
 import type { Archive } from "../../records/archive.ts";
 import { idKey } from "../../terms/ids.ts";
 import { addTo } from "../../terms/index-by.ts";
+import type { CatalogueClay } from "../clays.ts";
 import type { Findings } from "../findings.ts";
-import type { CatalogueClay, CatalogueTile, Link } from "../types.ts";
-import { batchFinder } from "./batches.ts";
-import { findFits } from "./fits.ts";
-import type { FindMaterialLink } from "./materials.ts";
-import type { CatalogueBlend, GlazeMixing } from "./mixing-types.ts";
+import type { Link } from "../link.ts";
+import type { CatalogueTile } from "../tiles.ts";
+import { batchFinder, type WeighedPart } from "./batches.ts";
+import type { CatalogueBlend } from "./blends.ts";
+import { type ClayFit, findFits } from "./fits.ts";
+import type { FindMaterialLink } from "./material-links.ts";
+
+/** All that follows from what a glaze is mixed of. */
+export interface GlazeMixing {
+  /** Cautions for the recipe, the loud ones first; none for a bought glaze. */
+  readonly hazards: readonly Caution[];
+  /** What it is weighed out of, down to raw materials; null where that is not known. */
+  readonly batch: readonly WeighedPart[] | null;
+  /** Of the dry batch, its unknown materials by their names; null where there is no batch. */
+  readonly dryDensity: DryDensity | null;
+  /** Clays of known expansion: those with tiles of this glaze first. */
+  readonly fits: readonly ClayFit[];
+  /** Clays of known expansion that no cone of this glaze suits, so that nobody compares them. */
+  readonly apart: readonly Link[];
+  /** The pages of the blends that it is part of. */
+  readonly blends: readonly Link[];
+}
 
 /** What is already known of the archive. */
 export interface MixingContext {

@@ -1,7 +1,11 @@
 /** What two mixed glazes become where one lies over the other. */
+
 import type { GlazeChemistry } from "../../chemistry/glazes.ts";
 import {
   type Coating,
+  type Melt,
+  type MeltFormula,
+  type MeltPoint,
   meltFormulaAt,
   meltPath,
   meltTogether,
@@ -9,8 +13,30 @@ import {
 } from "../../chemistry/overlap.ts";
 import { meets } from "../../records/coat-stack.ts";
 import { idKey } from "../../terms/ids.ts";
-import type { CatalogueTile } from "../types.ts";
-import type { MeltedCoats, Overlap } from "./mixing-types.ts";
+import type { CatalogueTile } from "../tiles.ts";
+
+/** The melt of so many coats over so many. */
+export interface MeltedCoats {
+  readonly over: number;
+  readonly under: number;
+  readonly tiles: readonly string[];
+  readonly melt: Melt;
+  /**
+   * The melt if a coat of the upper glaze weighed a third of one of the lower, and if it weighed
+   * three times as much; null where both weights are known.
+   */
+  readonly range: readonly [MeltFormula, MeltFormula] | null;
+}
+
+/** What two mixed glazes become where one lies over the other. */
+export interface Overlap {
+  /** From the lower glaze alone to the upper alone, at every tenth. */
+  readonly path: readonly MeltPoint[];
+  /** Every number of coats that some tile has. */
+  readonly coats: readonly MeltedCoats[];
+  /** Tiles whose coats nobody wrote down. */
+  readonly unknown: readonly string[];
+}
 
 /** A glaze as it takes part in an overlap. */
 export interface LappingGlaze {

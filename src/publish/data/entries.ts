@@ -1,13 +1,11 @@
 /** The data files of everything but tiles. */
-import type {
-  CatalogueClay,
-  CatalogueFiring,
-  CatalogueGlaze,
-  CatalogueHeat,
-  CatalogueMaterial,
-  CataloguePair,
-  CatalogueSet,
-} from "../../catalogue/types.ts";
+import type { CatalogueClay } from "../../catalogue/clays.ts";
+import type { CatalogueGlaze } from "../../catalogue/glazes.ts";
+import type { CatalogueFiring } from "../../catalogue/kilns/firings.ts";
+import type { CatalogueHeat } from "../../catalogue/kilns/heat.ts";
+import type { CatalogueMaterial } from "../../catalogue/mixing/materials.ts";
+import type { CataloguePair } from "../../catalogue/pairs.ts";
+import type { CatalogueSet } from "../../catalogue/sets.ts";
 import { toLeachTests } from "./leach-tests.ts";
 import { rounded } from "./numbers.ts";
 import type { ClayRow, FiringRow, GlazeRow, MaterialRow, PairRow, SetRow } from "./rows.ts";

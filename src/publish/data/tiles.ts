@@ -1,5 +1,6 @@
 /** `data/tiles.json`: the tiles, as numbers and words. */
-import type { CatalogueStep, CatalogueTile } from "../../catalogue/types.ts";
+import type { CatalogueStep } from "../../catalogue/kilns/tile-firings.ts";
+import type { CatalogueTile } from "../../catalogue/tiles.ts";
 import type { TileStep } from "../../records/archive.ts";
 import { toLeachTests } from "./leach-tests.ts";
 import { rounded } from "./numbers.ts";

@@ -1,6 +1,7 @@
 /** Control tiles and their twins, made ready for the pages of firings and kilns. */
 import type { ControlWithTwins, TwinEntry } from "../../../templates/parts/control-twins.tsx";
-import type { CatalogueControl, CatalogueKiln, ControlTwin } from "../../catalogue/types.ts";
+import type { CatalogueControl, ControlTwin } from "../../catalogue/kilns/control.ts";
+import type { CatalogueKiln } from "../../catalogue/kilns/kilns.ts";
 import type { Site } from "./site.ts";
 
 /** Before and after the load that a page is about, so many other loads of the same control tile. */

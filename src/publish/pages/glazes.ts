@@ -8,13 +8,11 @@ import { MaterialsPage } from "../../../templates/pages/materials-page.tsx";
 import { PairPage } from "../../../templates/pages/pair-page.tsx";
 import { capital, count } from "../../../templates/words/english/numbers.ts";
 import { glazeKind, glazeSentence } from "../../../templates/words/glaze/glaze.ts";
+import type { CatalogueGlaze } from "../../catalogue/glazes.ts";
+import type { Link } from "../../catalogue/link.ts";
 import { companiesOf } from "../../catalogue/mixing/companies.ts";
-import type {
-  CatalogueGlaze,
-  CatalogueMaterial,
-  CataloguePair,
-  Link,
-} from "../../catalogue/types.ts";
+import type { CatalogueMaterial } from "../../catalogue/mixing/materials.ts";
+import type { CataloguePair } from "../../catalogue/pairs.ts";
 import { kindsOfGlaze } from "../../terms/choices.ts";
 import { formatConeRange } from "../../terms/cones.ts";
 import { idKey } from "../../terms/ids.ts";

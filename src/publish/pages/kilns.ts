@@ -1,7 +1,7 @@
 /** A page for each kiln. */
 import { KilnPage } from "../../../templates/pages/kiln-page.tsx";
 import { kilnSentence } from "../../../templates/words/firing/kiln.ts";
-import type { CatalogueKiln } from "../../catalogue/types.ts";
+import type { CatalogueKiln } from "../../catalogue/kilns/kilns.ts";
 import { definePage, type Page } from "../page.ts";
 import { controlsIn } from "./controls.ts";
 import type { Site } from "./site.ts";

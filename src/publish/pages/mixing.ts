@@ -4,7 +4,10 @@ import { BlendPage, blendSentence } from "../../../templates/pages/blend-page.ts
 import { ListPage } from "../../../templates/pages/list-page.tsx";
 import { MapPage, mapSentence } from "../../../templates/pages/map-page.tsx";
 import { smallFile } from "../../../templates/parts/photograph.tsx";
-import type { CatalogueBlend, CatalogueGlaze, CatalogueMap, Link } from "../../catalogue/types.ts";
+import type { CatalogueGlaze } from "../../catalogue/glazes.ts";
+import type { Link } from "../../catalogue/link.ts";
+import type { CatalogueBlend } from "../../catalogue/mixing/blends.ts";
+import type { CatalogueMap } from "../../catalogue/mixing/maps.ts";
 import { idKey } from "../../terms/ids.ts";
 import { addTo } from "../../terms/index-by.ts";
 import { definePage, type Page } from "../page.ts";

@@ -2,7 +2,7 @@
 import type { TilePageProps } from "../../../templates/pages/tile-props.ts";
 import { count } from "../../../templates/words/english/numbers.ts";
 import { unwrittenWords } from "../../../templates/words/tile/likeness.ts";
-import type { CatalogueTile } from "../../catalogue/types.ts";
+import type { CatalogueTile } from "../../catalogue/tiles.ts";
 import { unknownAspects } from "../../likeness/alike.ts";
 import { idKey } from "../../terms/ids.ts";
 import type { Site } from "./site.ts";

@@ -1,7 +1,8 @@
 /** The words under which a page is found. */
 import { spoken } from "../../../templates/words/english/numbers.ts";
 import { stepWords } from "../../../templates/words/tile/steps.ts";
-import type { CatalogueGlaze, CatalogueTile } from "../../catalogue/types.ts";
+import type { CatalogueGlaze } from "../../catalogue/glazes.ts";
+import type { CatalogueTile } from "../../catalogue/tiles.ts";
 import { presentOxides, toUnicodeSubscripts } from "../../terms/oxides.ts";
 
 export function wordsOfTile(tile: CatalogueTile, names: string): string {

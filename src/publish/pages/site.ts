@@ -7,12 +7,10 @@ import type { Frame } from "../../../templates/parts/frame.ts";
 import type { WaitingRecord } from "../../../templates/parts/waiting.ts";
 import { paintFinder } from "../../catalogue/colours/glaze-paint.ts";
 import { nameStack } from "../../catalogue/describe.ts";
-import type {
-  Catalogue,
-  CatalogueFiring,
-  CataloguePair,
-  CatalogueTile,
-} from "../../catalogue/types.ts";
+import type { CatalogueFiring } from "../../catalogue/kilns/firings.ts";
+import type { CataloguePair } from "../../catalogue/pairs.ts";
+import type { CatalogueTile } from "../../catalogue/tiles.ts";
+import type { Catalogue } from "../../catalogue/types.ts";
 import { findRestart } from "../../records/coat-stack.ts";
 import { idKey } from "../../terms/ids.ts";
 import { feedPath } from "../feed.ts";

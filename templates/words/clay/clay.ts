@@ -1,5 +1,5 @@
 /** What a clay is, in words and figures. */
-import type { CatalogueClay } from "../../../src/catalogue/types.ts";
+import type { CatalogueClay } from "../../../src/catalogue/clays.ts";
 import { formatConeRange } from "../../../src/terms/cones.ts";
 import { capital } from "../english/numbers.ts";
 

@@ -1,5 +1,7 @@
 /** The colour of a glaze alone, in words. */
-import type { ColourFinding, GlazeOnClay, MeasuredAlone } from "../../../src/catalogue/types.ts";
+import type { ColourFinding } from "../../../src/catalogue/colours/colour-findings.ts";
+import type { GlazeOnClay } from "../../../src/catalogue/colours/glaze-colours.ts";
+import type { MeasuredAlone } from "../../../src/catalogue/colours/measured-alone.ts";
 import { roundDifference } from "../../../src/colour/difference.ts";
 import { capital, count, listed, spoken } from "../english/numbers.ts";
 import { unwrittenWords } from "../tile/likeness.ts";

@@ -1,6 +1,7 @@
 /** Measured colour in words, and how far a difference between two colours can be trusted. */
-import type { ColourTrust, MeasuredColour } from "../../../src/catalogue/types.ts";
+import type { ColourTrust } from "../../../src/catalogue/colours/trust.ts";
 import { roundDifference } from "../../../src/colour/difference.ts";
+import type { MeasuredColour } from "../../../src/colour/measure.ts";
 import { capital, count } from "../english/numbers.ts";
 
 /**

@@ -1,5 +1,5 @@
 /** The plate of all colours, in words. */
-import type { ColourPlate } from "../../../src/catalogue/types.ts";
+import type { ColourPlate } from "../../../src/catalogue/colours/colour-plate.ts";
 import { count, grouped, listed } from "../english/numbers.ts";
 
 /** The bands of lightness, the lightest first: what stands before a colour's name. */

@@ -1,5 +1,5 @@
 /** A kiln in words. */
-import type { CatalogueKiln, KilnShelf } from "../../../src/catalogue/types.ts";
+import type { CatalogueKiln, KilnShelf } from "../../../src/catalogue/kilns/kilns.ts";
 import { capital, count, formatDay, listed } from "../english/numbers.ts";
 import { coneCount } from "../tile/control.ts";
 import { shelfWords } from "../tile/steps.ts";

@@ -1,5 +1,5 @@
 /** One kiln load in words. */
-import type { FiringFacts } from "../../../src/catalogue/types.ts";
+import type { FiringFacts } from "../../../src/catalogue/kilns/firings.ts";
 import type { Witness } from "../../../src/records/firing.ts";
 import { compareCones } from "../../../src/terms/cones.ts";
 import { formatDay, listed } from "../english/numbers.ts";

@@ -1,12 +1,13 @@
 /** Whether a firing's story holds, in words. */
+
+import type { CatalogueFiring } from "../../../src/catalogue/kilns/firings.ts";
 import type {
   AccountsApart,
-  CatalogueFiring,
   FiringAccount,
   FiringStory,
-  LikelyReading,
-  TileFiring,
-} from "../../../src/catalogue/types.ts";
+} from "../../../src/catalogue/kilns/story.ts";
+import type { TileFiring } from "../../../src/catalogue/kilns/tile-firings.ts";
+import type { LikelyReading } from "../../../src/firing/readings.ts";
 import { capital, listed } from "../english/numbers.ts";
 import { shelfWords } from "../tile/steps.ts";
 

@@ -1,5 +1,5 @@
 /** What a glaze is, in words. */
-import type { GlazeFacts } from "../../../src/catalogue/types.ts";
+import type { GlazeFacts } from "../../../src/catalogue/glazes.ts";
 import type { KindOfGlaze, LabelClaim } from "../../../src/terms/choices.ts";
 import { formatConeRange } from "../../../src/terms/cones.ts";
 import { listed } from "../english/numbers.ts";

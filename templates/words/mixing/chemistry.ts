@@ -1,5 +1,6 @@
 /** Figures and sentences of chemistry, to as many places as can be trusted. */
-import type { ClayFit, Fit, FitFault, SeenFault } from "../../../src/catalogue/types.ts";
+import type { ClayFit, FitFault, SeenFault } from "../../../src/catalogue/mixing/fits.ts";
+import type { Fit } from "../../../src/chemistry/fit.ts";
 import { withPlaces } from "../../../src/terms/figures.ts";
 import { count, formatDay, listed } from "../english/numbers.ts";
 

@@ -1,11 +1,11 @@
 /** What is said of a glaze among the others of its cone. */
 import type {
   Company,
-  MixFigure,
   Outcome,
   PlacedGlaze,
   SeenOutcome,
-} from "../../../src/catalogue/types.ts";
+} from "../../../src/catalogue/mixing/companies.ts";
+import type { MixFigure } from "../../../src/chemistry/mix-figures.ts";
 import { capital, count, listed } from "../english/numbers.ts";
 import { fixed, formatMoles } from "./chemistry.ts";
 

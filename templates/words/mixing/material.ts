@@ -1,5 +1,7 @@
 /** What the figures of a material rest on, in words. */
-import type { CarriedMaterial, MaterialMakeUp } from "../../../src/catalogue/types.ts";
+
+import type { MaterialMakeUp } from "../../../src/catalogue/mixing/materials.ts";
+import type { CarriedMaterial } from "../../../src/chemistry/minerals/mineral.ts";
 import { presentOxides } from "../../../src/terms/oxides.ts";
 import { asAnalysed } from "./chemistry.ts";
 

@@ -1,6 +1,9 @@
 /** What is published of the figures that a mixer looks for first: a second opinion, after the tiles. */
-import { ratioField, ratioRegion, surfacesOf } from "../../../src/catalogue/mixing/maps.ts";
-import type { MixFigure, SeenOutcome } from "../../../src/catalogue/types.ts";
+
+import type { SeenOutcome } from "../../../src/catalogue/mixing/companies.ts";
+import { surfacesOf } from "../../../src/catalogue/mixing/maps.ts";
+import type { MixFigure } from "../../../src/chemistry/mix-figures.ts";
+import { ratioField, ratioRegion } from "../../../src/chemistry/stull.ts";
 import { listed } from "../english/numbers.ts";
 
 /**

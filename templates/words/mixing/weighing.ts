@@ -1,6 +1,6 @@
 /** What a weighing sheet says of density. */
 
-import type { DryDensity } from "../../../src/catalogue/types.ts";
+import type { DryDensity } from "../../../src/chemistry/dry-density.ts";
 import { dryGrams } from "../../../src/chemistry/weighing.ts";
 import { listed } from "../english/numbers.ts";
 import { fixed, roughly } from "./chemistry.ts";

@@ -1,5 +1,5 @@
 /** What a control tile's twin tells, in words. */
-import type { ControlTwin } from "../../../src/catalogue/types.ts";
+import type { ControlTwin } from "../../../src/catalogue/kilns/control.ts";
 import { listed } from "../english/numbers.ts";
 
 /**

@@ -1,5 +1,7 @@
 /** What the kiln did, and what came out of it, in words. */
-import type { CatalogueTile, TileFiring } from "../../../src/catalogue/types.ts";
+
+import type { TileFiring } from "../../../src/catalogue/kilns/tile-firings.ts";
+import type { CatalogueTile } from "../../../src/catalogue/tiles.ts";
 import { type Again, type Fate, type Stage, textures } from "../../../src/terms/choices.ts";
 import { formatDay, listed, spoken } from "../english/numbers.ts";
 import { shelfWords } from "./steps.ts";

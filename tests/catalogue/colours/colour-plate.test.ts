@@ -7,7 +7,7 @@ import {
   tilesInACell,
 } from "../../../src/catalogue/colours/colour-plate.ts";
 import { pickEvenly } from "../../../src/catalogue/pick-evenly.ts";
-import type { CatalogueTile } from "../../../src/catalogue/types.ts";
+import type { CatalogueTile } from "../../../src/catalogue/tiles.ts";
 import type { Lab } from "../../../src/colour/cielab.ts";
 import { bandWords } from "../../../templates/words/colour/plate.ts";
 import { measured } from "../measured.ts";

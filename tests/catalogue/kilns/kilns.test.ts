@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { firingsOf } from "../../../src/catalogue/kilns/firings.ts";
+import { firingsOf } from "../../../src/catalogue/kilns/tile-firings.ts";
 import { makeCatalogue } from "../../../src/catalogue/make.ts";
 import type { Catalogue } from "../../../src/catalogue/types.ts";
 import { heatOfFirings } from "../../../src/firing/of-archive.ts";

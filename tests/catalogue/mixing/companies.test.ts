@@ -1,7 +1,8 @@
 /** Mixed glazes beside one another, by what their tiles came out as. */
 import { describe, expect, test } from "vitest";
-import { companiesOf, mixFiguresOf } from "../../../src/catalogue/mixing/companies.ts";
+import { companiesOf } from "../../../src/catalogue/mixing/companies.ts";
 import { findFiredChemistry } from "../../../src/chemistry/fired-chemistry.ts";
+import { mixFiguresOf } from "../../../src/chemistry/mix-figures.ts";
 import type { LaterLook, Result } from "../../../src/records/tile.ts";
 import { coat, cone, cones, fired, firing, glaze, result, tile } from "../../checks/support.ts";
 import { catalogueOf, clear, mixed } from "./mixing-support.ts";

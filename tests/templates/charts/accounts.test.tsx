@@ -1,6 +1,6 @@
 import { render } from "preact-render-to-string";
 import { describe, expect, it } from "vitest";
-import type { FiringAccount } from "../../../src/catalogue/types.ts";
+import type { FiringAccount } from "../../../src/catalogue/kilns/story.ts";
 import { AccountsChart } from "../../../templates/charts/accounts-chart.tsx";
 import { coneLine } from "../../../templates/charts/cone-line.ts";
 import { ConePack } from "../../../templates/charts/cone-pack.tsx";

@@ -1,6 +1,8 @@
 /** Firings of a catalogue, as pages are given them, from records as the archive reads them. */
+
+import type { CatalogueFiring } from "../../../src/catalogue/kilns/firings.ts";
 import { makeCatalogue } from "../../../src/catalogue/make.ts";
-import type { Catalogue, CatalogueFiring } from "../../../src/catalogue/types.ts";
+import type { Catalogue } from "../../../src/catalogue/types.ts";
 import { heatOfFirings } from "../../../src/firing/of-archive.ts";
 import type { Firing } from "../../../src/records/archive.ts";
 import { firingSchema } from "../../../src/records/firing.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { MeasuredColour } from "../../../../src/catalogue/types.ts";
 import { roundDifference } from "../../../../src/colour/difference.ts";
+import type { MeasuredColour } from "../../../../src/colour/measure.ts";
 import {
   colourSentence,
   spreadSentences,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { CatalogueTile, TileFiring } from "../../../../src/catalogue/types.ts";
+import type { TileFiring } from "../../../../src/catalogue/kilns/tile-firings.ts";
+import type { CatalogueTile } from "../../../../src/catalogue/tiles.ts";
 import { count, formatDay, grouped, listed } from "../../../../templates/words/english/numbers.ts";
 import {
   firingSentence,

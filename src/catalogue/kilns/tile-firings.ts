@@ -1,0 +1,110 @@
+/** What the kiln did to a tile. */
+
+import type { Curve } from "../../firing/curve.ts";
+import { coneAtShelf, readWitness } from "../../firing/witness.ts";
+import {
+  type Archive,
+  type FiredStep,
+  type Firing,
+  findById,
+  type TileStep,
+} from "../../records/archive.ts";
+import type { FiringRecord } from "../../records/firing.ts";
+import type { Atmosphere, HeatSource } from "../../terms/choices.ts";
+import { type Cone, findHottest } from "../../terms/cones.ts";
+import { firingUrl } from "../addresses.ts";
+import type { Link } from "../link.ts";
+import type { FiringView, HeatFrom } from "./heat.ts";
+import type { Agreement } from "./story.ts";
+
+/** A step of a tile: what was put on or taken off as it was written, a firing with what it was. */
+export type CatalogueStep = Exclude<TileStep, FiredStep> | TileFiring;
+
+/** One firing as one tile had it. */
+export interface TileFiring extends FiredStep {
+  /** The firing's own page; null where only its kind is known. */
+  readonly page: Link | null;
+  readonly on: string | null;
+  /** The cone at the tile's shelf: the witness where one was read there, else the aim. */
+  readonly cone: Cone | null;
+  /** The cone that was aimed at. */
+  readonly aim: Cone | null;
+  readonly atmosphere: Atmosphere | null;
+  readonly heatedBy: HeatSource | null;
+  readonly kiln: string | null;
+  /** What the witness cones on its own shelf showed, in words; null where none were read there. */
+  readonly witness: string | null;
+  /** What the log works out at or, without one, the programme; null where there is neither. */
+  readonly reached: Reached | null;
+  readonly agreement: Agreement;
+  /** Of the same log or programme: no more than some sixty points. */
+  readonly curve: Curve | null;
+}
+
+/** The heat work of a log or a programme in words: `just over cone 6`. */
+export interface Reached {
+  readonly from: HeatFrom;
+  readonly words: string;
+}
+
+/** What is shown of firings, by `idKey`. */
+export type FiringViews = ReadonlyMap<string, FiringView>;
+
+/** A tile's steps, each firing with what is known of it. */
+export function withFirings(
+  steps: readonly TileStep[],
+  archive: Archive,
+  views: FiringViews,
+): readonly CatalogueStep[] {
+  return steps.map((step) => (step.step === "fired" ? tileFiring(step, archive, views) : step));
+}
+
+/** The firings among a tile's steps, in their order. */
+export function firingsOf(steps: readonly CatalogueStep[]): readonly TileFiring[] {
+  return steps.filter((step) => step.step === "fired");
+}
+
+function tileFiring(step: FiredStep, archive: Archive, views: FiringViews): TileFiring {
+  const firing = findById(archive.firings, step.firing);
+  const { record } = firing ?? {};
+  return {
+    ...step,
+    page: firing ? firingLink(firing) : null,
+    on: record?.on ?? null,
+    cone: (record && coneAtShelf(record, step.shelf)) ?? null,
+    aim: record?.cone ?? null,
+    atmosphere: record?.atmosphere ?? null,
+    heatedBy: record?.heatedBy ?? null,
+    kiln: record?.kiln ?? null,
+    witness: (record && witnessWordsAt(record, step.shelf)) ?? null,
+    ...heatBeside(findById(views, step.firing)),
+  };
+}
+
+function heatBeside(
+  view: FiringView | undefined,
+): Pick<TileFiring, "reached" | "agreement" | "curve"> {
+  const { heat = null, story, smallCurve = null } = view ?? {};
+  return {
+    reached: heat && { from: heat.from, words: heat.reached },
+    agreement: story?.agreement ?? "unknown",
+    curve: smallCurve,
+  };
+}
+
+function witnessWordsAt(record: FiringRecord, shelf: string | null): string | undefined {
+  const witness = shelf === null ? undefined : record.witness?.[shelf];
+  const reading = witness && readWitness(witness);
+  return reading?.ok ? reading.words : undefined;
+}
+
+/** The hottest firing that is no bisque, which decides a tile's cone and atmosphere. */
+export function findDecidingFiring(steps: readonly CatalogueStep[]): TileFiring | undefined {
+  const others = firingsOf(steps).filter((firing) => firing.kind !== "bisque");
+  const hottest = findHottest(others.flatMap((firing) => firing.cone ?? []));
+  return others.findLast((firing) => firing.cone === hottest) ?? others.at(-1);
+}
+
+export function firingLink({ id }: Firing): Link {
+  return { id, name: id, url: firingUrl(id) };
+}

@@ -1,0 +1,47 @@
+/** The pictures of a tile, as they are published. */
+import type { MeasuredColour } from "../colour/measure.ts";
+import type { Archive, PictureRole, Tile } from "../records/archive.ts";
+import { describeTile } from "./describe.ts";
+import type { Findings, PictureFile } from "./findings.ts";
+
+/** A picture as published: the sizes that were made of it, smallest first. */
+export interface Picture {
+  readonly role: PictureRole;
+  readonly alt: string;
+  /** Of the largest size, in pixels. */
+  readonly width: number;
+  readonly height: number;
+  /** The picture's mean colour as `#rrggbb`, shown until it has loaded. */
+  readonly placeholder: string;
+  readonly files: readonly PictureFile[];
+}
+
+export function picturesOf(tile: Tile, archive: Archive, findings: Findings): readonly Picture[] {
+  const described = describeTile(tile, archive);
+  return tile.pictures
+    .flatMap(({ role, file }) => {
+      const prepared = findings.pictures.get(file);
+      if (!prepared) return [];
+      const { width, height, placeholder, files } = prepared;
+      const alt =
+        role === "result"
+          ? (tile.record.photo?.alt ?? described)
+          : `${roleWords[role]} ${described}`;
+      return [{ role, alt, width, height, placeholder, files }];
+    })
+    .sort((a, b) => roleOrder.indexOf(a.role) - roleOrder.indexOf(b.role));
+}
+
+const roleOrder = ["result", "detail", "back", "before"] as const;
+
+const roleWords = {
+  result: "",
+  before: "Before the firing:",
+  detail: "A detail:",
+  back: "The back:",
+} as const;
+
+export function colourOf(tile: Tile, findings: Findings): MeasuredColour | null {
+  const result = tile.pictures.find((picture) => picture.role === "result");
+  return (result && findings.pictures.get(result.file)?.colour) ?? null;
+}
