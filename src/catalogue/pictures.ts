@@ -36,7 +36,7 @@ const roleOrder = ["result", "detail", "back", "before"] as const;
 
 const roleWords = {
   result: "",
-  before: "Before the firing:",
+  before: "Before the last firing:",
   detail: "A detail:",
   back: "The back:",
 } as const;

@@ -16,7 +16,7 @@ export interface BlendSeries {
   readonly kind: "line" | "triaxial";
   /** Whether parts were weighed or measured by volume. */
   readonly by: "volume" | "weight";
-  /** Ids of the two ends or the three corners, in the order of ids. */
+  /** Ids of the two ends or the three corners, in the order in which most of the blends list them. */
   readonly between: readonly string[];
   /** The ends or corners and all blends of them, most of the first end or corner first. */
   readonly members: readonly BlendMember[];
@@ -136,16 +136,35 @@ function seriesBetween(
   { by, ids }: Ends,
   byEnds: ReadonlyMap<string, readonly SpeltBlend[]>,
 ): BlendSeries {
-  const ends = ids.map((id) => ({ glaze: id, shares: ids.map((end) => (end === id ? 1 : 0)) }));
-  const blends = someOf(ids)
-    .flatMap((some) => byEnds.get(keyOf({ by, ids: some })) ?? [])
-    .map(({ glaze, shares }) => ({ glaze, shares: ids.map((id) => shares.get(id) ?? 0) }));
+  const spelt = someOf(ids).flatMap((some) => byEnds.get(keyOf({ by, ids: some })) ?? []);
+  const between = asMostListThem(ids, spelt);
+  const ends = between.map((id) => ({
+    glaze: id,
+    shares: between.map((end) => (end === id ? 1 : 0)),
+  }));
+  const blends = spelt.map(({ glaze, shares }) => ({
+    glaze,
+    shares: between.map((id) => shares.get(id) ?? 0),
+  }));
   return {
     kind: ids.length === 2 ? "line" : "triaxial",
     by,
-    between: ids,
+    between,
     members: [...ends, ...blends].sort(byShares),
   };
+}
+
+/** Ends in the order in which most blends of all of them list them; in the order of ids where that is a draw. */
+function asMostListThem(ids: readonly string[], blends: readonly SpeltBlend[]): readonly string[] {
+  const lists = blends
+    .map(({ shares }) => [...shares.keys()])
+    .filter((list) => list.length === ids.length);
+  const times = (list: readonly string[]) =>
+    lists.filter((other) => other.join() === list.join()).length;
+  const most = Math.max(...lists.map(times));
+  const liked = new Map(lists.filter((list) => times(list) === most).map((l) => [l.join(), l]));
+  const [only, ...others] = liked.values();
+  return only && others.length === 0 ? only : ids;
 }
 
 function byShares(a: BlendMember, b: BlendMember): number {

@@ -9,7 +9,7 @@ const captions = {
   result: "",
   detail: "A detail",
   back: "The back",
-  before: "Before the firing",
+  before: "Before the last firing",
 } as const;
 
 export function Plates({

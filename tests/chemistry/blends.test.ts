@@ -56,6 +56,19 @@ describe("blends", () => {
     ]);
   });
 
+  test("put first the end or corner that most of them list first", () => {
+    const told = (...blends: readonly MixedGlaze[]) =>
+      findBlendSeries([...corners, ...blends])[0]?.between;
+    const middle = blend("cab", { c: 1, a: 1, b: 1 });
+    expect(told(blend("ab", { a: 1, b: 2 }), blend("ca", { c: 1, a: 1 }), middle)).toEqual([
+      "c",
+      "a",
+      "b",
+    ]);
+    expect(told(blend("ba1", { b: 2, a: 1 }), blend("ba2", { b: 1, a: 2 }))).toEqual(["b", "a"]);
+    expect(told(blend("ba1", { b: 2, a: 1 }), blend("ab2", { a: 2, b: 1 }))).toEqual(["a", "b"]);
+  });
+
   test("of blends count by what they come to", () => {
     const [series] = findBlendSeries([
       ...corners,

@@ -38,10 +38,11 @@ export function listBlends(
   return findBlendSeries(mixedGlazesOf(archive))
     .map(({ kind, by, between, members }) => {
       const ends = between.map(link);
+      const inOrder = between.toSorted(compareIds);
       return {
-        id: between.join("--"),
+        id: inOrder.join("--"),
         name: nameOf(ends.map(({ name }) => name)),
-        url: blendUrl(between, by),
+        url: blendUrl(inOrder, by),
         kind,
         by,
         ends,

@@ -143,7 +143,7 @@ describe("a recipe with lead", () => {
     ["materials/index.html", /Lead bisilicate ⚠\uFE0E holds lead/u],
     ["materials/lead-bisilicate.html", /leaden ⚠\uFE0E holds lead/u],
     ["maps/6.html", /leaden ⚠\uFE0E holds lead/u],
-    ["blends/index.html", /clear to leaden ⚠\uFE0E holds lead/u],
+    ["blends/index.html", /leaden to clear ⚠\uFE0E holds lead/u],
     ["blends/clear--leaden.html", /half ⚠\uFE0E holds lead/u],
   ])("never stands on %s without its caution", (path, flagged) => {
     expect(pageOf(catalogue, path).words).toMatch(flagged);
@@ -233,17 +233,17 @@ describe("the page of a blend", () => {
     tile(`T-${i}`, [coat(id), fired("g-1")], { result: saw({}) }, { set: "tests" }),
   );
 
-  test("lays a line out in order, each with its shares and its formula", () => {
+  test("lays a line out in the order of its blends, each with its shares and its formula", () => {
     const line = glazes.filter(({ id }) => id !== "all" && id !== "iron");
     const { words } = pageOf(
       catalogueOf({ glazes: line, firings: [kiln], tiles, sets: [set("tests")] }),
       "blends/blue--clear.html",
     );
-    expect(words).toMatch(/T-1 100 : 0 blue T-4 67 : 33 cb2 T-3 33 : 67 cb1 T-0 0 : 100 clear/u);
-    expect(words).toMatch(/clear 0 : 100 3\.71 0\.407/u);
+    expect(words).toMatch(/T-0 100 : 0 clear T-3 67 : 33 cb1 T-4 33 : 67 cb2 T-1 0 : 100 blue/u);
+    expect(words).toMatch(/clear 100 : 0 3\.71 0\.407/u);
   });
 
-  test("lays a triangle out by its corners", () => {
+  test("lays a triangle out by its corners, the first that its blends list on top", () => {
     const { html } = pageOf(
       catalogueOf({ glazes, firings: [kiln], tiles, sets: [set("tests")] }),
       "blends/blue--clear--iron.html",
@@ -255,7 +255,7 @@ describe("the page of a blend", () => {
         ),
       ].map(([, code = "", x, y]) => [code, { x: Number(x), y: Number(y) }]),
     );
-    const [top, left, right, middle] = ["T-1", "T-0", "T-2", "T-5"].map((code) => places.get(code));
+    const [top, left, right, middle] = ["T-0", "T-1", "T-2", "T-5"].map((code) => places.get(code));
     expect(top?.y).toBe(0);
     expect(left?.y).toBe(right?.y);
     expect(left?.x).toBeLessThan(right?.x ?? 0);
