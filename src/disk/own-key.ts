@@ -6,6 +6,7 @@ import { createHmac, randomBytes, timingSafeEqual } from "node:crypto";
 import fs from "node:fs";
 import path from "node:path";
 import { ownFolder } from "./own-folder.ts";
+import { writeWhole } from "./write-whole.ts";
 
 const keyBytes = 32;
 
@@ -46,11 +47,9 @@ function readKey(file: string): Buffer | undefined {
 /** Two programs at once may each make one: the last that was put there serves both. */
 function makeKey(file: string): Buffer {
   const key = randomBytes(keyBytes);
-  const unfinished = `${file}.${randomBytes(6).toString("hex")}`;
   try {
     fs.mkdirSync(path.dirname(file), { recursive: true, mode: 0o700 });
-    fs.writeFileSync(unfinished, key, { flag: "wx", mode: 0o600 });
-    fs.renameSync(unfinished, file);
+    writeWhole(file, key, { mode: 0o600 });
     return readKey(file) ?? key;
   } catch {
     // A home that cannot be written, as on many build servers.

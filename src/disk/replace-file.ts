@@ -1,8 +1,8 @@
 /** Puts a new text in the place of a file of the archive: whole, or not at all. */
-import { randomBytes } from "node:crypto";
 import fs from "node:fs";
 import path from "node:path";
 import { onMachine } from "./machine-error.ts";
+import { replaceWhole } from "./write-whole.ts";
 
 /**
  * Replaces a file's content. It keeps its permissions; where it is a link to another file of the
@@ -14,20 +14,7 @@ import { onMachine } from "./machine-error.ts";
  */
 export function replaceFile(dir: string, file: string, content: string): void {
   const target = onMachine("write", path.join(dir, file), () => findTarget(dir, file));
-  const temporary = path.join(
-    path.dirname(target),
-    `.${path.basename(target)}.${randomBytes(6).toString("hex")}.tmp`,
-  );
-  onMachine("write", target, () => {
-    try {
-      fs.writeFileSync(temporary, content, { flag: "wx", flush: true });
-      fs.chmodSync(temporary, fs.statSync(target).mode & 0o7777);
-      fs.renameSync(temporary, target);
-    } catch (cause) {
-      fs.rmSync(temporary, { force: true });
-      throw cause;
-    }
-  });
+  onMachine("write", target, () => replaceWhole(target, content));
 }
 
 /** A file that may not be written is not replaced, though its folder would allow it. */

@@ -1,21 +1,58 @@
-/** Writes what Tilebook remembers for itself. What somebody wrote is replaced by `replace-file.ts`. */
+/** Writing a file whole or not at all: whoever puts a file in the place of another does it here. */
 import { randomBytes } from "node:crypto";
-import { mkdir, rename, rm, writeFile } from "node:fs/promises";
-import { dirname } from "node:path";
+import fs from "node:fs";
+import path from "node:path";
+
+/** How a file is written. */
+export interface Writing {
+  /** Its permissions; those of any new file where left out. */
+  readonly mode?: number;
+  /** Whether it must be on the disk before what was there is let go: for what somebody wrote. */
+  readonly isPrecious?: boolean;
+}
 
 /**
- * Writes a file whole or not at all: a program killed meanwhile leaves no half of it.
+ * Writes a file, and the folder it lies in. It is written beside its place and then renamed into it:
+ * a program killed meanwhile, or a disk that is full, leaves what was there, and no half of the new.
  *
  * @throws what the system says where it cannot be written; what was begun is taken away
  */
-export async function writeWhole(path: string, content: string | Uint8Array): Promise<void> {
-  await mkdir(dirname(path), { recursive: true });
-  const temporary = `${path}.${randomBytes(6).toString("hex")}.tmp`;
+export function writeWhole(
+  place: string,
+  content: string | Uint8Array,
+  writing: Writing = {},
+): void {
+  fs.mkdirSync(path.dirname(place), { recursive: true });
+  const random = randomBytes(6).toString("hex");
+  const beside = path.join(path.dirname(place), `.${path.basename(place)}.${random}.tmp`);
   try {
-    await writeFile(temporary, content);
-    await rename(temporary, path);
-  } catch (error) {
-    await rm(temporary, { force: true });
-    throw error;
+    writeNew(beside, content, writing);
+    fs.renameSync(beside, place);
+  } catch (cause) {
+    fs.rmSync(beside, { force: true });
+    throw cause;
   }
+}
+
+function writeNew(file: string, content: string | Uint8Array, writing: Writing): void {
+  const opened = fs.openSync(file, "wx", writing.mode);
+  try {
+    // What a process may not give to new files, it may give to this one.
+    if (writing.mode !== undefined) fs.fchmodSync(opened, writing.mode);
+    fs.writeFileSync(opened, content);
+    if (writing.isPrecious) fs.fsyncSync(opened);
+  } finally {
+    fs.closeSync(opened);
+  }
+}
+
+/**
+ * Puts content in the place of a file that somebody wrote. It keeps its permissions; where the path
+ * is a link, what it leads to is replaced. It is on the disk before the old content is let go.
+ *
+ * @throws what the system says where it cannot be written; the old file is still there then
+ */
+export function replaceWhole(file: string, content: string | Uint8Array): void {
+  const place = fs.realpathSync(file);
+  writeWhole(place, content, { mode: fs.statSync(place).mode & 0o7777, isPrecious: true });
 }

@@ -53,7 +53,7 @@ function isSpace(byte: number): boolean {
   return byte === 9 || byte === 10 || byte === 13;
 }
 
-function startsWith(bytes: Uint8Array, signature: number[]): boolean {
+function startsWith(bytes: Uint8Array, signature: readonly number[]): boolean {
   return signature.every((byte, at) => bytes[at] === byte);
 }
 

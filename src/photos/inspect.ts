@@ -97,6 +97,6 @@ function formatOf(metadata: Metadata): PictureFormat | undefined {
     if (metadata.compression === "av1") return "avif";
     return metadata.compression === "hevc" ? "heic" : undefined;
   }
-  const formats: PictureFormat[] = ["jpeg", "png", "tiff", "webp"];
+  const formats: readonly PictureFormat[] = ["jpeg", "png", "tiff", "webp"];
   return formats.find((format) => format === metadata.format);
 }

@@ -15,7 +15,7 @@ export async function pruneOnceADay(cacheDir: string): Promise<void> {
   const mark = join(cacheDir, "pictures", "pruned");
   if (!(await isOlder(mark, new Date(Date.now() - day)))) return;
   await prunePictures(cacheDir, new Date(Date.now() - keptDays * day));
-  await writeWhole(mark, "");
+  writeWhole(mark, "");
 }
 
 /**

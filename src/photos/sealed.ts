@@ -41,7 +41,7 @@ export async function readSealed(path: string, about: string): Promise<Remembere
  */
 export async function writeSealed(path: string, about: string, value: unknown): Promise<void> {
   try {
-    await writeWhole(path, seal(about, value));
+    writeWhole(path, seal(about, value));
   } catch (error) {
     if (!hasCode(error, ...notAllowed, ...notAFolder)) throw error;
   }

@@ -72,7 +72,7 @@ function measureBlock({ data, width }: Grey, left: number, top: number): Block {
   };
 }
 
-function quantile(values: number[], share: number): number {
+function quantile(values: readonly number[], share: number): number {
   const sorted = [...values].sort((a, b) => a - b);
   return sorted[Math.floor(share * (sorted.length - 1))] ?? 0;
 }

@@ -41,7 +41,7 @@ export function wrapAsTiff(pixels: RgbaPixels, profile: Uint8Array = new Uint8Ar
 
 type Entry = [tag: number, type: number, count: number, value: number];
 
-function encodeDirectory(entries: Entry[]): Buffer {
+function encodeDirectory(entries: readonly Entry[]): Buffer {
   const directory = Buffer.alloc(2 + entries.length * 12 + 4);
   directory.writeUInt16BE(entries.length, 0);
   entries.forEach(([tag, type, count, value], index) => {

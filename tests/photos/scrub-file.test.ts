@@ -1,4 +1,4 @@
-import { chmodSync, statSync } from "node:fs";
+import fs, { chmodSync, statSync } from "node:fs";
 import { lstat, mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -84,11 +84,9 @@ describe.skipIf(process.platform === "win32")("on a disk with permissions and li
     const planted = await encodePlanted("png");
     const path = await plant("TB-1.png", planted);
     const failing = new Error("No room");
-    const { open } = await import("node:fs/promises");
-    const handle = await open(path, "r");
-    const prototype = Object.getPrototypeOf(handle) as { sync: () => Promise<void> };
-    await handle.close();
-    vi.spyOn(prototype, "sync").mockRejectedValue(failing);
+    vi.spyOn(fs, "fsyncSync").mockImplementation(() => {
+      throw failing;
+    });
     await expect(scrubFile(path)).rejects.toBe(failing);
     expect(planted.equals(await readFile(path))).toBe(true);
     expect(await readdir(folder)).toEqual(["TB-1.png"]);

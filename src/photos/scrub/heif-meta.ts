@@ -66,7 +66,7 @@ function findNeeded(
   bytes: Uint8Array,
   pitm: Part,
   { items, references, associations, properties }: Omit<HeifMeta, "needed">,
-): Set<number> {
+): ReadonlySet<number> {
   const take = cursor(bytes, pitm.bodyStart);
   const idLength = take(4) < 0x01000000 ? 2 : 4;
   const primary = take(idLength);

@@ -23,7 +23,7 @@ export function findNeededItems(
   items: readonly HeifItem[],
   references: readonly HeifReference[],
   isOpacity: (id: number) => boolean,
-): Set<number> {
+): ReadonlySet<number> {
   const types = new Map(items.map(({ id, type }) => [id, type]));
   const needed = new Set<number>();
   const add = (id: number) => {

@@ -50,7 +50,7 @@ function keepSegments(
   bytes: Uint8Array,
   parts: readonly Part[],
   { segments }: JpegProfile,
-): Map<Part, Buffer> {
+): ReadonlyMap<Part, Buffer> {
   const isArithmetic = parts.some(({ name }) => arithmetic.includes(name));
   const kept = new Map<Part, Buffer>();
   const named = new Set<string>();

@@ -59,7 +59,7 @@ export function scrubPng(bytes: Uint8Array, orientation: number): Scrubbed {
 }
 
 /** Each chunk that stays, as it is written; of all but the picture's data the first. */
-function keepChunks(bytes: Uint8Array, parts: readonly Part[]): Map<Part, Buffer> {
+function keepChunks(bytes: Uint8Array, parts: readonly Part[]): ReadonlyMap<Part, Buffer> {
   const kept = new Map<Part, Buffer>();
   const names = new Set<string>();
   for (const part of parts) {

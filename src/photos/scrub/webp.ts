@@ -71,7 +71,7 @@ function encodeChunk(name: string, body: Buffer): Buffer {
   return Buffer.concat([head, body, Buffer.alloc(body.length % 2)]);
 }
 
-function encodeRiff(pieces: Buffer[]): Buffer {
+function encodeRiff(pieces: readonly Buffer[]): Buffer {
   const head = Buffer.from("RIFF\0\0\0\0WEBP", "latin1");
   const length = pieces.reduce((sum, piece) => sum + piece.length, 4);
   head.writeUInt32LE(length, 4);
