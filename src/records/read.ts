@@ -58,8 +58,9 @@ function toFaults(issue: z.core.$ZodIssue): FieldFault[] {
   if (issue.code === "too_small") return [emptyList(path)];
   if (issue.code === "too_big") return [longList(path, Number(issue.maximum))];
   const [message = "", hint = ""] = issue.message.split("\n");
-  const code = issue.code === "custom" ? String(issue.params?.code ?? "invalid") : "invalid";
-  return [{ path, code, message, hint }];
+  const params = issue.code === "custom" ? (issue.params ?? {}) : {};
+  const code = String(params.code ?? "invalid");
+  return [{ path, code, message, hint, ...(params.atKey === true ? { atKey: true } : {}) }];
 }
 
 /** A schema's message for unknown fields is the list of those it knows: see `fields`. */

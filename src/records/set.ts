@@ -25,13 +25,34 @@ export const setSchema = f.fields({
     "What holds for every tile of the set that does not say otherwise.",
     defaults,
   ),
-  jars: f.optional("Which glaze is in which numbered jar: 7: tidewrack.", f.mapOf(f.reference())),
+  jars: f.optional("Which glaze is in which numbered jar: 7: tidewrack.", jars()),
   codes: f.optional(
     "Codes reserved for the set: one or a list, or ranges such as TB-101..TB-140.",
     f.boundedCodes(f.oneOrMany(f.codes(), longestList)),
   ),
   control: f.optional("The code of the tile whose twin goes into every load.", f.reference()),
 });
+
+/** Glazes by the number of their jar: 7, 7b or a name of its own. */
+function jars() {
+  return f.mapOf(f.reference()).superRefine((glazes, context) => {
+    for (const jar of Object.keys(glazes)) {
+      const [, number, glaze] = runTogether.exec(jar) ?? [];
+      if (glaze === undefined) continue;
+      const message = `“${jar}” is read as the number of a jar, all of it: there is no colon behind “${number}”`;
+      const hint = `If “${glaze}” is the glaze in jar ${number}, write “${number}: ${glaze}”; a number may have two letters behind it, as in 7b.`;
+      context.addIssue({
+        code: "custom",
+        path: [jar],
+        message: `${message}\n${hint}`,
+        params: { code: "no-colon", atKey: true },
+      });
+    }
+  });
+}
+
+/** A number, and behind it more than tells two jars of one number apart: a glaze's id. */
+const runTogether = /^(\d+)((?:\p{L}{3}|\p{L}{1,2}-)[\p{L}\d.-]*)$/u;
 
 export type SetRecord = z.output<typeof setSchema>;
 export type SetDefaults = z.output<typeof defaults>;

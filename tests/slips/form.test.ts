@@ -56,6 +56,9 @@ testSlips("lines without a colon", {
   "a full-width colon": fields("maker：m01"),
   "a full-width colon with a space": fields("maker： m01"),
   "two colons": fields("maker:: m01"),
+  "a jar's number and its glaze run together": {
+    "tiles/a/set.md": record("name: A\njars: {1soot: 1}"),
+  },
   "two colons where names are free": { "tiles/a/set.md": record("name: A\njars:\n  7:: soot") },
 });
 
