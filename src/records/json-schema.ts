@@ -14,16 +14,22 @@ export function jsonSchemaOf(schema: z.ZodType): JsonSchema {
     unrepresentable: "any",
     override: ({ zodSchema, jsonSchema }) => {
       const hint = editorHints.get(zodSchema as unknown as z.ZodType);
-      if (hint) Object.assign(jsonSchema, { type: undefined }, fromHint(hint));
+      if (hint) replaceForm(jsonSchema, fromHint(hint, jsonSchema));
     },
   }) as JsonSchema;
 }
 
-function fromHint(hint: EditorHint): JsonSchema {
+/** What zod says of the form goes; only what explains the field stays. */
+function replaceForm(described: JsonSchema, form: JsonSchema): void {
+  for (const key of Object.keys(described)) if (key !== "description") delete described[key];
+  Object.assign(described, form);
+}
+
+function fromHint(hint: EditorHint, { minItems, maxItems }: JsonSchema): JsonSchema {
   if (hint.kind === "scalar") return { ...hint.schema };
   if (hint.kind === "one-or-many") {
     const one = partOf(hint.of);
-    return { anyOf: [one, { type: "array", items: one, minItems: 1 }] };
+    return { anyOf: [one, { type: "array", items: one, minItems, maxItems }] };
   }
   const forms = hint.of.map(partOf);
   const [only] = forms;

@@ -51,6 +51,25 @@ test.each(recordKinds.map((kind) => [kind.name, kind] as const))(
   },
 );
 
+test.each(recordKinds.map((kind) => [kind.name, kind] as const))(
+  "the editor's schema of a %s is strict: no word in it is without effect",
+  (_, { schema }) => {
+    const strict = new Ajv2020({ strict: true, allowUnionTypes: true, validateFormats: false });
+    expect(() => strict.compile(jsonSchemaOf(schema))).not.toThrow();
+  },
+);
+
+test("an editor that goes by the schema takes one value or a list of them, no longer than it may be", () => {
+  const validate = new Ajv2020({ allowUnionTypes: true, validateFormats: false }).compile(
+    jsonSchemaOf(studioSchema),
+  );
+  const accepts = (common: unknown) =>
+    validate({ format: 1, studio: "Weir Lane", makers: { m01: { name: "Rose", common } } });
+  for (const common of ["Rose", ["Rose"], ["Rose", "Reed"]]) expect(accepts(common)).toBe(true);
+  for (const common of [[], Array(31).fill("Rose"), { a: "Rose" }])
+    expect(accepts(common)).toBe(false);
+});
+
 test("an editor that goes by the schema takes a card's place, or no for none", () => {
   const validate = new Ajv2020({ allowUnionTypes: true, validateFormats: false }).compile(
     jsonSchemaOf(studioSchema),
