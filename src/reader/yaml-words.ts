@@ -9,101 +9,106 @@ export interface FaultAt extends Fault {
   readonly severity?: Severity;
 }
 
+/** A fault by its code, what is wrong, and how to put it right. */
+function fault(code: string, message: string, hint: string): Fault {
+  return { code, message, hint };
+}
+
 export function unclosedQuote(mark: string): Fault {
-  return {
-    code: "unclosed-quote",
-    message: `A quotation begins here with ${mark} and never ends`,
-    hint: `Put another ${mark} after the last word, or take this one away.`,
-  };
+  return fault(
+    "unclosed-quote",
+    `A quotation begins here with ${mark} and never ends`,
+    `Put another ${mark} after the last word, or take this one away.`,
+  );
 }
 
 export function unclosedBracket(mark: string): Fault {
-  return {
-    code: "unclosed-bracket",
-    message: `A bracket “${mark}” opens here and is never closed`,
-    hint: `Put “${mark === "[" ? "]" : "}"}” after the last entry.`,
-  };
+  return fault(
+    "unclosed-bracket",
+    `A bracket “${mark}” opens here and is never closed`,
+    `Put “${mark === "[" ? "]" : "}"}” after the last entry.`,
+  );
 }
 
-export const tab: Fault = {
-  code: "tab-as-indent",
-  message: "Here stands a tab, and a line may begin with spaces only",
-  hint: "Replace the tab by two spaces.",
-};
+export const tab = fault(
+  "tab-as-indent",
+  "Here stands a tab, and a line may begin with spaces only",
+  "Replace the tab by two spaces.",
+);
 
-export const severalDocuments: Fault = {
-  code: "several-documents",
-  message: "A second document begins here, and a file holds one record",
-  hint: "Take the line out, or give the second record a file of its own.",
-};
+export const severalDocuments = fault(
+  "several-documents",
+  "A second document begins here, and a file holds one record",
+  "Take the line out, or give the second record a file of its own.",
+);
 
 export function badBeginning(mark: string): Fault {
-  return {
-    code: "bad-beginning",
-    message: `A value that begins with “${mark}” means something special in YAML`,
-    hint: `Put the whole value in quotes, as in "${mark}…".`,
-  };
+  return fault(
+    "bad-beginning",
+    `A value that begins with “${mark}” means something special in YAML`,
+    `Put the whole value in quotes, as in "${mark}…".`,
+  );
 }
 
-export const badBackslash: Fault = {
-  code: "bad-backslash",
-  message: "A backslash between double quotes means something special in YAML",
-  hint: "Use single quotes for this value, or write the backslash twice.",
-};
+export const badBackslash = fault(
+  "bad-backslash",
+  "A backslash between double quotes means something special in YAML",
+  "Use single quotes for this value, or write the backslash twice.",
+);
 
-export const tooDeep: Fault = {
-  code: "nested-too-deep",
-  message: "Lists and maps lie too deep in each other here",
-  hint: "Write the record as the reference page shows; no field goes this deep.",
-};
+export const tooDeep = fault(
+  "nested-too-deep",
+  "Lists and maps lie too deep in each other here",
+  "Write the record as the reference page shows; no field goes this deep.",
+);
 
-export const bracketedName: Fault = {
-  code: "bracketed-name",
-  message: "A bracket begins a list or a map here, where a field's name belongs",
-  hint: "Put the value in quotes if the bracket is part of the text.",
-};
+export const bracketedName = fault(
+  "bracketed-name",
+  "A bracket begins a list or a map here, where a field's name belongs",
+  "Put the value in quotes if the bracket is part of the text.",
+);
 
-export const noSpaceAfterColon: Fault = {
-  code: "no-space-after-colon",
-  message: "There is no space after the colon, so no field is seen here",
-  hint: "Write a space between the colon and the value, as in “name: Tidewrack”.",
-};
+export const noSpaceAfterColon = fault(
+  "no-space-after-colon",
+  "There is no space after the colon, so no field is seen here",
+  "Write a space between the colon and the value, as in “name: Tidewrack”.",
+);
 
-export const textAfterQuote: Fault = {
-  code: "text-after-quote",
-  message: "There is text after the closing quote",
-  hint: "Put the whole value into one pair of quotes; an apostrophe inside needs double quotes around it.",
-};
+export const textAfterQuote = fault(
+  "text-after-quote",
+  "There is text after the closing quote",
+  "Put the whole value into one pair of quotes; an apostrophe inside needs double quotes around it.",
+);
 
-export const listOnKeyLine: Fault = {
-  code: "list-on-key-line",
-  message: "A list begins on the line of its field's name",
-  hint: "Begin the list on the next line, indented, each entry with “- ”.",
-};
+export const listOnKeyLine = fault(
+  "list-on-key-line",
+  "A list begins on the line of its field's name",
+  "Begin the list on the next line, indented, each entry with “- ”.",
+);
 
-export const insideBrackets: Fault = {
-  code: "bad-brackets",
-  message: "What stands between these brackets cannot be read",
-  hint: "Put one comma between two entries, as in [breaking, pooling] or {top: 6, bottom: 5}.",
-};
+export const insideBrackets = fault(
+  "bad-brackets",
+  "What stands between these brackets cannot be read",
+  "Put one comma between two entries, as in [breaking, pooling] or {top: 6, bottom: 5}.",
+);
 
-export const badBlockText: Fault = {
-  code: "bad-block-text",
-  message: "Nothing may follow “|” or “>” on its line",
-  hint: "Begin the text on the next line, indented.",
-};
+export const badBlockText = fault(
+  "bad-block-text",
+  "Nothing may follow “|” or “>” on its line",
+  "Begin the text on the next line, indented.",
+);
 
-export const twoColons: Fault = {
-  code: "two-colons",
-  message: "A second colon with a space after it stands on this line, where one field is expected",
-  hint: "Put the value in quotes if the colon is part of the text; otherwise begin a new line.",
-};
+export const twoColons = fault(
+  "two-colons",
+  "A second colon with a space after it stands on this line, where one field is expected",
+  "Put the value in quotes if the colon is part of the text; otherwise begin a new line.",
+);
 
-export const badIndent: Fault = {
-  code: "bad-indent",
-  message: "This line does not stand under those it belongs to",
-  hint: "Begin all fields of one record, and all entries of one list, in the same column.",
-};
+export const badIndent = fault(
+  "bad-indent",
+  "This line does not stand under those it belongs to",
+  "Begin all fields of one record, and all entries of one list, in the same column.",
+);
 
 /** A line with no colon, where a field would have one. */
 export function noColon(line: string): Fault {
@@ -121,82 +126,78 @@ export function noColon(line: string): Fault {
 }
 
 export function noComma(name: string): Fault {
-  return {
-    code: "no-comma",
-    message: `Two fields stand here between brackets without a comma, so “${name}” is read as part of the value before it`,
-    hint: `Put a comma before “${name}”, as in {glaze: soot, coats: 2}.`,
-  };
+  return fault(
+    "no-comma",
+    `Two fields stand here between brackets without a comma, so “${name}” is read as part of the value before it`,
+    `Put a comma before “${name}”, as in {glaze: soot, coats: 2}.`,
+  );
 }
 
-export const twoCommas: Fault = {
-  code: "two-commas",
-  message: "Two commas follow each other here, with nothing between them",
-  hint: "Take one of them away.",
-};
+export const twoCommas = fault(
+  "two-commas",
+  "Two commas follow each other here, with nothing between them",
+  "Take one of them away.",
+);
 
 export function badSpace(space: string): Fault {
   const code = (space.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0");
-  return {
-    code: "odd-space",
-    message: `This space (U+${code}) is no plain one: it came with copied text, or from a phone, and is not read as a space`,
-    hint: "Delete it and type a space with the space bar.",
-  };
+  return fault(
+    "odd-space",
+    `This space (U+${code}) is no plain one: it came with copied text, or from a phone, and is not read as a space`,
+    "Delete it and type a space with the space bar.",
+  );
 }
 
-export const fullWidthColon: Fault = {
-  code: "full-width-colon",
-  message: "This colon is not the one of YAML, so no field is seen here",
-  hint: "Write a plain “:” with a space after it, as in “name: Tidewrack”.",
-};
+export const fullWidthColon = fault(
+  "full-width-colon",
+  "This colon is not the one of YAML, so no field is seen here",
+  "Write a plain “:” with a space after it, as in “name: Tidewrack”.",
+);
 
 export function duplicateField(key: string): Fault {
-  return {
-    code: "duplicate-field",
-    message: `“${key}” stands here a second time`,
-    hint: "Keep one of the two.",
-  };
+  return fault("duplicate-field", `“${key}” stands here a second time`, "Keep one of the two.");
 }
 
-export const tooManyAliases: Fault = {
-  code: "too-many-aliases",
-  message: `Values are repeated here by “*”, more than the ${counted(mostRepeated)} that are read`,
-  hint: "Write the values out where they belong.",
-};
+export const tooManyAliases = fault(
+  "too-many-aliases",
+  `Values are repeated here by “*”, more than the ${counted(mostRepeated)} that are read`,
+  "Write the values out where they belong.",
+);
 
-export const tooManyValues: Fault = {
-  code: "too-many-values",
-  message: `The record holds more than the ${counted(mostValues)} values that are read`,
-  hint: "Write what belongs to several tiles or loads into a record for each.",
-};
+export const tooManyValues = fault(
+  "too-many-values",
+  `The record holds more than the ${counted(mostValues)} values that are read`,
+  "Write what belongs to several tiles or loads into a record for each.",
+);
 
 export function longList(length: number, most: number): Fault {
-  return {
-    code: "list-too-long",
-    message: `There are ${counted(length)} entries here, and no more than ${counted(most)} are read`,
-    hint: "Check that nothing was pasted here twice; write the rest into a record of its own.",
-  };
+  return fault(
+    "list-too-long",
+    `There are ${counted(length)} entries here, and no more than ${counted(most)} are read`,
+    "Check that nothing was pasted here twice; write the rest into a record of its own.",
+  );
 }
 
 export function longValue(length: number): Fault {
-  return {
-    code: "value-too-long",
-    message: `This value is ${counted(length)} letters long, and no more than ${counted(longestValue)} are read`,
-    hint: "Write long texts as notes, beneath the second line “---”.",
-  };
+  return fault(
+    "value-too-long",
+    `This value is ${counted(length)} letters long, and no more than ${counted(longestValue)} are read`,
+    "Write long texts as notes, beneath the second line “---”.",
+  );
 }
 
-export const longKey: Fault = {
-  code: "key-too-long",
-  message: `The name of this field is longer than the ${counted(longestKey)} letters that are read`,
-  hint: "Write each field as “name: value”.",
-};
+export const longKey = fault(
+  "key-too-long",
+  `The name of this field is longer than the ${counted(longestKey)} letters that are read`,
+  "Write each field as “name: value”.",
+);
 
 export function tooMany(what: string, most: number): Fault {
-  return {
-    code: "yaml-too-long",
-    message: `The fields have more than the ${counted(most)} ${what} that are read`,
-    hint: "Write long texts as notes, beneath the second line “---”.",
-  };
+  return fault(
+    "yaml-too-long",
+    `The fields have more than the ${counted(most)} ${what} that are read`,
+    "Write long texts as notes, beneath the second line “---”.",
+  );
 }
 
 /** A number with a comma between its thousands. */

@@ -39,7 +39,7 @@ function jars() {
     for (const jar of Object.keys(glazes)) {
       const [, number, glaze] = runTogether.exec(jar) ?? [];
       if (glaze === undefined) continue;
-      const message = `“${jar}” is read as the number of a jar, all of it: there is no colon behind “${number}”`;
+      const message = `“${jar}” is read as the number of a jar, all of it: there is no colon with a space behind “${number}”`;
       const hint = `If “${glaze}” is the glaze in jar ${number}, write “${number}: ${glaze}”; a number may have two letters behind it, as in 7b.`;
       context.addIssue({
         code: "custom",
@@ -52,7 +52,7 @@ function jars() {
 }
 
 /** A number, and behind it more than tells two jars of one number apart: a glaze's id. */
-const runTogether = /^(\d+)((?:\p{L}{3}|\p{L}{1,2}-)[\p{L}\d.-]*)$/u;
+const runTogether = /^(\d+)[:：﹕]*((?:\p{L}{3}|\p{L}{1,2}-)[\p{L}\d.-]*)/u;
 
 export type SetRecord = z.output<typeof setSchema>;
 export type SetDefaults = z.output<typeof defaults>;

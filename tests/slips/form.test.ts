@@ -59,6 +59,9 @@ testSlips("lines without a colon", {
   "a jar's number and its glaze run together": {
     "tiles/a/set.md": record("name: A\njars: {1soot: 1}"),
   },
+  "jars run together with two colons and no comma": {
+    "tiles/a/set.md": record("name: A\njars: {1::soot 2: soot}"),
+  },
   "two colons where names are free": { "tiles/a/set.md": record("name: A\njars:\n  7:: soot") },
 });
 

@@ -1,7 +1,6 @@
 import type { Archive, Tile } from "../../records/archive.ts";
-import type { Fault } from "../../terms/choices.ts";
 import { compareCones } from "../../terms/cones.ts";
-import { commonPractice, type Finding, type TileRule } from "../check.ts";
+import { commonPractice, type TileRule } from "../check.ts";
 import {
   findClay,
   findHotFiring,
@@ -9,19 +8,23 @@ import {
   glazesOf,
   type Heat,
   type HotFiring,
-  heatPath,
   outsideOf,
   type Subject,
 } from "../heat.ts";
-import { outsideInWords } from "../heat-words.ts";
+import { type HeatWarning, noteHeats } from "../range-notes.ts";
 import { coatsOn, isGlazeFiring } from "../steps.ts";
-import { isRefuted } from "../verdicts.ts";
 
 /** What too little heat does to a glaze and to a clay. */
-const warned = {
-  glaze: ["pinholing", "underfired"],
-  clay: ["crazing", "underfired"],
-} as const satisfies Record<Subject["kind"], readonly Fault[]>;
+const warnings = {
+  glaze: {
+    faults: ["pinholing", "underfired"],
+    hint: "Expect it dry, rough or not melted; fire the next one to its range.",
+  },
+  clay: {
+    faults: ["crazing", "underfired"],
+    hint: "Expect the clay softer and more absorbent than when mature, and glazes that craze on it.",
+  },
+} as const satisfies Record<Subject["kind"], HeatWarning>;
 
 export const coolerThanRange: TileRule = {
   of: "tile",
@@ -30,19 +33,7 @@ export const coolerThanRange: TileRule = {
   source: commonPractice,
   explains:
     "The hottest firing after a layer went on was cooler than the range of that glaze, or the hottest of all cooler than that of the clay.",
-  find: (archive, tile) =>
-    findTooCool(archive, tile)
-      .filter(({ subject }) => !isRefuted(archive, tile, warned[subject.kind]))
-      .map(
-        (heat): Finding => ({
-          path: heatPath(heat),
-          message: `The ${outsideInWords(heat)}`,
-          hint:
-            heat.subject.kind === "glaze"
-              ? "Expect it dry, rough or not melted; fire the next one to its range."
-              : "Expect the clay softer and more absorbent than when mature, and glazes that craze on it.",
-        }),
-      ),
+  find: (archive, tile) => noteHeats(archive, tile, findTooCool(archive, tile), warnings),
 };
 
 function findTooCool(archive: Archive, tile: Tile): readonly Heat[] {

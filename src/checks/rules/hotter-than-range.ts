@@ -1,15 +1,20 @@
-import type { Fault } from "../../terms/choices.ts";
-import { commonPractice, type Finding, type TileRule } from "../check.ts";
+import type { Archive, Tile } from "../../records/archive.ts";
+import { commonPractice, type TileRule } from "../check.ts";
 import { isDangerous } from "../danger.ts";
-import { findHeats, heatPath, type Subject } from "../heat.ts";
-import { outsideInWords } from "../heat-words.ts";
-import { isRefuted } from "../verdicts.ts";
+import { findHeats, type Heat, type Subject } from "../heat.ts";
+import { type HeatWarning, noteHeats } from "../range-notes.ts";
 
 /** What too much heat does to a glaze and to a clay. */
-const warned = {
-  glaze: ["blistering", "colour-lost", "overfired", "pinholing", "running"],
-  clay: ["bloating", "dunting", "overfired", "warping"],
-} as const satisfies Record<Subject["kind"], readonly Fault[]>;
+const warnings = {
+  glaze: {
+    faults: ["blistering", "colour-lost", "overfired", "pinholing", "running"],
+    hint: "Watch for running, and for colours and textures that fire out; stand it on something that catches drips.",
+  },
+  clay: {
+    faults: ["bloating", "dunting", "overfired", "warping"],
+    hint: "Watch for slumping, bloating and sticking; stand it on something that may be lost.",
+  },
+} as const satisfies Record<Subject["kind"], HeatWarning>;
 
 export const hotterThanRange: TileRule = {
   of: "tile",
@@ -18,18 +23,12 @@ export const hotterThanRange: TileRule = {
   source: commonPractice,
   explains:
     "A firing after a layer went on, bisque or other, was hotter than the range of that glaze or of the clay.",
-  find: (archive, tile) =>
-    findHeats(archive, tile)
-      .filter((heat) => heat.outside > 0 && !isDangerous(heat) && heat.subject.countsAs === null)
-      .filter(({ subject }) => !isRefuted(archive, tile, warned[subject.kind]))
-      .map(
-        (heat): Finding => ({
-          path: heatPath(heat),
-          message: `The ${outsideInWords(heat)}`,
-          hint:
-            heat.subject.kind === "glaze"
-              ? "Watch for running, and for colours and textures that fire out; stand it on something that catches drips."
-              : "Watch for slumping, bloating and sticking; stand it on something that may be lost.",
-        }),
-      ),
+  find: (archive, tile) => noteHeats(archive, tile, findTooHot(archive, tile), warnings),
 };
+
+/** What may melt, and a reclaimed clay, are told by checks of their own. */
+function findTooHot(archive: Archive, tile: Tile): readonly Heat[] {
+  return findHeats(archive, tile).filter(
+    (heat) => heat.outside > 0 && !isDangerous(heat) && heat.subject.countsAs === null,
+  );
+}
