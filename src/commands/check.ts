@@ -1,13 +1,12 @@
 /** `tilebook check`: every fault of the archive, for people, programs and forges. */
 import { findLongWaiting } from "../checks/long-waiting.ts";
 import type { ReadArchive } from "../reader/read-archive-files.ts";
-import type { Problem } from "../records/problem.ts";
 import type { ReportFormat } from "../reporting/report.ts";
 import type { Ask } from "./ask.ts";
 import { examineArchive } from "./examine.ts";
 import { exitCodes } from "./failure.ts";
 import { cacheFolderOf } from "./folders.ts";
-import { mendProblems } from "./mend.ts";
+import { type Faults, mendInRounds } from "./mend.ts";
 import { startProgress } from "./progress.ts";
 import { printReport } from "./report.ts";
 
@@ -30,20 +29,15 @@ export interface CheckOptions {
  * @returns 1 where there is an error
  */
 export async function check(options: CheckOptions, ask: Ask | undefined): Promise<number> {
-  let found = await findAll(options);
-  if (options.fix) {
-    const { problems, read } = found;
-    const mended = await mendProblems(problems, read.texts, { ...options, ask });
-    if (mended > 0) found = await findAll(options);
-  }
+  const find = () => findAll(options);
+  const found = options.fix ? await mendInRounds(find, { ...options, ask }) : await find();
   const { read, problems } = found;
   printReport(options.format, problems.map(read.locate), read.counts, options.archive, options.all);
   return problems.some(({ severity }) => severity === "error") ? exitCodes.faulty : exitCodes.done;
 }
 
-interface Found {
+interface Found extends Faults {
   readonly read: ReadArchive;
-  readonly problems: readonly Problem[];
 }
 
 async function findAll(options: CheckOptions): Promise<Found> {
@@ -56,7 +50,7 @@ async function findAll(options: CheckOptions): Promise<Found> {
   );
   progress.finish();
   const waiting = read.archive ? findLongWaiting(read.archive, today()) : [];
-  return { read, problems: [...problems, ...waiting] };
+  return { read, texts: read.texts, problems: [...problems, ...waiting] };
 }
 
 function today(): string {

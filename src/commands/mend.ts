@@ -14,24 +14,51 @@ export interface MendOptions {
   readonly ask: Ask | undefined;
 }
 
+/** What is wrong with an archive, and what its records held when that was found, by file. */
+export interface Faults {
+  readonly problems: readonly Problem[];
+  readonly texts: ReadonlyMap<string, string>;
+}
+
+/** One mend makes room for another two or three times at most: this ends what would go in a circle. */
+const mostRounds = 5;
+
 /**
- * Shows every mend of these problems, asks once, and carries them out. All it says goes to
- * standard error.
+ * Shows every mend of an archive, asks, and carries them out; what can be mended only then, such as
+ * the photograph of a record that has just got its name, is shown and asked for in the next round.
+ * No mend is tried twice. All it says goes to standard error.
  *
- * @param texts what the records held when they were read, by file
- * @returns how many were carried out
+ * @param find looks for what is wrong
+ * @returns what is wrong in the end
  */
-export async function mendProblems(
-  problems: readonly Problem[],
+export async function mendInRounds<F extends Faults>(
+  find: () => Promise<F>,
+  options: MendOptions,
+): Promise<F> {
+  const tried = new Set<string>();
+  let found = await find();
+  for (let round = 1; round <= mostRounds; round += 1) {
+    const mends = mendsOf(found.problems).filter((mend) => !tried.has(JSON.stringify(mend)));
+    if (mends.length === 0) {
+      if (round === 1) console.error("Nothing here can be mended without a guess.");
+      return found;
+    }
+    for (const mend of mends) tried.add(JSON.stringify(mend));
+    console.error(round === 1 ? "This can be mended:" : "Now this can be mended too:");
+    if ((await mendAll(mends, found.texts, options)) === 0) return found;
+    found = await find();
+  }
+  return found;
+}
+
+/** Shows mends, asks once, carries them out, and gives how many were. */
+async function mendAll(
+  wanted: readonly Mend[],
   texts: ReadonlyMap<string, string>,
   { archive, yes, ask }: MendOptions,
 ): Promise<number> {
-  const mends = mendsOf(problems).map(withRandomWords);
-  if (mends.length === 0) {
-    console.error("Nothing here can be mended without a guess.");
-    return 0;
-  }
-  console.error(["This can be mended:", ...mends.flatMap(tellMend)].join("\n"));
+  const mends = wanted.map(withRandomWords);
+  console.error(mends.flatMap(tellMend).join("\n"));
   if (!(await mayMend(yes, ask))) return 0;
   const outcomes = mends.map((mend) => ({ mend, carriedOut: carryOutMend(archive, mend, texts) }));
   for (const { mend, carriedOut } of outcomes)

@@ -4,6 +4,8 @@ import { cp, readdir, rename } from "node:fs/promises";
 import { join } from "node:path";
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { check } from "../../src/commands/check.ts";
+import { mendInRounds } from "../../src/commands/mend.ts";
+import type { Problem } from "../../src/records/problem.ts";
 import { archiveWith } from "./archives.ts";
 import { tilebook } from "./tilebook.ts";
 
@@ -111,5 +113,50 @@ describe("tilebook check --fix", () => {
     expect(code).toBe(0);
     expect(out).toContain("Read 20 tiles, 2 sets, 18 photographs");
     expect((await readdir(folder)).filter((name) => name.startsWith("CL-"))).toHaveLength(30);
+  });
+
+  test("goes on to what a mend made sure, asks again for it, and stops where nothing is left", async () => {
+    const archive = await archiveWith({
+      "tiles/evening/EV-8.md.txt": "---\nlayers: [{glaze: soot}]\nresult: {surface: satin}\n---\n",
+    });
+    const folder = join(archive, "tiles/evening");
+    await cp(join(folder, "EV-1.jpg"), join(folder, "EV 8.jpg"));
+    vi.spyOn(console, "log").mockImplementation(() => undefined);
+    const said: string[] = [];
+    vi.spyOn(console, "error").mockImplementation((words) => void said.push(words));
+    const ask = vi.fn(() => Promise.resolve("y"));
+    const options = { archive, format: "text", all: false, fix: true, yes: false } as const;
+    expect(await check(options, ask)).toBe(0);
+    expect(ask).toHaveBeenCalledTimes(2);
+    expect(said).toEqual([
+      "This can be mended:",
+      "  rename tiles/evening/EV-8.md.txt → tiles/evening/EV-8.md",
+      "1 of 1 done.",
+      "Now this can be mended too:",
+      "  rename tiles/evening/EV 8.jpg → tiles/evening/EV-8.jpg",
+      "1 of 1 done.",
+    ]);
+  });
+
+  test("tries no mend twice, though its place is still taken", async () => {
+    const archive = await archiveWithYml();
+    const rounds: string[] = [];
+    vi.spyOn(console, "error").mockImplementation((words) => void rounds.push(words));
+    const rename = (from: string, to: string): Problem => ({
+      ...{ severity: "error", code: "no-studio", file: from, path: [], message: "", hint: "" },
+      mend: { does: "rename", renamings: [{ from, to }] },
+    });
+    const find = () =>
+      Promise.resolve({
+        problems: [rename("gone.txt", "gone.md"), rename("studio.yml", "studio.yaml")],
+        texts: new Map(),
+      });
+    await mendInRounds(find, { archive, yes: true, ask: undefined });
+    expect(rounds).toEqual([
+      "This can be mended:",
+      "  rename gone.txt → gone.md\n  rename studio.yml → studio.yaml",
+      "Not done: rename gone.txt → gone.md: gone.txt is not there any more.",
+      "1 of 2 done.",
+    ]);
   });
 });
