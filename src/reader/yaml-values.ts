@@ -22,12 +22,14 @@ export function findValueFaults(yaml: string, scalar: Scalar, name: string): Fau
   const text = String(scalar.value);
   const faults = findCharacters(text, start, scalar.type === "QUOTE_DOUBLE");
   if (scalar.type !== "PLAIN") return faults;
-  const dash = longDash.exec(text);
+  // A no-break space at an end is part of the value, and hides no slip.
+  const bare = text.trim();
+  const dash = longDash.exec(bare);
   if (dash) faults.push({ offset: start, ...badListDash(dash[0].trim()) });
-  const inside = inCurlyQuotes.exec(text)?.groups?.inside;
-  if (inside !== undefined) faults.push(curlyQuotes(text, inside.trim(), start, name));
-  if (/^[:：﹕]/u.test(text)) faults.push({ offset: start, ...secondColon(name) });
-  if (/[,;]$/u.test(text)) faults.push(lastComma(text, start));
+  const inside = inCurlyQuotes.exec(bare)?.groups?.inside;
+  if (inside !== undefined) faults.push(curlyQuotes(bare, inside.trim(), start, name));
+  if (/^[:：﹕]/u.test(bare)) faults.push({ offset: start, ...secondColon(name) });
+  if (/[,;]$/u.test(bare)) faults.push(lastComma(text.trimEnd(), start));
   if (text.includes(";") && isBetweenBrackets(yaml, start))
     faults.push(semicolon(start + text.indexOf(";")));
   const field = /\s(?<name>[\p{L}-]{2,40}):+[^\s/]/u.exec(text);
@@ -46,7 +48,9 @@ function isBetweenBrackets(yaml: string, start: number): boolean {
 
 /** Whether a text without quotes would be told of as a slip. */
 export function isOdd(text: string): boolean {
-  return [longDash, inCurlyQuotes, hidden, /^[:：﹕]|[,;]$/u].some((sign) => sign.test(text));
+  return [longDash, inCurlyQuotes, hidden, /^[:：﹕]|[,;]$/u].some((sign) =>
+    sign.test(text.trim()),
+  );
 }
 
 function findCharacters(text: string, offset: number, escaped: boolean): FaultAt[] {
@@ -136,7 +140,7 @@ function swallowed(yaml: string, newline: number, name: string): FaultAt {
 
 /** A value without what `findValueFaults` finds wrong with it, so that nothing is told of it twice. */
 export function mendValue(text: string): string {
-  const inside = inCurlyQuotes.exec(text)?.groups?.inside;
+  const inside = inCurlyQuotes.exec(text.trim())?.groups?.inside;
   return (inside ?? text.replace(longDash, "")).replace(hiddenAll, "");
 }
 

@@ -104,6 +104,8 @@ testSlips("values", {
   "curly quotes round a text": glaze(`${bought}\nby: ‘volume’`),
   "curly quotes round a name": { "tiles/a/set.md": record("name: “Autumn”") },
   "a straight quote and a curly one": { "tiles/a/set.md": record('name: "Autumn”') },
+  "curly quotes before a no-break space": { "tiles/a/set.md": record("name: “Autumn”\u00a0") },
+  "a last comma before a no-break space": { "tiles/a/set.md": record("name: Autumn,\u00a0") },
   "curly quotes round a field's name": fields("“maker”: m01"),
   "a line that goes on": fields("maker: m01\nfate: lost\n  again"),
   "a field too far in that has no colon": {
