@@ -87,13 +87,13 @@ export function describeOddKey(key: string, offset: number): FaultAt | undefined
       message: `The curly quote ${quote[0]} is read as part of the field's name`,
       hint: "Write the name without quotes.",
     };
-  const apart = /^(?<number>\d+)\s+(?<rest>\S.*)$/su.exec(key)?.groups;
+  const apart = (quotedBehind.exec(key) ?? /^(?<name>\d+)\s+(?<rest>\S.*)$/su.exec(key))?.groups;
   if (apart)
     return {
       offset,
       code: "no-colon",
-      message: `There is no colon after “${apart.number}”`,
-      hint: `Write “${apart.number}: ${apart.rest}”.`,
+      message: `There is no colon after “${apart.name}”`,
+      hint: `Write “${apart.name}: ${apart.rest}”.`,
     };
   if (!/[:：﹕]$/u.test(key)) return undefined;
   return {
@@ -103,6 +103,9 @@ export function describeOddKey(key: string, offset: number): FaultAt | undefined
     hint: "Leave one of them.",
   };
 }
+
+/** `Al2O3'14.2'`: a value in quotes that its name runs into, and often the next name behind it. */
+const quotedBehind = /^(?<name>[^\s"']+)(?<quote>["'])(?<rest>[^\s"']+)\k<quote>(?:\s|$)/u;
 
 /** What looks like the dash of a list and is another character, or has another space after it. */
 export const longDash =

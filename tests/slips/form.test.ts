@@ -62,6 +62,9 @@ testSlips("lines without a colon", {
   "jars run together with two colons and no comma": {
     "tiles/a/set.md": record("name: A\njars: {1::soot 2: soot}"),
   },
+  "a value in quotes that its name runs into": {
+    "recipes/materials/ash.md": record("name: Ash\nanalysis: {Al2O3'14.2' SiO2: 60}"),
+  },
   "two colons where names are free": { "tiles/a/set.md": record("name: A\njars:\n  7:: soot") },
 });
 
