@@ -7,13 +7,16 @@ import {
   type TileStep,
 } from "../records/archive.ts";
 import { coatsThatCount, meets } from "../records/coat-stack.ts";
+import type { Cone } from "../terms/cones.ts";
 import { idKey } from "../terms/ids.ts";
-import { findDecidingFiring, withFirings } from "./kilns/tile-firings.ts";
 
-/** `Tile TB-014: Tidewrack over Soot on Buff stoneware, cone 6, satin`. */
-export function describeTile(tile: Tile, archive: Archive): string {
+/**
+ * `Tile TB-014: Tidewrack over Soot on Buff stoneware, cone 6, satin`.
+ *
+ * @param cone of the firing that decides
+ */
+export function describeTile(tile: Tile, archive: Archive, cone: Cone | null): string {
   const clay = findById(archive.clays, tile.clay)?.record.name;
-  const cone = findDecidingFiring(withFirings(tile.steps, archive, new Map()))?.cone;
   const surface = tile.record.result?.at(-1)?.surface;
   const stack = nameStack(tile.steps, (id) => findById(archive.glazes, id)?.record.name ?? id);
   const made = [stack, clay && `on ${clay}`].filter(Boolean).join(" ");

@@ -17,6 +17,7 @@ import { listControls } from "./kilns/control.ts";
 import { listFirings } from "./kilns/firings.ts";
 import { viewFirings } from "./kilns/heat.ts";
 import { listKilns, nameKilns } from "./kilns/kilns.ts";
+import { tileFirings } from "./kilns/tile-firings.ts";
 import { listMakers, namesThatMayBeShown } from "./makers.ts";
 import { listBlends } from "./mixing/blends.ts";
 import { listCompanies } from "./mixing/companies.ts";
@@ -43,7 +44,8 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
   const kilns = nameKilns(views.values());
   const hazards = cautionsOfGlazes(archive);
   const factsOf = firingFactsOf(archive, findings.heats);
-  const surroundings = { archive, findings, names, views, factsOf, hazards };
+  const firingOf = tileFirings(archive, views);
+  const surroundings = { archive, findings, names, firingOf, factsOf, hazards };
   const tiles = inOrder.map((tile) => catalogueTile(tile, surroundings));
   const sets = listSets(archive, tiles, names);
   const tileById = new Map(tiles.map((tile) => [idKey(tile.id), tile]));

@@ -1,6 +1,7 @@
 /** The pictures of a tile, as they are published. */
 import type { MeasuredColour } from "../colour/measure.ts";
 import type { Archive, PictureRole, Tile } from "../records/archive.ts";
+import type { Cone } from "../terms/cones.ts";
 import { describeTile } from "./describe.ts";
 import type { Findings, PictureFile } from "./findings.ts";
 
@@ -16,8 +17,19 @@ export interface Picture {
   readonly files: readonly PictureFile[];
 }
 
-export function picturesOf(tile: Tile, archive: Archive, findings: Findings): readonly Picture[] {
-  const described = describeTile(tile, archive);
+/**
+ * The pictures of a tile that were prepared, the result's first.
+ *
+ * @param cone of the firing that decides, for what they say to those who do not see them
+ */
+export function picturesOf(
+  tile: Tile,
+  archive: Archive,
+  findings: Findings,
+  cone: Cone | null,
+): readonly Picture[] {
+  if (tile.pictures.length === 0) return [];
+  const described = describeTile(tile, archive, cone);
   return tile.pictures
     .flatMap(({ role, file }) => {
       const prepared = findings.pictures.get(file);

@@ -36,7 +36,7 @@ import { clayUrl, glazeUrl, pairUrl, setUrl, tileUrl } from "./addresses.ts";
 import type { Findings, Note } from "./findings.ts";
 import {
   type CatalogueStep,
-  type FiringViews,
+  type FindTileFiring,
   findDecidingFiring,
   type TileFiring,
   withFirings,
@@ -108,7 +108,7 @@ export interface Surroundings {
   readonly findings: Findings;
   /** The makers' names that may be shown, by key. */
   readonly names: ReadonlyMap<string, MakerName>;
-  readonly views: FiringViews;
+  readonly firingOf: FindTileFiring;
   readonly factsOf: (step: FiredStep) => FiringFacts;
   /** The cautions of every glaze, by `idKey`. */
   readonly hazards: ReadonlyMap<string, readonly Caution[]>;
@@ -116,8 +116,8 @@ export interface Surroundings {
 
 /** One tile, with links to everything it names. */
 export function catalogueTile(tile: Tile, surroundings: Surroundings): CatalogueTile {
-  const { archive, findings, names, views, factsOf, hazards } = surroundings;
-  const steps = withFirings(tile.steps, archive, views);
+  const { archive, findings, names, firingOf, factsOf, hazards } = surroundings;
+  const steps = withFirings(tile.steps, firingOf);
   const deciding = findDecidingFiring(steps);
   const glazes = glazesOf(tile, archive.glazes);
   return {
@@ -136,7 +136,7 @@ export function catalogueTile(tile: Tile, surroundings: Surroundings): Catalogue
     coatCounts: countCoats(tile.steps),
     ...decidedBy(deciding),
     ...outcome(tile.record),
-    pictures: picturesOf(tile, archive, findings),
+    pictures: picturesOf(tile, archive, findings, deciding?.cone ?? null),
     colour: colourOf(tile, findings),
     minding: mindingOf(Object.values(glazes), hazards, deciding?.atmosphere ?? null),
     cautions: [...loudOf(glazes, hazards), ...(findings.notes.get(tile.file) ?? [])],

@@ -20,18 +20,27 @@ export function likenessKey(
   { facets }: MakeUp,
   { leaveOut = () => false, unwritten = "apart" }: Likeness = {},
 ): string | undefined {
-  const counted = facets.filter((facet) => !leaveOut(facet));
-  if (unwritten === "apart" && counted.some(isOpen)) return undefined;
-  return JSON.stringify(counted.map((facet) => keyOf(facet, unwritten)));
+  let key = "";
+  for (const facet of facets) {
+    if (leaveOut(facet)) continue;
+    if (unwritten === "apart" && isOpen(facet)) return undefined;
+    key += keyOf(facet, unwritten);
+  }
+  return key;
 }
 
 function isOpen({ value, sharedBy, mayBeUnknown }: Facet): boolean {
   return value === null && sharedBy === null && !mayBeUnknown;
 }
 
-function keyOf({ aspect, step, value, sharedBy, mayBeUnknown }: Facet, unwritten: string) {
-  if (value !== null) return [aspect, step, value];
-  return [aspect, step, null, mayBeUnknown || unwritten === "together" ? null : sharedBy];
+/** How long each text is stands before it, so that no two make-ups run together into one key. */
+function keyOf(
+  { aspect, step, value, sharedBy, mayBeUnknown }: Facet,
+  unwritten: Likeness["unwritten"],
+): string {
+  if (value !== null) return `${aspect} ${step} ${value.length} ${value}`;
+  const load = mayBeUnknown || unwritten === "together" ? null : sharedBy;
+  return load === null ? `${aspect} ${step} ?` : `${aspect} ${step} ?${load.length} ${load}`;
 }
 
 /** Whether two make-ups are alike. */

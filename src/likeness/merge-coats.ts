@@ -20,11 +20,18 @@ export function mergeCoats(steps: readonly TileStep[]): readonly TileStep[] {
 
 function isMoreOfTheSame(below: CoatStep, coat: CoatStep): boolean {
   const canBeCounted = below.cover === null && coat.cover === null && coat.dried === "touch-dry";
-  return canBeCounted && likeOf(below) === likeOf(coat);
+  return canBeCounted && haveSameGlazes(below, coat) && likeOf(below) === likeOf(coat);
 }
 
-function likeOf({ at: _, coats: __, dried: ___, glazes, where, ...coat }: CoatStep): string {
-  return JSON.stringify([glazes.map(idKey), [...where].sort(), coat]);
+function haveSameGlazes(a: CoatStep, b: CoatStep): boolean {
+  return (
+    a.glazes.length === b.glazes.length &&
+    a.glazes.every((glaze, i) => idKey(glaze) === idKey(b.glazes[i] ?? ""))
+  );
+}
+
+function likeOf({ at: _, coats: __, dried: ___, glazes: ____, where, ...coat }: CoatStep): string {
+  return JSON.stringify([[...where].sort(), coat]);
 }
 
 function sumOf(a: number | null, b: number | null): number | null {

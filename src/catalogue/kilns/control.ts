@@ -92,8 +92,8 @@ type Load = Omit<ControlTwin, "difference" | "unlike" | "hotter">;
 /** The loads that a tile has been through after its bisque, each with what came of it. */
 function loadsOf(tile: CatalogueTile, kilns: ReadonlyMap<string, Link>): readonly Load[] {
   const fired = firingsOf(tile.steps).filter(({ kind }) => kind !== "bisque");
-  return fired.flatMap((firing) => {
-    const isLast = firing === fired.at(-1);
+  return fired.flatMap((firing, i) => {
+    const isLast = i === fired.length - 1;
     if (!firing.page || (firing.on === null && tile.results.length === 0)) return [];
     const result = resultOf(tile, firing.page.id, isLast);
     return [

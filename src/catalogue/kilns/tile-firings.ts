@@ -50,13 +50,28 @@ export interface Reached {
 /** What is shown of firings, by `idKey`. */
 export type FiringViews = ReadonlyMap<string, FiringView>;
 
+/** Gives a firing as a tile had it. */
+export type FindTileFiring = (step: FiredStep) => TileFiring;
+
+/** What went through one load on one shelf, as the same step, shares one firing: most of a load. */
+export function tileFirings(archive: Archive, views: FiringViews): FindTileFiring {
+  const byLoad = new Map<string | null, Map<string, TileFiring>>();
+  return (step) => {
+    const known = byLoad.get(step.firing) ?? new Map<string, TileFiring>();
+    byLoad.set(step.firing, known);
+    const place = `${step.at} ${step.kind} ${step.shelf === null ? "" : `=${step.shelf}`}`;
+    const firing = known.get(place) ?? tileFiring(step, archive, views);
+    known.set(place, firing);
+    return firing;
+  };
+}
+
 /** A tile's steps, each firing with what is known of it. */
 export function withFirings(
   steps: readonly TileStep[],
-  archive: Archive,
-  views: FiringViews,
+  firingOf: FindTileFiring,
 ): readonly CatalogueStep[] {
-  return steps.map((step) => (step.step === "fired" ? tileFiring(step, archive, views) : step));
+  return steps.map((step) => (step.step === "fired" ? firingOf(step) : step));
 }
 
 /** The firings among a tile's steps, in their order. */
