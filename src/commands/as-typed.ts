@@ -1,10 +1,9 @@
 /** How the reader of a report starts this Tilebook, as it was started. */
-import { sep } from "node:path";
-import { fileURLToPath } from "node:url";
+import { join, sep } from "node:path";
+import { packageFolder } from "../compiled/own-files.ts";
 import { quoteForShell, type TypedCommand, typedCommand } from "../terms/typed-command.ts";
 
-const program = fileURLToPath(new URL("../tilebook.mjs", import.meta.url));
-const checkout = fileURLToPath(new URL("../..", import.meta.url));
+const program = join(packageFolder, "src", "tilebook.mjs");
 
 /** Gives commands as they can be typed where this one was, for the same archive. */
 export function asTypedFor(archive: string): TypedCommand {
@@ -19,6 +18,6 @@ export function asTypedFor(archive: string): TypedCommand {
 /** In a studio's own archive Tilebook is a package; in a checkout it is the project itself. */
 function programAsTyped(folder: string, shell: "posix" | "windows"): string {
   if (program.includes(`${sep}node_modules${sep}`)) return "npx tilebook";
-  if (`${folder}${sep}` === checkout) return "npm run --silent tilebook --";
+  if (folder === packageFolder) return "npm run --silent tilebook --";
   return `node ${quoteForShell(program, shell) ?? "tilebook.mjs"}`;
 }

@@ -13,7 +13,7 @@ import { writeDown } from "../copystand/write-down.ts";
 import { Refused } from "../local-server/door.ts";
 import type { LocalServer } from "../local-server/local-server.ts";
 import { type Desk, openDesk } from "../photos/desk.ts";
-import { makeCopyStandAssets } from "../publish/assets.ts";
+import { readCopyStandAssets } from "../publish/assets.ts";
 import { type Archive, findById } from "../records/archive.ts";
 import { idKey } from "../terms/ids.ts";
 import { asTypedFor } from "./as-typed.ts";
@@ -65,7 +65,7 @@ export async function openCopyStand(
   const desk = await openDesk(cacheDir);
   const server = standServer({
     ...workOn(dir, desk, { opened: first, open, ...chosen }),
-    assets: await makeCopyStandAssets(),
+    assets: await readCopyStandAssets(),
     failed: tellFailure,
   });
   const close = async () => {

@@ -2,11 +2,9 @@
 import { existsSync } from "node:fs";
 import { copyFile, mkdir, readFile, realpath, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import { fileURLToPath } from "node:url";
+import { compiledFolder } from "../compiled/own-files.ts";
 import { exitCodes, WrongUsage } from "./failure.ts";
 import { ownVersion } from "./version.ts";
-
-const starter = fileURLToPath(new URL("../starter/", import.meta.url));
 
 /**
  * Where each file of the starter goes. Some have other names there: a package leaves out files
@@ -39,6 +37,7 @@ export async function newArchive(dir: string): Promise<number> {
     throw new WrongUsage(
       `${join(dir, taken)} is there already, and nothing was written over. Name an empty folder.`,
     );
+  const starter = join(await compiledFolder(), "starter");
   for (const [from, to] of Object.entries(files))
     await copyInto(join(starter, from), join(dir, to));
   for (const folder of folders) await writeInto(join(dir, folder, ".gitkeep"), "");

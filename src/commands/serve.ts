@@ -1,6 +1,6 @@
 /** `tilebook serve`: builds the site, shows it on this computer, builds again when a file changes. */
 import type { Trouble } from "../../templates/serve/trouble.ts";
-import { makeServeAssets } from "../publish/assets.ts";
+import { readServeAssets } from "../publish/assets.ts";
 import { siteServer } from "../publish/site-server.tsx";
 import { tellMessage } from "../reporting/located-problem.ts";
 import { type BuildOptions, type Built, buildSite } from "./build.ts";
@@ -19,7 +19,7 @@ export interface ServeOptions extends BuildOptions {
  */
 export async function serve(options: ServeOptions): Promise<number> {
   const folder = siteFolderOf(options);
-  const server = siteServer(folder, { assets: await makeServeAssets(), failed: tellFailure });
+  const server = siteServer(folder, { assets: await readServeAssets(), failed: tellFailure });
   await untilListening(server.listen(options.port), options.port);
   const stopped = untilStopped();
   let trouble: Trouble | null = null;

@@ -1,11 +1,8 @@
-import { readdirSync, readFileSync } from "node:fs";
 import { lstat, readFile } from "node:fs/promises";
-import { join } from "node:path";
-import { fileURLToPath } from "node:url";
+import { codeOf } from "../compiled/own-files.ts";
 import { hasCode } from "../disk/machine-error.ts";
 import { isSealed, sealOf } from "../disk/own-key.ts";
 import { writeWhole } from "../disk/write-whole.ts";
-import { hashOf } from "./hash.ts";
 
 /**
  * JSON that is remembered between builds. Its first line is a seal on the rest, on what it is about,
@@ -59,30 +56,8 @@ export function seal(about: string, value: unknown): string {
 }
 
 function sealedText(about: string, content: string): string {
-  return JSON.stringify([codeVersion(), about, content]);
+  return JSON.stringify([codeOf(rooms), about, content]);
 }
 
-const source = fileURLToPath(new URL("..", import.meta.url));
-
-/** The rooms whose code decides what is remembered. */
+/** The rooms whose code decides what is remembered: a changed sentence or sum forgets what it made. */
 const rooms = ["colour", "photos", "terms"];
-
-let version: string | undefined;
-
-/** The sum of the code that fills the cache: a changed sentence or sum forgets what it made. */
-function codeVersion(): string {
-  version ??= hashOf(
-    rooms
-      .flatMap(listCode)
-      .map((file) => readFileSync(file, "utf8"))
-      .join("\n"),
-  );
-  return version;
-}
-
-function listCode(room: string): string[] {
-  return readdirSync(join(source, room), { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile() && /\.(ts|mjs|js)$/u.test(entry.name))
-    .map((entry) => join(entry.parentPath, entry.name))
-    .sort();
-}

@@ -4,6 +4,7 @@ import { existsSync } from "node:fs";
 import { readdir, readFile, rm } from "node:fs/promises";
 import { join, relative, sep } from "node:path";
 import * as pagefind from "pagefind";
+import { readOwnPackage } from "../compiled/own-files.ts";
 import { hasCode } from "../disk/machine-error.ts";
 import { isNoted, noteMade } from "../disk/own-notes.ts";
 import { linkInto, writeOrCarry } from "./carry.ts";
@@ -20,18 +21,14 @@ const indexFolder = "pagefind";
  */
 export async function writeSearch(pages: readonly Page[], target: Target): Promise<boolean> {
   const records = pages.flatMap(toRecord);
-  const madeOf = sumOf(JSON.stringify([await readPagefindVersion(), records]));
+  // Another Pagefind makes another index of the same words.
+  const version = readOwnPackage().dependencies.pagefind;
+  const madeOf = sumOf(JSON.stringify([version, records]));
   if (target.last !== null && (await carryIndex(target.last, target.folder, madeOf))) return false;
   for (const { path, content } of await orDeath(makeIndex(records)))
     await writeOrCarry(target, `${indexFolder}/${path}`, content);
   noteMade(await describeIndex(join(target.folder, indexFolder), madeOf));
   return true;
-}
-
-/** Another Pagefind makes another index of the same words. */
-async function readPagefindVersion(): Promise<string | undefined> {
-  const manifest = await readFile(new URL("../../package.json", import.meta.url), "utf8");
-  return (JSON.parse(manifest) as { dependencies: { pagefind?: string } }).dependencies.pagefind;
 }
 
 /**

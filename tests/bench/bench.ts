@@ -11,6 +11,7 @@ const benchmarks: Record<string, () => Promise<Benchmark>> = {
   chemistry: () => import("./chemistry.ts"),
   facets: () => import("./facets.ts"),
   pictures: () => import("./pictures.ts"),
+  start: () => import("./start.ts"),
 };
 
 const [name = "", ...args] = process.argv.slice(2);

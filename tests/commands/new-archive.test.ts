@@ -48,6 +48,14 @@ describe("a studio's own archive, begun from a packed Tilebook in an empty folde
     expect(Object.keys(described.dependencies)).toEqual(["tilebook"]);
   });
 
+  test("gets a program that is compiled, without what only its makers need", async () => {
+    const installed = await readdir(join(folder, "node_modules"));
+    expect(installed).toContain("tilebook");
+    expect(installed.filter((name) => /^(esbuild|tsx|typescript|vitest)$/u.test(name))).toEqual([]);
+    const own = await readdir(join(folder, "node_modules/tilebook"), { recursive: true });
+    expect(own.filter((name) => /\.tsx?$/u.test(name))).toEqual([]);
+  });
+
   test("is told to be empty, and what to write first", async () => {
     await expect(tilebook("check")).rejects.toMatchObject({
       code: 1,

@@ -1,4 +1,4 @@
-import { arrows, doors, packages, roomsThatUseNode } from "./arrows.ts";
+import { arrows, doors, packages, roomsThatUseNode, startsTheCompiled } from "./arrows.ts";
 import type { Import } from "./imports.ts";
 
 /** The room a file of src/ or templates/ stands in; undefined for what stands in neither. */
@@ -16,7 +16,11 @@ export function findBreaches(imports: readonly Import[]): readonly string[] {
 
 function breachesOf({ from, to, typeOnly }: Import, room: string): readonly string[] {
   if (!(room in arrows)) return [`${from} stands in a room that has no row: ${room}`];
-  if ("computed" in to) return [`${from} computes what it imports; name it in plain quotes`];
+  if ("computed" in to) {
+    return from === startsTheCompiled
+      ? []
+      : [`${from} computes what it imports; name it in plain quotes`];
+  }
   if ("builtin" in to) {
     return roomsThatUseNode.includes(room)
       ? []

@@ -71,7 +71,9 @@ describe("DEVELOPERS.md", () => {
   const page = read("DEVELOPERS.md");
   const named = [...page.matchAll(/`([^`\s]+)`/gu)].flatMap(([, word]) => word ?? []);
   const paths = named.filter((word) =>
-    /^(?!\.cache|.*NAME)[\w.-]+(?:\/[\w.-]*)+$|^[\w-]+\.(?:md|tsx?)$/u.test(word),
+    /^(?!\.cache|dist\/|node_modules\/|.*NAME)[\w.-]+(?:\/[\w.-]*)+$|^[\w-]+\.(?:md|tsx?)$/u.test(
+      word,
+    ),
   );
   const files = listFiles();
 
