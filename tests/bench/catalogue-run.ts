@@ -2,6 +2,7 @@
 import type { Findings, PreparedPicture } from "../../src/catalogue/findings.ts";
 import { makeCatalogue } from "../../src/catalogue/make.ts";
 import { onlySet, unlistedSets, withoutUnlistedSets } from "../../src/catalogue/select.ts";
+import type { Catalogue } from "../../src/catalogue/types.ts";
 import { runChecks } from "../../src/checks/all.ts";
 import { chemistryOfGlazes } from "../../src/chemistry/glazes.ts";
 import { carriedMaterials, carriedWords } from "../../src/chemistry/minerals/minerals.ts";
@@ -10,6 +11,7 @@ import { heatOfFirings } from "../../src/firing/of-archive.ts";
 import { groupAlike } from "../../src/likeness/alike.ts";
 import { firingFactsOf } from "../../src/likeness/firing-facts.ts";
 import { makeUpOf } from "../../src/likeness/make-up.ts";
+import { pictureWidths } from "../../src/photos/recipe.ts";
 import { followReferences } from "../../src/reader/follow-references.ts";
 import type { Archive } from "../../src/records/archive.ts";
 import { measured } from "../catalogue/measured.ts";
@@ -36,14 +38,28 @@ export function runParts(unlinked: UnlinkedArchive, around: Around): void {
   }));
   around("checks", () => runChecks(archive, { ...nothing, heats }));
   around("likeness", () => findTwins(archive, heats));
-  const findings: Findings = {
-    pictures: new Map([...unlinked.colours].map(([file, lab]) => [file, prepared(lab)])),
-    chemistry,
-    heats,
+  const findings = findingsOf(unlinked, { chemistry, heats });
+  around("catalogue", () => makeCatalogues(archive, findings));
+}
+
+/** The catalogue of the site for everyone. */
+export function catalogueOf(unlinked: UnlinkedArchive): Catalogue {
+  const archive = linkUp(unlinked);
+  const reckoned = { chemistry: chemistryOfGlazes(archive), heats: heatOfFirings(archive) };
+  return makeCatalogue(withoutUnlistedSets(archive), findingsOf(unlinked, reckoned));
+}
+
+function findingsOf(
+  { colours }: UnlinkedArchive,
+  reckoned: Pick<Findings, "chemistry" | "heats">,
+): Findings {
+  const pictures = [...colours].map(([file, lab], i) => [file, prepared(lab, i)] as const);
+  return {
+    ...reckoned,
+    pictures: new Map(pictures),
     notes: new Map(),
     builtInMaterials: carriedMaterials,
   };
-  around("catalogue", () => makeCatalogues(archive, findings));
 }
 
 function linkUp({ records, files }: UnlinkedArchive): Archive {
@@ -63,6 +79,15 @@ function makeCatalogues(archive: Archive, findings: Findings): void {
   for (const { id } of unlistedSets(archive)) makeCatalogue(onlySet(archive, id), findings, true);
 }
 
-function prepared(lab: Lab): PreparedPicture {
-  return { width: 320, height: 240, placeholder: "#888888", files: [], colour: measured(lab) };
+/** A picture in all sizes that a build makes, under a name as long as a build gives. */
+function prepared(lab: Lab, i: number): PreparedPicture {
+  const files = [...pictureWidths].reverse().flatMap((width) =>
+    (["webp", "jpeg"] as const).map((format) => ({
+      url: `pictures/tb-${String(i).padStart(15, "0")}-${width}.${format}`,
+      format,
+      width,
+      height: (width * 4) / 3,
+    })),
+  );
+  return { width: 2000, height: 2667, placeholder: "#888888", files, colour: measured(lab) };
 }
