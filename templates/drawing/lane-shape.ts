@@ -1,8 +1,9 @@
-/** The shapes of one lane of the layer drawing, as SVG path data; y runs down from its top. */
+/** What one lane of the layer drawing is drawn with, as SVG path data. */
 import type { KindOfGlaze } from "../../src/terms/choices.ts";
-import { type Edge, type EdgeScale, edgeOf, n } from "./edges.ts";
+import { readableOn } from "./colours.ts";
+import { type EdgeOf, type EdgeScale, edgeOf, n, run } from "./edges.ts";
 import type { CoatLane, Paint } from "./layer-view.ts";
-import { type Span, subtract } from "./spans.ts";
+import { intersect, type Span, subtract } from "./spans.ts";
 
 /** The box that a lane is drawn in, and how fine its edges are. */
 export interface LaneBox extends EdgeScale {
@@ -10,84 +11,104 @@ export interface LaneBox extends EdgeScale {
   readonly height: number;
 }
 
-export interface Fill {
+/**
+ * One path. A `body` is filled and has an outline, `mended` where it is a touch-up; a `fill` has no
+ * outline and a `line` no filling; what is `absent` has a thin outline. `beads` are strokes with
+ * round ends and of no length, a ring of ink with the glaze `within`; `marks` are strokes on a layer.
+ */
+export interface Ink {
+  readonly as: "body" | "mended" | "fill" | "line" | "absent" | "beads" | "within" | "marks";
   readonly d: string;
-  readonly colour: string | null;
+  /** Of the filling, or of the stroke where there is only that; null is hatched, or ink. */
+  readonly colour?: string | null;
 }
 
-export interface LaneShape {
-  /** Filled with a glaze's colour, or hatched where that is not known. */
-  readonly fills: readonly Fill[];
-  /** Round beads: a stroke with round ends, of no length, in a glaze's colour. */
-  readonly beads: readonly Fill[];
-  /** The outline of the layer. */
-  readonly lines: string;
-  /** A thin outline of what is not there: a resisted gap, a layer that was washed off. */
-  readonly absent: string;
-  /** Strokes that tell underglaze and slip from glaze. */
-  readonly marks: readonly Fill[];
+/** What a lane lies on. */
+export interface Ground {
+  /** Where the lane beneath it is filled. */
+  readonly spans: readonly Span[];
+  /** How far the lane reaches beneath the edge of that one, whose hollows it fills. */
+  readonly sink: number;
 }
 
-/** The closed body of a band: its upper edge, then down and back along the bottom. */
-export function bodyOf(spans: readonly Span[], edge: Edge, box: LaneBox): string {
+/** The outline of a band: up, along its upper edge and down again; where it is open lies its floor. */
+export function bandOf([a, b]: Span, edgeOf: EdgeOf, box: LaneBox, sink = 0): string {
+  const [from, to] = [a * box.width, b * box.width];
+  const { begin, path } = edgeOf(from, to, box);
+  const low = n(box.top + box.height + sink);
+  return `M${n(from)} ${low}V${n(begin)}${path}V${low}`;
+}
+
+/** Bands of a lane, each as deep as what it lies on lets it sink. */
+function bandsOf(spans: readonly Span[], edge: EdgeOf, box: LaneBox, ground: Ground): string {
   return spans
-    .map(([a, b]) => {
-      const [from, to] = [a * box.width, b * box.width];
-      return `M${edge(from, to, box)}V${n(box.height)}H${n(from)}Z`;
-    })
+    .map((span) => bandOf(span, edge, box, liesWithin(span, ground.spans) ? ground.sink : 0))
     .join("");
 }
 
-/** The outline of a band but for its floor, which is the edge of what it lies on. */
-function outlineOf(spans: readonly Span[], edge: Edge, box: LaneBox): string {
-  return spans
-    .map(([a, b]) => {
-      const [from, to] = [a * box.width, b * box.width];
-      return `M${n(from)} ${n(box.height)}L${edge(from, to, box)}V${n(box.height)}`;
-    })
-    .join("");
+function liesWithin([a, b]: Span, spans: readonly Span[]): boolean {
+  return spans.some(([from, to]) => from <= a && b <= to);
 }
 
 /** The floor of a band, where it lies on nothing that is drawn. */
-function floorOf(spans: readonly Span[], below: readonly Span[], { width, height }: LaneBox) {
-  return subtract(spans, below)
-    .map(([a, b]) => `M${n(a * width)} ${n(height)}H${n(b * width)}`)
+function floorOf(spans: readonly Span[], ground: Ground, { width, top, height }: LaneBox): string {
+  return subtract(spans, ground.spans)
+    .map(([a, b]) => `M${run(a * width, top + height)}H${n(b * width)}`)
     .join("");
 }
 
-function rectangles(spans: readonly Span[], { width, height }: LaneBox, top = 0): string {
+/** Fills the hollows beneath bands that only partly lie on something. */
+function partlySunk(spans: readonly Span[], box: LaneBox, ground: Ground): string {
+  if (ground.sink === 0) return "";
+  const partly = spans.filter((span) => !liesWithin(span, ground.spans));
+  const below = { ...box, top: box.top + box.height, height: ground.sink };
+  return rectangles(intersect(partly, ground.spans), below);
+}
+
+/** Level boxes, the whole height of a lane. */
+export function rectangles(spans: readonly Span[], { width, top, height }: LaneBox): string {
   return spans
-    .map(([a, b]) => `M${n(a * width)} ${n(top)}H${n(b * width)}V${n(height)}H${n(a * width)}Z`)
+    .map(([a, b]) => `M${run(a * width, top)}H${n(b * width)}v${n(height)}H${n(a * width)}Z`)
     .join("");
 }
 
-/**
- * A lane of glaze.
- *
- * @param below where the lane beneath it is filled
- */
-export function coatShape(lane: CoatLane, below: readonly Span[], box: LaneBox): LaneShape {
-  if (lane.gone) return { ...empty, absent: rectangles(lane.spans, box) };
-  const absent = rectangles(lane.kept, box);
-  if (lane.way === "dot" || lane.way === "spatter") return { ...beadsOf(lane, box), absent };
+/** A lane of glaze. */
+export function coatInks(lane: CoatLane, ground: Ground, box: LaneBox): readonly Ink[] {
+  if (lane.gone) return [{ as: "absent", d: rectangles(lane.spans, box) }];
+  const absent: Ink = { as: "absent", d: rectangles(lane.kept, box) };
+  if (lane.way === "dot" || lane.way === "spatter") return [...beadsOf(lane, box), absent];
   const edge = edgeOf(lane.way);
   const whole = subtract(lane.spans, lane.wiped);
   const bands = lane.cover === null ? whole : whole.flatMap((span) => broken(span, lane));
-  const pockets = pocketsIn(lane.wiped, box);
-  const [first, second] = lane.paints;
-  const fills = [{ d: bodyOf(bands, edge, box) + pockets, colour: first?.colour ?? null }];
-  if (second)
-    fills.push({ d: bands.map((b) => fadedInto(b, edge, box)).join(""), colour: second.colour });
-  return {
-    fills,
-    beads: [],
-    lines: outlineOf(bands, edge, box) + floorOf(bands, below, box) + pockets,
+  const colour = lane.paints[0]?.colour ?? null;
+  return [
+    { as: "fill", d: partlySunk(bands, box, ground), colour },
+    ...bodyOf(lane, bands, edge, box, ground),
+    ...marksOf(bands, lane.paints[0], box),
     absent,
-    marks: first ? marksOf(bands, first, box) : [],
-  };
+  ];
 }
 
-const empty: LaneShape = { fills: [], beads: [], lines: "", absent: "", marks: [] };
+/** Bands of one glaze, or of two of which the second reaches into the first. */
+function bodyOf(
+  lane: CoatLane,
+  bands: readonly Span[],
+  edge: EdgeOf,
+  box: LaneBox,
+  ground: Ground,
+): readonly Ink[] {
+  const [first, second] = lane.paints;
+  const pockets = pocketsIn(lane.wiped, box);
+  const d = bandsOf(bands, edge, box, ground) + floorOf(bands, ground, box) + pockets;
+  const colour = first?.colour ?? null;
+  if (!second) return [{ as: lane.touchUp ? "mended" : "body", d, colour }];
+  const faded = bands.map((band) => fadedInto(band, edge, box)).join("");
+  return [
+    { as: "fill", d: bands.map((band) => bandOf(band, edge, box)).join("") + pockets, colour },
+    { as: "fill", d: faded, colour: second.colour },
+    { as: "line", d },
+  ];
+}
 
 /** Pieces of a span that a trailed or stencilled layer covers sparsely or densely. */
 function broken([from, to]: Span, { cover }: CoatLane): Span[] {
@@ -101,7 +122,8 @@ function broken([from, to]: Span, { cover }: CoatLane): Span[] {
 }
 
 /** What a wipe leaves: small fillings, level on top, in the hollows. */
-function pocketsIn(wiped: readonly Span[], { width, height, pitch, depth }: LaneBox): string {
+function pocketsIn(wiped: readonly Span[], box: LaneBox): string {
+  const { width, top, height, pitch, depth } = box;
   return wiped
     .flatMap(([a, b]) => {
       const count = Math.max(1, Math.round(((b - a) * width) / (pitch * 0.6)));
@@ -109,27 +131,29 @@ function pocketsIn(wiped: readonly Span[], { width, height, pitch, depth }: Lane
       return Array.from({ length: count }, (_, i) => {
         const x = a * width + (i + 0.2) * each;
         const w = each * 0.6;
-        return `M${n(x)} ${n(height - depth)}h${n(w)}q${n(-w / 2)} ${n(depth * 2)} ${n(-w)} 0Z`;
+        const at = top + height - depth;
+        return `M${run(x, at)}h${n(w)}q${run(-w / 2, depth * 2, -w, 0)}Z`;
       });
     })
     .join("");
 }
 
 /** The second glaze of a fade: it reaches into the first in interlocking teeth. */
-function fadedInto([a, b]: Span, edge: Edge, box: LaneBox): string {
-  const { width, height } = box;
+function fadedInto([a, b]: Span, edgeOf: EdgeOf, box: LaneBox): string {
+  const { width, top, height } = box;
   const [from, to] = [a * width, b * width];
   const middle = (from + to) / 2;
   const reach = (to - from) * 0.16;
-  const teeth = Array.from(
-    { length: 5 },
-    (_, i) => `L${n(middle + (i % 2 === 0 ? -reach : reach))} ${n(height * (1 - (i + 1) / 6))}`,
+  const teeth = Array.from({ length: 5 }, (_, i) =>
+    run(middle + (i % 2 === 0 ? -reach : reach), top + height * (1 - (i + 1) / 6)),
   );
-  return `M${edge(middle + reach, to, box)}V${n(height)}H${n(middle + reach)}${teeth.join("")}Z`;
+  const { begin, path } = edgeOf(middle + reach, to, box);
+  const low = n(top + height);
+  return `M${run(middle + reach, begin)}${path}V${low}H${n(middle + reach)}L${teeth.join(" ")}Z`;
 }
 
 /** Beads in a row for dots, strewn for spatter. */
-function beadsOf(lane: CoatLane, { width, height, pitch }: LaneBox): LaneShape {
+function beadsOf(lane: CoatLane, { width, top, height, pitch }: LaneBox): readonly Ink[] {
   const counts = { sparse: 1, medium: 1.8, dense: 3 } as const;
   const perPitch = counts[lane.cover ?? "medium"];
   const strewn = lane.way === "spatter";
@@ -138,10 +162,15 @@ function beadsOf(lane: CoatLane, { width, height, pitch }: LaneBox): LaneShape {
     return Array.from({ length: count }, (_, i) => {
       const x = (a + ((i + 0.5) / count) * (b - a)) * width;
       const y = strewn ? height * (0.2 + 0.6 * scatter(i)) : height / 2;
-      return `M${n(x)} ${n(y)}h0`;
+      return `M${run(x, top + y)}h0`;
     });
   });
-  return { ...empty, beads: [{ d: d.join(""), colour: lane.paints[0]?.colour ?? null }] };
+  const drawn = d.join("");
+  const colour = lane.paints[0]?.colour ?? null;
+  return [
+    { as: "beads", d: drawn },
+    { as: "within", d: drawn, colour },
+  ];
 }
 
 /** Even strewing without chance: the fractions of a golden step. */
@@ -150,22 +179,25 @@ function scatter(i: number): number {
 }
 
 const strokes: Partial<Record<KindOfGlaze, (x: number, y: number, size: number) => string>> = {
-  slip: (x, y, size) => `M${n(x)} ${n(y)}h${n(size)}`,
-  underglaze: (x, y, size) => `M${n(x)} ${n(y - size / 2)}v${n(size)}`,
-  onglaze: (x, y, size) => `M${n(x)} ${n(y)}h${n(size / 3)}`,
+  slip: (x, y, size) => `M${run(x, y)}h${n(size)}`,
+  underglaze: (x, y, size) => `M${run(x, y - size / 2)}v${n(size)}`,
+  onglaze: (x, y, size) => `M${run(x, y)}h${n(size / 3)}`,
 };
 
 /** A row of short strokes: lying for slip, standing for underglaze. */
-function marksOf(spans: readonly Span[], { kind, colour }: Paint, box: LaneBox): Fill[] {
-  const stroke = strokes[kind];
+function marksOf(
+  spans: readonly Span[],
+  paint: Paint | undefined,
+  { width, top, height, pitch }: LaneBox,
+): readonly Ink[] {
+  const stroke = paint && strokes[paint.kind];
   if (!stroke) return [];
-  const { width, height, pitch } = box;
   const size = Math.min(height * 0.4, pitch * 0.4);
   const d = spans.flatMap(([a, b]) => {
     const count = Math.max(1, Math.round(((b - a) * width) / (pitch * 0.7)));
     return Array.from({ length: count }, (_, i) =>
-      stroke((a + ((i + 0.4) / count) * (b - a)) * width, height * 0.6, size),
+      stroke((a + ((i + 0.4) / count) * (b - a)) * width, top + height * 0.6, size),
     );
   });
-  return [{ d: d.join(""), colour }];
+  return [{ as: "marks", d: d.join(""), colour: paint.colour && readableOn(paint.colour) }];
 }

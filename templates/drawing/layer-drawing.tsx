@@ -5,9 +5,8 @@
  */
 import type { VNode } from "preact";
 import { clayColour } from "../../src/catalogue/colours/clay-colour.ts";
-import { readableOn } from "./colours.ts";
-import { n, textureEdge } from "./edges.ts";
-import { bodyOf, coatShape, type LaneBox, type LaneShape } from "./lane-shape.ts";
+import { n, run, textureEdge } from "./edges.ts";
+import { bandOf, coatInks, type Ground, type Ink, type LaneBox, rectangles } from "./lane-shape.ts";
 import type { CoatLane, Lane, LayerView } from "./layer-view.ts";
 import { intersect, type Span } from "./spans.ts";
 
@@ -27,29 +26,61 @@ interface Measures {
 const line: Measures = { width: 56, coat: 3.6, clay: 6, rule: 1.5, pitch: 14, depth: 1.8 };
 const lineHeight = 24;
 
-/** A tile's section, one line high. Decorative: the words beside it say the same. */
+/**
+ * A tile's section, one line high. Decorative: the words beside it say the same. It stands on every
+ * card, so it is few and short paths: a lane is painted from its edge down into the hollows of the
+ * lane beneath, and that one over it, the clay last of all.
+ */
 export function LayerDrawing({ view }: { readonly view: LayerView }): VNode {
   const lanes = view.lanes.filter((lane) => heightOf(lane, line) > 0);
   const tall = lanes.reduce((sum, lane) => sum + heightOf(lane, line), line.clay);
   const squeeze = Math.min(1, lineHeight / tall);
   const measures = { ...line, coat: line.coat * squeeze, clay: line.clay * squeeze };
-  let bottom = lineHeight - measures.clay;
-  const drawn = lanes.map((lane, i) => {
-    bottom -= heightOf(lane, measures);
-    return (
-      <g transform={`translate(0 ${n(bottom)})`}>
-        <LaneShapes lane={lane} above={lanes[i + 1]} below={lanes[i - 1]} measures={measures} />
-      </g>
-    );
-  });
+  let top = lineHeight - measures.clay;
+  const inks = [clayInk(view, boxOf(measures, top, measures.clay))];
+  const rules: string[] = [];
+  for (const [i, lane] of lanes.entries()) {
+    const height = heightOf(lane, measures);
+    top -= height;
+    if (lane.lane === "firing") rules.push(`M${run(0, top + height / 2)}H${measures.width}`);
+    if (lane.lane !== "coat") continue;
+    inks.unshift(...coatInks(lane, groundOf(lane, lanes[i - 1]), boxOf(measures, top, height)));
+  }
   return (
-    <svg class="layers" width={line.width} height={lineHeight} aria-hidden="true">
-      <g transform={`translate(0 ${n(lineHeight - measures.clay)})`}>
-        <ClayShapes view={view} above={lanes[0]} measures={measures} />
-      </g>
-      {drawn}
+    <svg class="layers" aria-hidden="true">
+      <Inks of={inks} />
+      {rules.length > 0 && <path class="rule" d={rules.join("")} />}
     </svg>
   );
+}
+
+function boxOf({ width, pitch, depth }: Measures, top: number, height: number): LaneBox {
+  return { width, top, height, pitch, depth };
+}
+
+/** What a layer lies on; it fills the hollows of what it went straight onto. */
+function groundOf(lane: CoatLane, below: Lane | undefined): Ground {
+  const isOn = below === undefined || (below.lane === "coat" && !below.gone);
+  return { spans: filledBy(below), sink: isOn && fillsHollows(lane) ? line.depth : 0 };
+}
+
+/** Glaze that lies all over fills what is beneath it; beads and broken bands leave it as it is. */
+function fillsHollows({ gone, paints, way, cover }: CoatLane): boolean {
+  return !gone && paints.length === 1 && way !== "dot" && way !== "spatter" && cover === null;
+}
+
+function Inks({ of }: { readonly of: readonly Ink[] }): VNode {
+  return <>{of.map((ink) => ink.d && <path {...inkAttributes(ink)} d={ink.d} />)}</>;
+}
+
+/** A body has no class: it is what most of a drawing is made of. */
+function inkAttributes({ as, colour }: Ink) {
+  const painted = colour ?? "url(#hatch)";
+  if (as === "body") return { fill: painted };
+  if (as === "mended" || as === "fill") return { class: as, fill: painted };
+  if (as === "within") return { class: "beads within", stroke: painted };
+  if (as === "marks") return { class: as, stroke: colour ?? "currentColor" };
+  return { class: as };
 }
 
 /** Beside a row of text: a coat is as high as a row of two lines. */
@@ -75,9 +106,9 @@ export function LaneDrawing({
       aria-hidden="true"
     >
       {lane ? (
-        <LaneShapes lane={lane} above={above} below={view.lanes[at - 1]} measures={row} />
+        <LaneShapes lane={lane} above={above} below={view.lanes[at - 1]} />
       ) : (
-        <ClayShapes view={view} above={above} measures={row} />
+        <ClayShapes view={view} above={above} />
       )}
     </svg>
   );
@@ -101,45 +132,29 @@ function thinness({ paints, touchUp }: CoatLane): number {
 
 interface ShapesProps {
   readonly above: Lane | undefined;
-  readonly measures: Measures;
 }
 
-function ClayShapes({ view, above, measures }: ShapesProps & { readonly view: LayerView }): VNode {
-  const { width, clay: height, pitch, depth } = measures;
-  const box = { width, height, pitch, depth };
-  const edge = textureEdge(view.texture);
-  const colour = clayColour(view.clay);
-  return (
-    <>
-      <Underlay above={above} on={whole} box={box} />
-      <path d={bodyOf(whole, edge, box)} fill={colour ?? "url(#hatch)"} />
-      <path class="line" d={bodyOf(whole, edge, box)} />
-    </>
-  );
+/** The clay, its texture as its upper edge. */
+function clayInk(view: LayerView, box: LaneBox): Ink {
+  const d = `${bandOf([0, 1], textureEdge(view.texture), box)}Z`;
+  return { as: "body", d, colour: clayColour(view.clay) };
 }
 
-function LaneShapes({
-  lane,
-  above,
-  below,
-  measures,
-}: ShapesProps & { readonly lane: Lane; readonly below: Lane | undefined }): VNode {
-  const { width, pitch, depth } = measures;
-  if (lane.lane === "firing") {
-    const y = measures === row ? row.coat - 1 : measures.rule / 2;
-    return <path class="rule" d={`M0 ${n(y)}H${width}`} />;
-  }
-  const height =
-    measures === row ? Math.max(row.coat, heightOf(lane, row)) : heightOf(lane, measures);
-  const box = { width, height, pitch, depth };
+function ClayShapes({ view, above }: ShapesProps & { readonly view: LayerView }): VNode {
+  const box = boxOf(row, 0, row.clay);
+  return <Inks of={[...underlay(above, whole, box), clayInk(view, box)]} />;
+}
+
+function LaneShapes(
+  props: ShapesProps & { readonly lane: Lane; readonly below: Lane | undefined },
+): VNode {
+  const { lane, above, below } = props;
+  if (lane.lane === "firing") return <path class="rule" d={`M0 ${n(row.coat - 1)}H${row.width}`} />;
+  const box = boxOf(row, 0, Math.max(row.coat, heightOf(lane, row)));
   if (lane.lane === "resist") return <ResistShapes spans={lane.spans} gone={lane.gone} box={box} />;
   if (lane.lane === "removal") return <RemovalShapes lane={lane} box={box} />;
-  return (
-    <>
-      {!lane.gone && <Underlay above={above} on={lane.spans} box={box} />}
-      <CoatShapes shape={coatShape(lane, filledBy(below), box)} touchUp={lane.touchUp} />
-    </>
-  );
+  const hollows = lane.gone ? [] : underlay(above, lane.spans, box);
+  return <Inks of={[...hollows, ...coatInks(lane, { spans: filledBy(below), sink: 0 }, box)]} />;
 }
 
 /** Where a lane is filled; the clay, and what was fired, carry everything. */
@@ -149,44 +164,10 @@ function filledBy(lane: Lane | undefined): readonly Span[] {
 }
 
 /** What lies in the hollows of a layer's edge: the next layer, where it goes straight on. */
-function Underlay({
-  above,
-  on,
-  box,
-}: {
-  readonly above: Lane | undefined;
-  readonly on: readonly Span[];
-  readonly box: LaneBox;
-}) {
-  if (above?.lane !== "coat" || above.gone || above.paints.length > 1) return null;
-  if (above.way === "dot" || above.way === "spatter" || above.cover !== null) return null;
-  const d = intersect(above.spans, on)
-    .map(
-      ([a, b]) => `M${n(a * box.width)} 0H${n(b * box.width)}v${n(box.depth)}H${n(a * box.width)}Z`,
-    )
-    .join("");
-  return <path d={d} fill={above.paints[0]?.colour ?? "url(#hatch)"} />;
-}
-
-function CoatShapes({ shape, touchUp }: { readonly shape: LaneShape; readonly touchUp: boolean }) {
-  return (
-    <>
-      {shape.fills.map(({ d, colour }) => (
-        <path d={d} fill={colour ?? "url(#hatch)"} />
-      ))}
-      {shape.lines && <path class={touchUp ? "line mended" : "line"} d={shape.lines} />}
-      {shape.marks.map(({ d, colour }) => (
-        <path class="marks" d={d} stroke={colour === null ? "currentColor" : readableOn(colour)} />
-      ))}
-      {shape.beads.map(({ d, colour }) => (
-        <>
-          <path class="beads" d={d} />
-          <path class="beads within" d={d} stroke={colour ?? "url(#hatch)"} />
-        </>
-      ))}
-      {shape.absent && <path class="absent" d={shape.absent} />}
-    </>
-  );
+function underlay(above: Lane | undefined, on: readonly Span[], box: LaneBox): readonly Ink[] {
+  if (above?.lane !== "coat" || !fillsHollows(above)) return [];
+  const d = rectangles(intersect(above.spans, on), { ...box, height: box.depth });
+  return [{ as: "fill", d, colour: above.paints[0]?.colour ?? null }];
 }
 
 function ResistShapes(props: {
@@ -196,7 +177,7 @@ function ResistShapes(props: {
 }) {
   const { width, height, depth } = props.box;
   const d = props.spans
-    .map(([a, b]) => `M${n(a * width)} ${n(height)}v${n(-depth)}H${n(b * width)}v${n(depth)}Z`)
+    .map(([a, b]) => `M${run(a * width, height)}v${n(-depth)}H${n(b * width)}v${n(depth)}Z`)
     .join("");
   return <path class={props.gone ? "absent" : "resist"} d={d} />;
 }
@@ -212,12 +193,12 @@ function RemovalShapes({
   const { width, height, pitch, depth } = box;
   if (lane.removal !== "all") {
     const brackets = lane.spans.map(
-      ([a, b]) => `M${n(a * width)} ${n(height)}v${n(-depth)}H${n(b * width)}v${n(depth)}`,
+      ([a, b]) => `M${run(a * width, height)}v${n(-depth)}H${n(b * width)}v${n(depth)}`,
     );
     return <path class="absent" d={brackets.join("")} />;
   }
   const count = Math.round((width / pitch) * 2);
   const step = width / count / 2;
-  const tooth = `l${n(step)} ${n(-depth)}l${n(step)} ${n(depth)}`;
+  const tooth = `l${run(step, -depth, step, depth)}`;
   return <path class="torn" d={`M0 ${n(height - depth)}${tooth.repeat(count)}`} />;
 }
