@@ -1,6 +1,5 @@
 /** The map of one cone: photographs where their glazes stand by silica and alumina. */
 import type { VNode } from "preact";
-import type { PictureFile } from "../../src/catalogue/findings.ts";
 import type { MapMark } from "../../src/catalogue/mixing/maps.ts";
 import { ratioLines } from "../../src/chemistry/stull.ts";
 import type { TileEntry } from "../parts/entry.ts";
@@ -14,7 +13,8 @@ import type { Place } from "./place-marks.ts";
 export interface ShownMark extends MapMark {
   /** The tile whose photograph stands for it, and a small file of that. */
   readonly tile: TileEntry | null;
-  readonly picture: PictureFile | null;
+  /** The address of its photograph. */
+  readonly picture: string | null;
   /** What may never be left out, such as `⚠ holds lead`. */
   readonly loud: string | null;
 }
@@ -122,7 +122,7 @@ function CrowdMark(props: {
   return (
     <a class={isDoubtful ? "mark disagrees" : "mark"} href={`#crowd-${letter}`} aria-label={words}>
       <circle class="point" cx={point.x.toFixed(1)} cy={point.y.toFixed(1)} r="4" />
-      {pictures.map(({ url }, i) => (
+      {pictures.map((url, i) => (
         <image
           x={(place.x - half + (i % 2) * half).toFixed(1)}
           y={(place.y - half + Math.floor(i / 2) * half).toFixed(1)}
@@ -186,7 +186,7 @@ function Picture(props: {
     <>
       <rect class="ground" {...box} />
       {shown.picture && (
-        <image {...box} href={root + shown.picture.url} preserveAspectRatio="xMidYMid slice" />
+        <image {...box} href={root + shown.picture} preserveAspectRatio="xMidYMid slice" />
       )}
       <rect class="frame" {...box} />
       {lines.map((words, i) => (

@@ -1,6 +1,5 @@
 /** A triaxial blend as a triangle of photographs, each where its shares put it. */
 import type { VNode } from "preact";
-import type { PictureFile } from "../../src/catalogue/findings.ts";
 import { asGroup } from "./axes.tsx";
 
 /** A place in the triangle: a blend or a corner. */
@@ -11,7 +10,8 @@ export interface TrianglePlace {
   readonly url: string;
   /** What is read aloud: the glaze's name and shares. */
   readonly words: string;
-  readonly picture: PictureFile | null;
+  /** Its address. */
+  readonly picture: string | null;
 }
 
 /** In the drawing's own units: the edge of a photograph, and the way from one to its neighbour. */
@@ -62,7 +62,7 @@ function Corner(props: {
     <a href={root + place.url} aria-label={place.words}>
       <rect class="ground" {...box} />
       {place.picture && (
-        <image {...box} href={root + place.picture.url} preserveAspectRatio="xMidYMid slice" />
+        <image {...box} href={root + place.picture} preserveAspectRatio="xMidYMid slice" />
       )}
       <rect class="frame" {...box} />
       <text

@@ -11,7 +11,7 @@ import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import { Formula } from "../parts/formula.tsx";
 import type { Frame } from "../parts/frame.ts";
-import { Photograph, smallFile } from "../parts/photograph.tsx";
+import { SmallPhotograph } from "../parts/photograph.tsx";
 import { NoPhotograph } from "../parts/wall.tsx";
 import { count, listed } from "../words/english/numbers.ts";
 import { formatMoles, sharesWords } from "../words/mixing/chemistry.ts";
@@ -93,7 +93,7 @@ function Layout(props: LayoutProps): VNode {
       code: tile?.id ?? null,
       url: tile?.url ?? glaze.url,
       words: tile ? `${tile.id}: ${told}` : told,
-      picture: tile?.picture ? (smallFile(tile.picture) ?? null) : null,
+      picture: tile?.picture?.plain ?? null,
     };
   });
   const [top, left, right] = blend.ends;
@@ -107,8 +107,6 @@ function Layout(props: LayoutProps): VNode {
   );
 }
 
-const sizes = "(min-width: 60rem) 12rem, 40vw";
-
 function Line({ root, blend, glazes, tiles }: LayoutProps): VNode {
   return (
     <ol class="wall strip blend-line">
@@ -119,7 +117,7 @@ function Line({ root, blend, glazes, tiles }: LayoutProps): VNode {
           <li>
             <a href={root + (tile?.url ?? glaze.url)}>
               {tile?.picture ? (
-                <Photograph root={root} picture={tile.picture} sizes={sizes} alt="" widest={640} />
+                <SmallPhotograph root={root} picture={tile.picture} />
               ) : (
                 <NoPicture tile={tile ?? null} />
               )}

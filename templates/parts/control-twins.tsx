@@ -10,7 +10,7 @@ import { unwrittenWords } from "../words/tile/likeness.ts";
 import { lookWords } from "../words/tile/outcome.ts";
 import { shelfWords } from "../words/tile/steps.ts";
 import type { TileEntry } from "./entry.ts";
-import { Photograph } from "./photograph.tsx";
+import { SmallPhotograph } from "./photograph.tsx";
 import { NoPhotograph } from "./wall.tsx";
 
 export interface TwinEntry {
@@ -48,13 +48,7 @@ export function Twins(props: {
           <li class={twin.firing.id === here ? "here" : undefined}>
             <a class="twin-plate" href={root + entry.url}>
               {entry.picture && twin.pictured ? (
-                <Photograph
-                  root={root}
-                  picture={entry.picture}
-                  sizes="(min-width: 60rem) 11rem, 40vw"
-                  alt=""
-                  widest={640}
-                />
+                <SmallPhotograph root={root} picture={entry.picture} />
               ) : (
                 <Unseen entry={entry} hasLater={entry.picture !== null} />
               )}

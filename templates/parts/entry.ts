@@ -1,7 +1,7 @@
 /** A tile as it stands on a wall, in a strip, in a list. */
-import type { Picture } from "../../src/catalogue/pictures.ts";
 import type { Stage } from "../../src/terms/choices.ts";
 import type { LayerView } from "../drawing/layer-view.ts";
+import type { SmallPicture } from "./photograph.tsx";
 
 export interface TileEntry {
   readonly id: string;
@@ -9,7 +9,7 @@ export interface TileEntry {
   readonly url: string;
   /** Its glazes by name, top coat first: `Tidewrack over Soot`. */
   readonly names: string;
-  readonly picture: Picture | null;
+  readonly picture: SmallPicture | null;
   readonly view: LayerView;
   readonly stage: Stage;
 }

@@ -8,46 +8,88 @@ export interface PhotographProps {
   readonly picture: Picture;
   /** How wide it stands on the page, as `sizes` of an image says it. */
   readonly sizes: string;
-  /** Empty where the words beside it say the same. */
-  readonly alt?: string;
   /** True for what is on the first screen. */
   readonly first?: boolean;
-  /** No file wider than this is offered: a wall needs none of the large ones. */
-  readonly widest?: number;
 }
 
-export function Photograph(props: PhotographProps): VNode {
-  const { root, picture, sizes, alt = picture.alt, first = false, widest = 4000 } = props;
-  const files = picture.files.filter((file) => file.width <= widest);
-  const offered = files.length > 0 ? files : picture.files.slice(0, 2);
-  const webp = offered.filter((file) => file.format === "webp");
-  const jpeg = offered.filter((file) => file.format === "jpeg");
-  const plain = jpeg.at(-1) ?? offered.at(-1);
+/** A photograph as large as its place. A browser that knows no WebP gets one JPEG. */
+export function Photograph({ root, picture, sizes, first = false }: PhotographProps): VNode {
+  const { width, height, alt, placeholder, files } = picture;
+  const plain = files.find((file) => file.format === "jpeg" && file.width >= 1000);
+  return (
+    <Framed placeholder={placeholder} files={webpOf(files)} root={root} sizes={sizes}>
+      <img
+        src={root + (plain ?? largestFile(picture))?.url}
+        width={width}
+        height={height}
+        alt={alt}
+        {...(!first && { loading: "lazy" as const })}
+      />
+    </Framed>
+  );
+}
+
+/** A photograph on a card, whose words say what it shows; the styles alone give it its shape. */
+export function SmallPhotograph(props: {
+  readonly root: string;
+  readonly picture: SmallPicture;
+  readonly first?: boolean;
+}): VNode {
+  const { root, picture, first = false } = props;
+  return (
+    <Framed {...picture} root={root} sizes={cardWidth}>
+      <img src={root + picture.plain} alt="" {...(!first && { loading: "lazy" as const })} />
+    </Framed>
+  );
+}
+
+/** What a card is wide on most screens: two of them on a phone, seven on a desk. */
+const cardWidth = "12rem";
+
+function Framed(props: {
+  readonly placeholder: string;
+  readonly files: readonly SizedFile[];
+  readonly root: string;
+  readonly sizes: string;
+  readonly children: VNode;
+}): VNode {
+  const { placeholder, files, root, sizes, children } = props;
+  const srcset = files.map(({ url, width }) => `${root}${url} ${width}w`).join(", ");
   return (
     <span class="photograph">
-      <svg viewBox="0 0 1 1" preserveAspectRatio="none" aria-hidden="true">
-        <rect width="1" height="1" fill={picture.placeholder} />
-      </svg>
+      <svg {...{ color: placeholder }} aria-hidden="true" />
       <picture>
-        {webp.length > 0 && (
-          <source type="image/webp" srcset={toSourceSet(root, webp)} sizes={sizes} />
-        )}
-        <img
-          src={root + (plain?.url ?? "")}
-          {...(jpeg.length > 0 && { srcset: toSourceSet(root, jpeg), sizes })}
-          width={picture.width}
-          height={picture.height}
-          alt={alt}
-          loading={first ? "eager" : "lazy"}
-          decoding="async"
-        />
+        {srcset && <source type="image/webp" srcset={srcset} sizes={sizes} />}
+        {children}
       </picture>
     </span>
   );
 }
 
-function toSourceSet(root: string, files: readonly PictureFile[]): string {
-  return files.map(({ url, width }) => `${root}${url} ${width}w`).join(", ");
+interface SizedFile {
+  readonly url: string;
+  readonly width: number;
+}
+
+/** What a card needs of a photograph. */
+export interface SmallPicture {
+  readonly placeholder: string;
+  /** WebP, the smallest first. */
+  readonly files: readonly SizedFile[];
+  /** The address of a JPEG, for browsers that know no WebP. */
+  readonly plain: string;
+}
+
+/** No card needs the large sizes. */
+export function toSmallPicture(picture: Picture): SmallPicture {
+  const webp = webpOf(picture.files);
+  const small = webp.filter(({ width }) => width <= 640);
+  const files = small.length > 0 ? small : webp.slice(0, 1);
+  return { placeholder: picture.placeholder, files, plain: smallFile(picture)?.url ?? "" };
+}
+
+function webpOf(files: readonly PictureFile[]): readonly SizedFile[] {
+  return files.filter((file) => file.format === "webp").map(({ url, width }) => ({ url, width }));
 }
 
 /** The largest JPEG of a picture: what its link leads to where no script enlarges it. */

@@ -1,9 +1,10 @@
 /** Photographs edge to edge, all of one shape: the wall, and the strip, which is one row of it. */
 import type { VNode } from "preact";
+import { renderToString } from "preact-render-to-string";
 import { LayerDrawing } from "../drawing/layer-drawing.tsx";
 import { stageName } from "../words/tile/outcome.ts";
 import type { TileEntry } from "./entry.ts";
-import { Photograph } from "./photograph.tsx";
+import { SmallPhotograph } from "./photograph.tsx";
 
 interface WallProps {
   readonly root: string;
@@ -13,53 +14,59 @@ interface WallProps {
   readonly id?: string;
 }
 
-const sizes = "(min-width: 60rem) 12rem, (min-width: 34rem) 14rem, 50vw";
-
 /** How many photographs are asked for at once, before anybody scrolls. */
 const eager = 6;
 
 export function Wall({ root, tiles, first = false, id }: WallProps): VNode {
   return (
-    <ol class="wall" {...(id !== undefined && { id })}>
-      {tiles.map((tile, i) => (
-        <WallTile root={root} tile={tile} first={first && i < eager} />
-      ))}
-    </ol>
+    <ol
+      class="wall"
+      {...(id !== undefined && { id })}
+      {...cards(tiles, (tile, i) => cardOf(tile, root, first && i < eager))}
+    />
   );
 }
 
 /** One row of tiles, which scrolls sideways where it is too long. */
 export function Strip({ root, tiles }: WallProps): VNode {
-  return (
-    <ol class="wall strip">
-      {tiles.map((tile) => (
-        <WallTile root={root} tile={tile} first={false} />
-      ))}
-    </ol>
-  );
+  return <ol class="wall strip" {...cards(tiles, (tile) => cardOf(tile, root, false))} />;
 }
 
-function WallTile({
-  root,
-  tile,
-  first,
-}: {
+function cards(
+  tiles: readonly TileEntry[],
+  card: (tile: TileEntry, place: number) => string,
+): { readonly dangerouslySetInnerHTML: { readonly __html: string } } {
+  return { dangerouslySetInnerHTML: { __html: tiles.map(card).join("") } };
+}
+
+/** The cards of a tile that were rendered before, by where they stand. */
+const rendered = new WeakMap<TileEntry, Map<string, string>>();
+
+/**
+ * A card as markup. A tile has the same one on every page of a depth, and cards are most of what a
+ * page is made of: each is rendered once, as everything else is, so that no word of a record
+ * reaches a page but as text.
+ */
+function cardOf(tile: TileEntry, root: string, first: boolean): string {
+  const known = rendered.get(tile) ?? new Map<string, string>();
+  rendered.set(tile, known);
+  const place = `${first} ${root}`;
+  const card = known.get(place) ?? renderToString(<Card root={root} tile={tile} first={first} />);
+  known.set(place, card);
+  return card;
+}
+
+function Card(props: {
   readonly root: string;
   readonly tile: TileEntry;
   readonly first: boolean;
 }): VNode {
+  const { root, tile, first } = props;
   return (
     <li>
       <a href={root + tile.url}>
         {tile.picture ? (
-          <Photograph
-            root={root}
-            picture={tile.picture}
-            sizes={sizes}
-            alt=""
-            first={first}
-            widest={640}
-          />
+          <SmallPhotograph root={root} picture={tile.picture} first={first} />
         ) : (
           <NoPhotograph tile={tile} />
         )}

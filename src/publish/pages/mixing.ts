@@ -3,7 +3,6 @@ import { loudWords } from "../../../templates/mixing/hazards.tsx";
 import { BlendPage, blendSentence } from "../../../templates/pages/blend-page.tsx";
 import { ListPage } from "../../../templates/pages/list-page.tsx";
 import { MapPage, mapSentence } from "../../../templates/pages/map-page.tsx";
-import { smallFile } from "../../../templates/parts/photograph.tsx";
 import type { CatalogueGlaze } from "../../catalogue/glazes.ts";
 import type { Link } from "../../catalogue/link.ts";
 import type { CatalogueBlend } from "../../catalogue/mixing/blends.ts";
@@ -98,7 +97,7 @@ function mapPage(site: Site, map: CatalogueMap): Page {
     return {
       ...mark,
       tile: shown ?? null,
-      picture: (shown?.picture && smallFile(shown.picture)) ?? null,
+      picture: shown?.picture?.plain ?? null,
       loud: loudOf(site, mark.glaze.id),
     };
   });

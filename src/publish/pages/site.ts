@@ -4,6 +4,7 @@ import type { LayerView } from "../../../templates/drawing/layer-view.ts";
 import { layerView, type Paint } from "../../../templates/drawing/layer-view.ts";
 import type { TileEntry } from "../../../templates/parts/entry.ts";
 import type { Frame } from "../../../templates/parts/frame.ts";
+import { toSmallPicture } from "../../../templates/parts/photograph.tsx";
 import type { WaitingRecord } from "../../../templates/parts/waiting.ts";
 import { paintFinder } from "../../catalogue/colours/glaze-paint.ts";
 import { nameStack } from "../../catalogue/describe.ts";
@@ -42,14 +43,17 @@ export interface SitePlace {
 
 export function makeSite(catalogue: Catalogue, place: SitePlace): Site {
   const view = viewFinder(catalogue);
-  const entry = (tile: CatalogueTile): TileEntry => ({
-    id: tile.id,
-    url: tile.url,
-    names: namesTopFirst(tile),
-    picture: tile.pictures.find((picture) => picture.role === "result") ?? null,
-    view: view(tile),
-    stage: tile.stage,
-  });
+  const entry = (tile: CatalogueTile): TileEntry => {
+    const picture = tile.pictures.find(({ role }) => role === "result");
+    return {
+      id: tile.id,
+      url: tile.url,
+      names: namesTopFirst(tile),
+      picture: picture ? toSmallPicture(picture) : null,
+      view: view(tile),
+      stage: tile.stage,
+    };
+  };
   const byId = new Map(catalogue.tiles.map((tile) => [idKey(tile.id), entry(tile)]));
   return {
     catalogue,
