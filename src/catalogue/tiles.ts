@@ -136,7 +136,7 @@ export function catalogueTile(tile: Tile, surroundings: Surroundings): Catalogue
     coatCounts: countCoats(tile.steps),
     ...decidedBy(deciding),
     ...outcome(tile.record),
-    pictures: picturesOf(tile, archive, findings, deciding?.cone ?? null),
+    pictures: picturesOf(tile, findings),
     colour: colourOf(tile, findings),
     minding: mindingOf(Object.values(glazes), hazards, deciding?.atmosphere ?? null),
     cautions: [...loudOf(glazes, hazards), ...(findings.notes.get(tile.file) ?? [])],

@@ -1,6 +1,6 @@
 /** What a site says of the records that were left out of it, and to whom. */
 
-import type { WaitingRecord } from "../../templates/parts/waiting.ts";
+import type { WaitingRecord } from "../../templates/words/site/waiting.ts";
 import { clayUrl, firingUrl, glazeUrl, setUrl } from "../catalogue/addresses.ts";
 import type { Ground, LeftOut, WholeArchive } from "../leaving-out/left-out.ts";
 import { keyOf } from "../leaving-out/owners.ts";

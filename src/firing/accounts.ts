@@ -1,8 +1,8 @@
 /** Everything that is said of one firing, as stretches of the line of cones. */
 import { type Cone, parseCone } from "../terms/cones.ts";
-import { type Heat, heatInWords, isOpenByHold } from "./heat.ts";
+import { type Heat, type HeatReached, heatReached, isOpenByHold } from "./heat.ts";
 import { placeOfCone } from "./place.ts";
-import { readWitness, type Stretch, stretchInWords, type Witness } from "./witness.ts";
+import { readWitness, type Stretch, type Witness } from "./witness.ts";
 
 /** What is known of a firing. */
 export interface StoryInput {
@@ -14,7 +14,8 @@ export interface StoryInput {
 }
 
 export interface Account extends Stretch {
-  readonly words: string;
+  /** Of a log or a programme: what it works out at. */
+  readonly reached?: HeatReached;
   /** Of a log or a programme: what its hold has to do with it. */
   readonly hold?: HoldInAccount;
 }
@@ -23,7 +24,7 @@ export interface Account extends Stretch {
 export interface HoldInAccount {
   /** Minutes at the peak, within 10 °C below it. */
   readonly minutes: number;
-  /** Whether it leaves the cone open by more than the words can tell. */
+  /** Whether it leaves the cone open by more than is told anyway. */
   readonly leavesOpen: boolean;
   /** What the model alone says; null where that is cooler than every cone. */
   readonly place: number | null;
@@ -82,8 +83,8 @@ function readShelves(witness: Readonly<Record<string, Witness>>) {
   for (const [shelf, said] of Object.entries(witness)) {
     const reading = readWitness(said);
     if (reading.ok) {
-      const { low, high, words } = reading;
-      shelves.push({ shelf, low, high, words });
+      const { low, high } = reading;
+      shelves.push({ shelf, low, high });
     } else contradictions.push({ shelf, message: reading.message, hint: reading.hint });
   }
   return { shelves, contradictions };
@@ -91,7 +92,7 @@ function readShelves(witness: Readonly<Record<string, Witness>>) {
 
 function accountOfCone(cone: Cone): Account {
   const place = placeOfCone(cone);
-  return { low: place, high: place, words: `cone ${cone}` };
+  return { low: place, high: place };
 }
 
 /** Where part of the climb has no known time, the heat may have been more. */
@@ -102,7 +103,7 @@ function accountOfHeat(heat: Heat): Account {
   return {
     low,
     high,
-    words: heatInWords(heat),
+    reached: heatReached(heat),
     hold: {
       minutes: hold,
       place,
@@ -117,7 +118,7 @@ function hullOf(shelves: readonly ShelfAccount[]): Account | undefined {
   if (shelves.length === 0) return undefined;
   const low = Math.min(...shelves.map((shelf) => shelf.low));
   const high = Math.max(...shelves.map((shelf) => shelf.high));
-  return { low, high, words: stretchInWords({ low, high }) };
+  return { low, high };
 }
 
 /** How far apart, in cones, a cone and its double must lie for one to show as the other. */

@@ -19,10 +19,17 @@ export type ChartReading =
       readonly interpolated: boolean;
       /** "from memory" where any value that was used is so. */
       readonly tag: ChartTag;
-      /** What is doubtful about the printed values, in words. */
-      readonly doubt?: string;
+      /**
+       * True where what is printed is likely a misprint: large cone 14 hotter at 60 °C an hour
+       * (1388) than at 150 (1366), which no other cone is.
+       */
+      readonly isDoubtful?: true;
     }
-  | { readonly inside: false; readonly reason: string };
+  | {
+      readonly inside: false;
+      /** The rates between which the chart gives this cone; null where it has none. */
+      readonly rates: { readonly from: number; readonly to: number } | null;
+    };
 
 /** The chart's values for a cone of one kind, slowest rate first; empty where it has none. */
 export function chartValues(cone: Cone, kind: ConeKind = "self-supporting"): readonly ChartValue[] {
@@ -48,10 +55,10 @@ export function coneTemperature(
   const values = chartValues(cone, kind);
   const upper = values.findIndex((value) => value.ratePerHour >= ratePerHour);
   const above = values[upper];
-  if (!above) return outside(cone, kind, ratePerHour, values);
+  if (!above) return outside(values);
   if (above.ratePerHour === ratePerHour) return inside(cone, kind, above.celsius, [above]);
   const below = values[upper - 1];
-  if (!below) return outside(cone, kind, ratePerHour, values);
+  if (!below) return outside(values);
   const share =
     Math.log(ratePerHour / below.ratePerHour) / Math.log(above.ratePerHour / below.ratePerHour);
   const celsius = below.celsius + share * (above.celsius - below.celsius);
@@ -69,9 +76,6 @@ export function conesAtRate(
   });
 }
 
-const largeCone14Doubt =
-  "The chart prints large cone 14 hotter at 60 °C an hour (1388) than at 150 (1366), which no other cone does: likely a misprint.";
-
 function inside(
   cone: Cone,
   kind: ConeKind,
@@ -83,25 +87,11 @@ function inside(
     celsius,
     interpolated: used.length > 1,
     tag: used.every((value) => value.tag === "checked") ? "checked" : "from memory",
-    ...(kind === "large" && cone === "14" ? { doubt: largeCone14Doubt } : {}),
+    ...(kind === "large" && cone === "14" ? { isDoubtful: true } : {}),
   };
 }
 
-function outside(
-  cone: Cone,
-  kind: ConeKind,
-  ratePerHour: number,
-  values: readonly ChartValue[],
-): ChartReading {
-  const first = values[0];
-  const last = values[values.length - 1];
-  if (!first || !last) return { inside: false, reason: `The chart has no ${kind} cone ${cone}.` };
-  const range =
-    first === last
-      ? `only at ${first.ratePerHour} °C an hour`
-      : `from ${first.ratePerHour} to ${last.ratePerHour} °C an hour`;
-  return {
-    inside: false,
-    reason: `The chart gives ${kind} cone ${cone} ${range}, not at ${ratePerHour}.`,
-  };
+function outside(values: readonly ChartValue[]): ChartReading {
+  const [from, to] = [values[0]?.ratePerHour, values.at(-1)?.ratePerHour];
+  return { inside: false, rates: from === undefined || to === undefined ? null : { from, to } };
 }

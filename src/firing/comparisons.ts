@@ -18,7 +18,8 @@ export interface Comparison {
    * though the model alone does not. Then there is no verdict, and `agrees` is false.
    */
   readonly open: boolean;
-  readonly words: string;
+  /** In the order of their names in `between`; of shelves, the hottest and the coolest. */
+  readonly accounts: readonly [Account | ShelfAccount, Account | ShelfAccount];
 }
 
 /** Accounts agree within so many cones. Those of logs and programmes hold their own doubt. */
@@ -28,28 +29,12 @@ const within = 1;
 export function compareAccounts(accounts: Accounts): readonly Comparison[] {
   const { aim, schedule, log, witness, shelves } = accounts;
   const far = aim && furthestFrom(aim, shelves);
-  const aimed = `Aimed at ${aim?.words}`;
   return [
-    compare("aim-witness", aim, far, `${aimed}; the witness cones show ${far?.words}`),
-    compare("aim-log", aim, log, `${aimed}; the log works out at ${log?.words}`),
-    compare(
-      "aim-schedule",
-      aim,
-      schedule,
-      `${aimed}; the programme works out at ${schedule?.words}`,
-    ),
-    compare(
-      "log-witness",
-      log,
-      witness,
-      `The log works out at ${log?.words}; the witness cones show ${witness?.words}`,
-    ),
-    compare(
-      "schedule-log",
-      schedule,
-      log,
-      `The programme works out at ${schedule?.words}; the log at ${log?.words}`,
-    ),
+    compare("aim-witness", aim, far),
+    compare("aim-log", aim, log),
+    compare("aim-schedule", aim, schedule),
+    compare("log-witness", log, witness),
+    compare("schedule-log", schedule, log),
     compareShelves(shelves),
   ].flat();
 }
@@ -58,13 +43,12 @@ function compare(
   between: Comparison["between"],
   first: Account | undefined,
   second: Account | undefined,
-  words: string,
 ): readonly Comparison[] {
   if (!first || !second) return [];
   const cones = conesBetween(first, second);
   const meets = Math.abs(cones) <= within;
   const open = meets && leavesOpen(first, second);
-  return [{ between, cones, agrees: meets && !open, open, words }];
+  return [{ between, cones, agrees: meets && !open, open, accounts: [first, second] }];
 }
 
 /** Whether two accounts meet only by what a hold may have done, and not by the model. */
@@ -74,12 +58,12 @@ function leavesOpen(...accounts: readonly [Account, Account]): boolean {
   return Math.abs(conesBetween(first, second)) > within;
 }
 
-/** The shelf that lies furthest from what was aimed at, with its name in its words. */
-function furthestFrom(aim: Account, shelves: readonly ShelfAccount[]): Account | undefined {
+/** The shelf that lies furthest from what was aimed at. */
+function furthestFrom(aim: Account, shelves: readonly ShelfAccount[]) {
   const far = (shelf: Account) => Math.abs(conesBetween(aim, shelf));
   let furthest = shelves[0];
   for (const shelf of shelves) if (furthest && far(shelf) > far(furthest)) furthest = shelf;
-  return furthest && { ...furthest, words: `${furthest.words} (${furthest.shelf})` };
+  return furthest;
 }
 
 function compareShelves(shelves: readonly ShelfAccount[]): readonly Comparison[] {
@@ -90,9 +74,6 @@ function compareShelves(shelves: readonly ShelfAccount[]): readonly Comparison[]
   }
   if (!coolest || !hottest || shelves.length < 2) return [];
   const cones = Math.max(0, hottest.low - coolest.high);
-  const words =
-    cones > 0
-      ? `The hottest shelf (${hottest.shelf}) shows ${hottest.words}, the coolest (${coolest.shelf}) ${coolest.words}`
-      : "All shelves read alike";
-  return [{ between: "shelves", cones, agrees: cones <= within, open: false, words }];
+  const accounts = [hottest, coolest] as const;
+  return [{ between: "shelves", cones, agrees: cones <= within, open: false, accounts }];
 }

@@ -19,13 +19,14 @@ function byTwoTimes(first: number, second: number): HoldRule["conesAfter"] {
   return (minutes) => Math.log1p(minutes / scale) / Math.log1p(first / scale);
 }
 
-const makersChart =
+/** Of the makers of the cones. */
+const source =
   "Orton Ceramic Foundation, cone chart notes: about one to two hours for the next cone, four to six for two (hours from memory)";
 
 /** Slowest first. The model of heat work is one more witness, and stands in heat-work.ts. */
 export const holdRules: readonly HoldRule[] = [
-  { source: makersChart, conesAfter: byTwoTimes(120, 360) },
-  { source: makersChart, conesAfter: byTwoTimes(60, 240) },
+  { source, conesAfter: byTwoTimes(120, 360) },
+  { source, conesAfter: byTwoTimes(60, 240) },
   {
     source: "middle of the model over all cones of the chart: three quarters of an hour",
     conesAfter: byTwoTimes(45, 180),

@@ -10,8 +10,8 @@ import { putInOrder, type Reading } from "./log/order.ts";
 import { parseTable, type Table } from "./log/table.ts";
 import { readTemperatures } from "./log/temperatures.ts";
 import { readTimes, type Times } from "./log/times.ts";
-import { minutesInWords } from "./programme.ts";
 import type { TemperatureUnit } from "./units.ts";
+import { minutesInWords } from "./units.ts";
 
 export type { LogCode, LogNote, LogSeverity } from "./log/note.ts";
 

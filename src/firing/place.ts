@@ -8,16 +8,6 @@ export function placeOfCone(cone: Cone): number {
   return conesHotter(cone, zero);
 }
 
-/** A place in words, to the nearest quarter: `cone 6`, `cone 5½`, `between cone 5 and cone 6`. */
-export function placeInWords(place: number): string {
-  const quarter = Math.round(place * 4) / 4;
-  const exact = findConeAt(quarter);
-  if (exact) return `cone ${exact}`;
-  const [below, above] = [findConeAt(Math.floor(quarter)), findConeAt(Math.ceil(quarter))];
-  if (below && above) return `between cone ${below} and cone ${above}`;
-  return quarter < 0 ? "cooler than cone 022" : "hotter than cone 14";
-}
-
 /** The whole or half cone that lies at a place. */
 export function findConeAt(place: number): Cone | undefined {
   const whole = Math.trunc(place);

@@ -1,22 +1,40 @@
 /** What may be behind a firing whose accounts do not agree. */
 import { type Account, type Accounts, conesBetween } from "./accounts.ts";
 import type { Comparison } from "./comparisons.ts";
-import { minutesInWords } from "./programme.ts";
 
-export interface LikelyReading {
-  readonly code:
-    | "adds-up"
-    | "cones-misread"
-    | "double-fired"
-    | "double-written"
-    | "long-hold"
-    | "programme-not-followed"
-    | "thermocouple-drifted"
-    | "uneven"
-    | "wrong-log"
-    | "wrong-programme";
-  readonly words: string;
-}
+/** One thing that may be behind a difference, with the accounts that speak for it. */
+export type LikelyReading =
+  | { readonly code: "adds-up" | "cones-misread" | "uneven" }
+  | {
+      readonly code: "double-fired" | "double-written" | "wrong-log";
+      readonly aim: Account;
+      /** 06 where 6 was aimed at, 6 where 06 was. */
+      readonly double: Account;
+    }
+  | {
+      readonly code: "long-hold";
+      /** The log or programme that would meet the aim without its hold. */
+      readonly account: Account;
+      readonly minutes: number;
+    }
+  | {
+      readonly code: "programme-not-followed";
+      /** Whether the kiln fell short of its programme, or went beyond it. */
+      readonly way: "beyond" | "short";
+    }
+  | {
+      readonly code: "thermocouple-drifted";
+      /** Whether it shows less than there is, or more. */
+      readonly reads: "high" | "low";
+    }
+  | {
+      readonly code: "wrong-programme";
+      readonly aim: Account;
+      /** Absent where none was written down. */
+      readonly schedule?: Account;
+      /** Where none was written down: whether the kiln got hotter than was aimed at. */
+      readonly isHotter?: boolean;
+    };
 
 interface Evidence {
   readonly accounts: Accounts;
@@ -53,7 +71,8 @@ function meetsAim({ aim, witness }: Accounts): boolean {
 /** How far, in cones, an account may lie from the double and still be taken for it. */
 const nearDouble = 1.5;
 
-function findDoubleTaken({ aim, double, log, schedule, witness }: Accounts) {
+function findDoubleTaken(accounts: Accounts): LikelyReading | undefined {
+  const { aim, double, log, schedule, witness } = accounts;
   if (!aim || !double) return undefined;
   const near = (account: Account | undefined) =>
     account !== undefined &&
@@ -61,41 +80,14 @@ function findDoubleTaken({ aim, double, log, schedule, witness }: Accounts) {
     Math.abs(conesBetween(aim, account)) > nearDouble;
   const asAimed = witness && Math.abs(conesBetween(aim, witness)) <= nearDouble;
   const heat = log ?? schedule;
-  if (near(heat) && asAimed) return wrongLog(aim, double);
-  if (near(heat) && (near(witness) || !witness)) return doubleFired(aim, double);
+  if (near(heat) && asAimed) return { code: "wrong-log", aim, double };
+  if (near(heat) && (near(witness) || !witness)) return { code: "double-fired", aim, double };
   if (near(heat) || !near(witness)) return undefined;
-  return heat ? doubleWritten(aim, double) : doubleFired(aim, double);
-}
-
-function doubleFired(aim: Account, double: Account): LikelyReading {
-  return {
-    code: "double-fired",
-    words: `The kiln was fired to ${double.words} where ${aim.words} was meant, or one was written for the other. Look at the programme first.`,
-  };
-}
-
-function doubleWritten(aim: Account, double: Account): LikelyReading {
-  return {
-    code: "double-written",
-    words: `The witness cones were written down as ${double.words} where ${aim.words} was seen: the kiln itself was fired as meant.`,
-  };
-}
-
-function wrongLog(aim: Account, double: Account): LikelyReading {
-  return {
-    code: "wrong-log",
-    words: `The log or programme belongs to another firing: it is one for ${double.words}, while the witness cones show ${aim.words}.`,
-  };
+  return { code: heat ? "double-written" : "double-fired", aim, double };
 }
 
 const findUneven: Reader = ({ off }) =>
-  off("shelves") === undefined
-    ? undefined
-    : {
-        code: "uneven",
-        words:
-          "The kiln fired unevenly. Look at how the load was stacked, at the elements or burners, and at where the thermocouple sits.",
-      };
+  off("shelves") === undefined ? undefined : { code: "uneven" };
 
 const findDrift: Reader = ({ accounts, off, missed }) => {
   const byLog = off("log-witness");
@@ -103,14 +95,7 @@ const findDrift: Reader = ({ accounts, off, missed }) => {
   const byAim = unlogged ? missed : undefined;
   const cones = byLog ?? byAim;
   if (cones === undefined) return undefined;
-  const words =
-    cones > 0
-      ? "A thermocouple that has drifted: it reads low, so the kiln got hotter than it says."
-      : "A thermocouple that has drifted: it reads high, so the kiln stayed cooler than it says.";
-  return {
-    code: "thermocouple-drifted",
-    words: `${words} Compare it with a fresh one, and trust the cones until then.`,
-  };
+  return { code: "thermocouple-drifted", reads: cones > 0 ? "low" : "high" };
 };
 
 const findNotFollowed: Reader = ({ accounts, off, missed }) => {
@@ -118,23 +103,14 @@ const findNotFollowed: Reader = ({ accounts, off, missed }) => {
   const unlogged = !accounts.log && accounts.schedule && off("aim-schedule") === undefined;
   const short = cones === undefined ? unlogged && (missed ?? 0) < 0 : cones < 0;
   if (cones === undefined && !short) return undefined;
-  return {
-    code: "programme-not-followed",
-    words: short
-      ? "The kiln fell short of its programme: a power cut, worn elements, too little gas, or a firing that was stopped early."
-      : "The kiln went beyond its programme: a relay that stuck, or heat that was added by hand.",
-  };
+  return { code: "programme-not-followed", way: short ? "short" : "beyond" };
 };
 
 /** A programme or log that would meet the aim but for how long it was held. */
 const findLongHold: Reader = ({ accounts, off }) => {
-  const told = findOverheld(accounts, off);
-  if (!told?.hold) return undefined;
-  const { hold, words } = told;
-  return {
-    code: "long-hold",
-    words: `The hold: without it the climb would be right. Held ${minutesInWords(hold.minutes)}, it works out at ${words}. Shorten the hold, or lower the peak, and let witness cones settle it.`,
-  };
+  const account = findOverheld(accounts, off);
+  if (!account?.hold) return undefined;
+  return { code: "long-hold", account, minutes: account.hold.minutes };
 };
 
 function findOverheld({ aim, log, schedule }: Accounts, off: Evidence["off"]) {
@@ -150,33 +126,20 @@ const findWrongProgramme: Reader = ({ accounts, off, missed }) => {
   const { aim, schedule } = accounts;
   if (!aim || findOverheld(accounts, off)) return undefined;
   if (schedule && off("aim-schedule") !== undefined)
-    return {
-      code: "wrong-programme",
-      words: `A wrong programme: it works out at ${schedule.words}, not to ${aim.words}.`,
-    };
+    return { code: "wrong-programme", aim, schedule };
   const cones = off("aim-log") ?? missed;
   if (schedule || cones === undefined || off("log-witness") !== undefined) return undefined;
-  return {
-    code: "wrong-programme",
-    words: `A wrong programme, or one that was ${cones > 0 ? "left to run too long" : "stopped early"}: what happened is not ${aim.words}.`,
-  };
+  return { code: "wrong-programme", aim, isHotter: cones > 0 };
 };
 
 const findMisread: Reader = ({ accounts, off }) => {
   const byAim = accounts.log ? undefined : off("aim-witness");
   if ((off("log-witness") ?? byAim) === undefined) return undefined;
-  return {
-    code: "cones-misread",
-    words:
-      "The witness cones were misread, or mixed up when they were set: look at the pack again, and at the numbers pressed into it.",
-  };
+  return { code: "cones-misread" };
 };
 
-const addsUp: LikelyReading = {
-  code: "adds-up",
-  words:
-    "Nothing stands out: each account lies within a cone of the next, and it adds up. The kiln runs a little hot or cool for this aim.",
-};
+/** Each account lies within a cone of the next, and it adds up. */
+const addsUp: LikelyReading = { code: "adds-up" };
 
 const readers: readonly Reader[] = [
   findUneven,

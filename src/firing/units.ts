@@ -1,4 +1,4 @@
-/** Degrees Celsius and Fahrenheit. Everything in this room reckons in °C and °C an hour. */
+/** Degrees Celsius and Fahrenheit, rates and lengths of time. Everything in this room reckons in °C and °C an hour. */
 
 export type TemperatureUnit = "celsius" | "fahrenheit";
 
@@ -25,28 +25,14 @@ export function degreesIn(unit: TemperatureUnit, celsius: number): number {
   return unit === "celsius" ? celsius : celsiusToFahrenheit(celsius);
 }
 
-/** A temperature in °C as words in one unit, to the degree: `1222 °C`, `2232 °F`. */
-export function temperatureInWords(celsius: number, unit: TemperatureUnit): string {
-  return `${inWholeDegrees(degreesIn(unit, celsius))} ${unit === "celsius" ? "°C" : "°F"}`;
-}
-
-/** A temperature in °C in both units, the studio's choice first: `1222 °C (2232 °F)`. */
-export function temperatureInBothUnits(celsius: number, first: TemperatureUnit): string {
-  const second = first === "celsius" ? "fahrenheit" : "celsius";
-  return `${temperatureInWords(celsius, first)} (${temperatureInWords(celsius, second)})`;
-}
-
-/** A rate in °C an hour in both units, the studio's choice first: `60 °C an hour (108 °F)`. */
-export function rateInBothUnits(celsiusPerHour: number, first: TemperatureUnit): string {
-  const celsius = `${inWholeDegrees(celsiusPerHour)} °C`;
-  const fahrenheit = `${inWholeDegrees(celsiusStepToFahrenheitStep(celsiusPerHour))} °F`;
-  return first === "celsius"
-    ? `${celsius} an hour (${fahrenheit})`
-    : `${fahrenheit} an hour (${celsius})`;
-}
-
-/** The nearest whole number, with a true minus sign and never a “−0”. */
-function inWholeDegrees(degrees: number): string {
-  const whole = Math.round(degrees);
-  return whole < 0 ? `−${-whole}` : `${Math.abs(whole)}`;
+/** Minutes as words: `15 minutes`, `1 hour`, `2 hours 30 minutes`. */
+export function minutesInWords(minutes: number): string {
+  const whole = Math.round(minutes);
+  const hours = Math.floor(whole / 60);
+  const rest = whole % 60;
+  const parts = [
+    hours > 0 ? `${hours} ${hours === 1 ? "hour" : "hours"}` : "",
+    rest > 0 || hours === 0 ? `${rest} ${rest === 1 ? "minute" : "minutes"}` : "",
+  ];
+  return parts.filter((part) => part !== "").join(" ");
 }

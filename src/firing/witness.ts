@@ -1,7 +1,7 @@
 /** What the witness cones of a shelf say. */
 import type { FiringRecord } from "../records/firing.ts";
 import type { Cone } from "../terms/cones.ts";
-import { findConeAt, placeInWords, placeOfCone } from "./place.ts";
+import { findConeAt, placeOfCone } from "./place.ts";
 
 /** How far a cone had bent, from untouched to flat. */
 export type Bend = "standing" | "bending" | "bent" | "down";
@@ -18,7 +18,7 @@ export interface Stretch {
 }
 
 export type WitnessReading =
-  | ({ readonly ok: true; readonly words: string } & Stretch)
+  | ({ readonly ok: true } & Stretch)
   | { readonly ok: false; readonly message: string; readonly hint: string };
 
 /**
@@ -39,7 +39,7 @@ export type WitnessReading =
 export function readWitness(witness: Witness): WitnessReading {
   if (witness.read === "cone") {
     const place = placeOfCone(witness.cone);
-    return { ok: true, low: place, high: place, words: `cone ${witness.cone}` };
+    return { ok: true, low: place, high: place };
   }
   const pack = [...witness.bends].sort(([a], [b]) => placeOfCone(a) - placeOfCone(b));
   return findContradiction(pack) ?? readPack(pack);
@@ -86,7 +86,7 @@ function readPack(pack: Pack): WitnessReading {
   }
   const middle = (low + high) / 2;
   const stretch = low > high ? { low: middle, high: middle } : { low, high };
-  return { ok: true, ...stretch, words: stretchInWords(stretch) };
+  return { ok: true, ...stretch };
 }
 
 function saidBy(place: number, bend: Bend): Stretch {
@@ -100,13 +100,4 @@ function saidBy(place: number, bend: Bend): Stretch {
     case "down":
       return { low: place + 0.5, high: Number.POSITIVE_INFINITY };
   }
-}
-
-/** A stretch of the line of cones in words. */
-export function stretchInWords({ low, high }: Stretch): string {
-  if (low === high) return placeInWords(low);
-  if (high === Number.POSITIVE_INFINITY)
-    return low === Number.NEGATIVE_INFINITY ? "no cone" : `${placeInWords(low)} or hotter`;
-  if (low === Number.NEGATIVE_INFINITY) return `${placeInWords(high)} or cooler`;
-  return `${placeInWords(low)} to ${placeInWords(high)}`;
 }

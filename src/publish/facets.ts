@@ -1,5 +1,6 @@
 /** Makes the file that the wall is filtered with. */
 import { trustSentence } from "../../templates/words/colour/measured.ts";
+import { namesTopFirst } from "../../templates/words/tile/stack.ts";
 import type { ColourTrust } from "../catalogue/colours/trust.ts";
 import type { CatalogueTile } from "../catalogue/tiles.ts";
 import type { Catalogue } from "../catalogue/types.ts";
@@ -13,7 +14,6 @@ import {
   type HundredthsColumn,
   type Trust,
 } from "./facets-file.ts";
-import { namesTopFirst } from "./pages/site.ts";
 import { thumbnailUrl } from "./pages/tiles.ts";
 
 export function makeFacets(catalogue: Catalogue): Facets {

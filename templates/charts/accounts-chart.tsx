@@ -1,6 +1,7 @@
 /** What is said of one firing, side by side on the line of cones: a row for each account. */
 import type { VNode } from "preact";
 import type { FiringAccount } from "../../src/catalogue/kilns/story.ts";
+import { accountWords } from "../words/firing/cones.ts";
 import { accountName } from "../words/firing/story.ts";
 import { type ConeLine, coneLine } from "./cone-line.ts";
 
@@ -28,7 +29,7 @@ export function AccountsChart({
       {accounts.map((account) => (
         <li>
           <span class="who">
-            {accountName(account)} <span class="said">{account.words}</span>
+            {accountName(account)} <span class="said">{accountWords(account)}</span>
           </span>
           <svg aria-hidden="true" height={rowHeight}>
             <Ground line={line} />

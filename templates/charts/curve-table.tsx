@@ -2,7 +2,8 @@
 import type { VNode } from "preact";
 import type { CatalogueFiring } from "../../src/catalogue/kilns/firings.ts";
 import type { Curve } from "../../src/firing/curve.ts";
-import { type TemperatureUnit, temperatureInWords } from "../../src/firing/units.ts";
+import type { TemperatureUnit } from "../../src/firing/units.ts";
+import { temperatureInWords } from "../words/firing/degrees.ts";
 import { celsiusAt } from "./curve-shape.ts";
 
 /** The most rows: an hour each, or two, or as many as it takes. */

@@ -3,8 +3,9 @@ import { scaleLinear } from "d3-scale";
 import type { CatalogueFiring } from "../../src/catalogue/kilns/firings.ts";
 import type { ConeScale } from "../../src/catalogue/kilns/heat.ts";
 import type { Curve } from "../../src/firing/curve.ts";
-import { degreesIn, type TemperatureUnit, temperatureInWords } from "../../src/firing/units.ts";
+import { degreesIn, type TemperatureUnit } from "../../src/firing/units.ts";
 import type { Cone } from "../../src/terms/cones.ts";
+import { temperatureInWords } from "../words/firing/degrees.ts";
 import {
   type CurvePaths,
   curvePaths,

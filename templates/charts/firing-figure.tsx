@@ -1,7 +1,8 @@
 /** The curve of a firing: programme and log together, cones as a scale on the right. */
 import type { ComponentChildren, VNode } from "preact";
 import type { CatalogueFiring } from "../../src/catalogue/kilns/firings.ts";
-import { rateInBothUnits, type TemperatureUnit } from "../../src/firing/units.ts";
+import type { TemperatureUnit } from "../../src/firing/units.ts";
+import { rateInBothUnits } from "../words/firing/degrees.ts";
 import type { CurvePaths } from "./curve-shape.ts";
 import { CurveTable } from "./curve-table.tsx";
 import { type FiringChart, firingChart, plotHeight, plotWidth } from "./firing-chart.ts";

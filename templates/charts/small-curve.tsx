@@ -1,7 +1,8 @@
 /** A curve as small as a word, for lists, and as tall as a few lines, beside a tile. */
 import type { VNode } from "preact";
 import type { Curve } from "../../src/firing/curve.ts";
-import { type TemperatureUnit, temperatureInWords } from "../../src/firing/units.ts";
+import type { TemperatureUnit } from "../../src/firing/units.ts";
+import { temperatureInWords } from "../words/firing/degrees.ts";
 import { curvePaths, peakOf, type Scales } from "./curve-shape.ts";
 
 /** Every small curve has one scale of temperature, so that a low firing looks low. */

@@ -2,7 +2,7 @@
 import type { VNode } from "preact";
 import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";
-import type { WaitingRecord } from "../parts/waiting.ts";
+import type { WaitingRecord } from "../words/site/waiting.ts";
 import { hiddenFault, nameWaiting, reasonToWait, waitingSentence } from "../words/site/waiting.ts";
 
 export interface WaitingPageProps {

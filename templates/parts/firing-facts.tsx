@@ -1,16 +1,14 @@
 /** What a firing came to, what its cones said, and its programme. */
 import type { VNode } from "preact";
 import type { CatalogueFiring } from "../../src/catalogue/kilns/firings.ts";
-import { heatWorkCaveat } from "../../src/firing/heat.ts";
-import { minutesInWords } from "../../src/firing/programme.ts";
-import {
-  rateInBothUnits,
-  type TemperatureUnit,
-  temperatureInBothUnits,
-} from "../../src/firing/units.ts";
+import { minutesInWords, type TemperatureUnit } from "../../src/firing/units.ts";
 import { ConePack } from "../charts/cone-pack.tsx";
 import { capital, tied } from "../words/english/numbers.ts";
+import { reachedWords } from "../words/firing/cones.ts";
+import { rateInBothUnits, temperatureInBothUnits } from "../words/firing/degrees.ts";
+import { heatWorkCaveat } from "../words/firing/heat-work.ts";
 import { witnessWords } from "../words/firing/load.ts";
+import { openTimeSentences, programmeSentences } from "../words/firing/programme.ts";
 import { shelfWords } from "../words/tile/steps.ts";
 import { Definitions } from "./definitions.tsx";
 
@@ -28,7 +26,7 @@ export function HeatFacts({ firing: { heat }, unit }: FactsProps): VNode | null 
       <h2>What it came to, {from}</h2>
       <Definitions
         of={[
-          ["Heat work", capital(heat.reached)],
+          ["Heat work", capital(reachedWords(heat))],
           ["Hottest", temperatureInBothUnits(heat.peak, unit)],
           ["The last hundred degrees", rateWords(heat.lastRate, unit)],
           ["Held at the top", heat.hold >= 1 ? minutesInWords(heat.hold) : ""],
@@ -79,16 +77,17 @@ export function Witnesses({
 
 /** The programme as sentences, in the studio's unit and then in the other. */
 export function Programme({ firing: { programme }, unit }: FactsProps): VNode {
+  const segments = programme?.segments ?? [];
+  const inOtherUnit = programmeSentences(segments, unit === "celsius" ? "fahrenheit" : "celsius");
   return (
     <section class="programme">
       <h2>The programme</h2>
       {programme ? (
         <ol class="steps">
-          {programme.sentences.map((words, i) => (
+          {programmeSentences(segments, unit).map((words, i) => (
             <li>
               <span>
-                {tied(words)}.{" "}
-                <span class="other-unit">{tied(programme.inOtherUnit[i] ?? "")}</span>
+                {tied(words)}. <span class="other-unit">{tied(inOtherUnit[i] ?? "")}</span>
               </span>
             </li>
           ))}
@@ -96,7 +95,7 @@ export function Programme({ firing: { programme }, unit }: FactsProps): VNode {
       ) : (
         <p>It was not written down.</p>
       )}
-      {programme?.open.map((words) => (
+      {openTimeSentences(segments, unit).map((words) => (
         <p>{words}.</p>
       ))}
       <p class="quiet">

@@ -1,6 +1,7 @@
 /** Whether the story of a firing holds, and what may be behind it where it does not. */
 import type { VNode } from "preact";
 import type { CatalogueFiring } from "../../src/catalogue/kilns/firings.ts";
+import { readingWords } from "../words/firing/accounts.ts";
 import { storyHeading, storySentence } from "../words/firing/story.ts";
 
 /** The first thing that a page says of a firing. */
@@ -30,13 +31,15 @@ export function Readings({
       </h2>
       {readings.length > 0 && (
         <ol class={readings.length > 1 ? "steps" : "one"}>
-          {readings.map(({ words }) => (
-            <li>{words}</li>
+          {readings.map((reading) => (
+            <li>{readingWords(reading)}</li>
           ))}
         </ol>
       )}
-      {contradictions.map((words) => (
-        <p>The cones of one pack contradict themselves, {words}</p>
+      {contradictions.map(({ shelf, message }) => (
+        <p>
+          The cones of one pack contradict themselves, {shelf}: {message}
+        </p>
       ))}
     </section>
   );

@@ -8,13 +8,14 @@ export interface PhotographProps {
   readonly picture: Picture;
   /** How wide it stands on the page, as `sizes` of an image says it. */
   readonly sizes: string;
+  readonly alt: string;
   /** True for what is on the first screen. */
   readonly first?: boolean;
 }
 
 /** A photograph as large as its place. A browser that knows no WebP gets one JPEG. */
-export function Photograph({ root, picture, sizes, first = false }: PhotographProps): VNode {
-  const { width, height, alt, placeholder, files } = picture;
+export function Photograph({ root, picture, sizes, alt, first = false }: PhotographProps): VNode {
+  const { width, height, placeholder, files } = picture;
   const plain = files.find((file) => file.format === "jpeg" && file.width >= 1000);
   return (
     <Framed placeholder={placeholder} files={webpOf(files)} root={root} sizes={sizes}>

@@ -3,6 +3,7 @@ import type { VNode } from "preact";
 import type { Picture } from "../../src/catalogue/pictures.ts";
 import type { CatalogueTile } from "../../src/catalogue/tiles.ts";
 import { stageName } from "../words/tile/outcome.ts";
+import { pictureAlt } from "../words/tile/stack.ts";
 import { largestFile, Photograph } from "./photograph.tsx";
 
 const captions = {
@@ -23,7 +24,7 @@ export function Plates({
   return (
     <div class="plates">
       {first ? (
-        <Plate root={root} picture={first} large />
+        <Plate root={root} picture={first} alt={pictureAlt(tile, first)} large />
       ) : (
         <figure class="plate">
           <span class="photograph none">
@@ -34,7 +35,7 @@ export function Plates({
       {others.length > 0 && (
         <div class="more-plates">
           {others.map((picture) => (
-            <Plate root={root} picture={picture} />
+            <Plate root={root} picture={picture} alt={pictureAlt(tile, picture)} />
           ))}
         </div>
       )}
@@ -46,10 +47,12 @@ export function Plates({
 function Plate({
   root,
   picture,
+  alt,
   large = false,
 }: {
   readonly root: string;
   readonly picture: Picture;
+  readonly alt: string;
   readonly large?: boolean;
 }): VNode {
   const caption = captions[picture.role];
@@ -59,6 +62,7 @@ function Plate({
         <Photograph
           root={root}
           picture={picture}
+          alt={alt}
           sizes={large ? "(min-width: 60rem) 50vw, 100vw" : "(min-width: 60rem) 16vw, 33vw"}
           first={large}
         />

@@ -4,6 +4,7 @@ import { makeCatalogue } from "../../src/catalogue/make.ts";
 import { onlySet, withoutUnlistedSets } from "../../src/catalogue/select.ts";
 import type { Archive } from "../../src/records/archive.ts";
 import type { Result } from "../../src/records/tile.ts";
+import { pictureAlt } from "../../templates/words/tile/stack.ts";
 import {
   archive,
   clay,
@@ -153,7 +154,9 @@ test("a picture is told in the words of its page: layers that lie side by side a
     ...nothingFound,
     pictures: new Map([["tiles/A.jpg", picture]]),
   }).tiles;
-  expect(found?.pictures.map(({ alt }) => alt)).toEqual(["Tile A: Mist over Chalk and Soot"]);
+  expect(found?.pictures.map((each) => pictureAlt(found, each))).toEqual([
+    "Tile A: Mist over Chalk and Soot",
+  ]);
 });
 
 describe("privacy", () => {

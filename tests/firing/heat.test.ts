@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Curve } from "../../src/firing/curve.ts";
-import { equivalentConeInWords, findHeat, heatWorkCaveat } from "../../src/firing/heat.ts";
-import { cone } from "./reference.ts";
+import { findHeat } from "../../src/firing/heat.ts";
 
 /** A reading a minute: up at 120 °C an hour, a hold that swings about its set point, down. */
 function swingingFiring(setPoint: number, holdMinutes: number, overshoot: number): Curve {
@@ -44,29 +43,5 @@ describe("what is read off a log", () => {
       { minutes: 210, celsius: 880 },
     ];
     expect(findHeat(curve)?.coolingRate).toBeCloseTo(120, 6);
-  });
-});
-
-describe("an equivalent cone in words", () => {
-  it.each([
-    [{ cone: cone("6"), next: cone("7"), fraction: 0.1 }, "cone 6"],
-    [{ cone: cone("6"), next: cone("7"), fraction: 0.2 }, "just over cone 6"],
-    [{ cone: cone("6"), next: cone("7"), fraction: 0.4 }, "halfway from cone 6 to cone 7"],
-    [{ cone: cone("6"), next: cone("7"), fraction: 0.8 }, "just under cone 7"],
-    [{ cone: cone("6"), next: cone("7"), fraction: 0.95 }, "cone 7"],
-    [{ cone: null, next: cone("022"), fraction: 0 }, "cooler than cone 022"],
-    [{ cone: cone("14"), next: null, fraction: 0 }, "cone 14 or hotter"],
-  ])("%o", (found, words) => {
-    expect(equivalentConeInWords(found)).toBe(words);
-  });
-});
-
-describe("the model's error", () => {
-  // The numbers behind it are worked out again in kinetics.test.ts and holds.test.ts.
-  it("is told with its numbers and whose chart it is, and leaves the last word to the cones", () => {
-    expect(heatWorkCaveat).toContain("the cone chart of the Orton Ceramic Foundation");
-    expect(heatWorkCaveat).toContain("about 3 °C off at the chart's rates");
-    expect(heatWorkCaveat).toContain("one to two hours by the maker of the cones");
-    expect(heatWorkCaveat).toContain("Witness cones in the kiln have the last word.");
   });
 });

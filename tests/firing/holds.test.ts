@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Curve } from "../../src/firing/curve.ts";
 import { celsiusAtPlace, degreesHotter, placeAtCelsius } from "../../src/firing/degrees.ts";
-import { findHeat, heatInWords } from "../../src/firing/heat.ts";
+import { findHeat, heatReached } from "../../src/firing/heat.ts";
 import { chartDoubt, chartDoubtAt, findHeatRange } from "../../src/firing/heat-range.ts";
 import { coneAtPlace, placeOfEquivalentCone } from "../../src/firing/heat-work.ts";
 import { holdRules } from "../../src/firing/hold-rules.ts";
@@ -11,6 +11,8 @@ import { coneKinetics, modelledTemperature } from "../../src/firing/kinetics.ts"
 import { placeOfCone } from "../../src/firing/place.ts";
 import { scheduleCurve } from "../../src/firing/schedule.ts";
 import { tellStory } from "../../src/firing/story.ts";
+import { leftOpenWords, readingWords } from "../../templates/words/firing/accounts.ts";
+import { reachedWords } from "../../templates/words/firing/cones.ts";
 import { cone, readReference } from "./reference.ts";
 
 /** A climb at a steady rate and a hold in minutes at its top. */
@@ -101,9 +103,11 @@ describe("the range of a firing that was held", () => {
   });
 
   it("is told as a range where it matters, as one cone where it does not", () => {
-    expect(heatInWords(heatOf(held(1222, 60, 0)))).toBe("cone 6");
-    expect(heatInWords(heatOf(held(1222, 60, 5)))).toBe("halfway from cone 6 to cone 7");
-    expect(heatInWords(heatOf(held(1222, 60, 60)))).toBe("cone 6½ to cone 9");
+    expect(reachedWords(heatReached(heatOf(held(1222, 60, 0))))).toBe("cone 6");
+    expect(reachedWords(heatReached(heatOf(held(1222, 60, 5))))).toBe(
+      "halfway from cone 6 to cone 7",
+    );
+    expect(reachedWords(heatReached(heatOf(held(1222, 60, 60))))).toBe("cone 6½ to cone 9");
   });
 });
 
@@ -136,7 +140,7 @@ describe("the verdict on a hold", () => {
   it("is none while the range meets the aim", () => {
     const story = tellStory({ aim, schedule: heatOf(held(1222, 60, 60)) });
     expect(story).toMatchObject({ agreement: "unknown", widest: null, readings: [] });
-    expect(story.words).toBe(
+    expect(story.leftOpen && leftOpenWords(story.leftOpen)).toBe(
       "Aimed at cone 6; the programme works out at cone 6½ to cone 9. How much the hold of 1 hour counts for is not known well enough to say whether they agree: the witness cones decide.",
     );
   });
@@ -144,12 +148,9 @@ describe("the verdict on a hold", () => {
   it("names the hold beyond it, and no wrong programme", () => {
     const story = tellStory({ aim, schedule: heatOf(held(1222, 60, 600)) });
     expect(story.agreement).toBe("differs");
-    expect(story.readings).toEqual([
-      {
-        code: "long-hold",
-        words:
-          "The hold: without it the climb would be right. Held 10 hours, it works out at cone 8 to cone 11. Shorten the hold, or lower the peak, and let witness cones settle it.",
-      },
+    expect(story.readings).toMatchObject([{ code: "long-hold", minutes: 600 }]);
+    expect(story.readings.map(readingWords)).toEqual([
+      "The hold: without it the climb would be right. Held 10 hours, it works out at cone 8 to cone 11. Shorten the hold, or lower the peak, and let witness cones settle it.",
     ]);
   });
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { parseLog } from "../../src/firing/log.ts";
 import { heatOf } from "../../src/firing/of-record.ts";
 import { type FiringRecord, firingSchema } from "../../src/records/firing.ts";
+import { comparisonWords } from "../../templates/words/firing/accounts.ts";
 
 /** A record as the archive reads it: every scalar is text. */
 function record(fields: Readonly<Record<string, unknown>>): FiringRecord {
@@ -68,7 +69,7 @@ describe("the heat of a firing's record", () => {
     const witness = { top: { "5": "down", "6": "bent", "7": "standing" }, bottom: "5½" };
     const { story } = heatOf(record({ cone: "6", witness }));
     expect(story).toMatchObject({ agreement: "agrees", accounts: { contradictions: [] } });
-    expect(story.comparisons[0]?.words).toBe(
+    expect(story.comparisons.map(comparisonWords)[0]).toBe(
       "Aimed at cone 6; the witness cones show cone 5½ (bottom)",
     );
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { findConeAt, placeInWords, placeOfCone } from "../../src/firing/place.ts";
+import { findConeAt, placeOfCone } from "../../src/firing/place.ts";
 import { chartedCones } from "../../src/terms/cones.ts";
 import { cone } from "./reference.ts";
 
@@ -16,17 +16,5 @@ describe("cones on a line", () => {
   it("a half of the low cones lies below its cone, a half of the others above", () => {
     expect(placeOfCone(cone("05½"))).toBe(placeOfCone(cone("05")) - 0.5);
     expect(placeOfCone(cone("6½"))).toBe(placeOfCone(cone("6")) + 0.5);
-  });
-
-  it.each([
-    [5, "cone 6"],
-    [4.5, "cone 5½"],
-    [4.8, "between cone 5 and cone 6"],
-    [-0.5, "between cone 01 and cone 1"],
-    [-5.5, "cone 05½"],
-    [-30, "cooler than cone 022"],
-    [30, "hotter than cone 14"],
-  ])("the place %d is %s", (place, words) => {
-    expect(placeInWords(place)).toBe(words);
   });
 });

@@ -5,9 +5,6 @@ import {
   celsiusToFahrenheit,
   fahrenheitStepToCelsiusStep,
   fahrenheitToCelsius,
-  rateInBothUnits,
-  temperatureInBothUnits,
-  temperatureInWords,
 } from "../../src/firing/units.ts";
 
 describe("°C and °F", () => {
@@ -37,22 +34,5 @@ describe("°C and °F", () => {
     [150, 270],
   ])("%d °C an hour is %d °F an hour", (celsius, fahrenheit) => {
     expect(celsiusStepToFahrenheitStep(celsius)).toBeCloseTo(fahrenheit, 9);
-  });
-});
-
-describe("in words", () => {
-  it("the studio's unit comes first", () => {
-    expect(temperatureInBothUnits(1222, "celsius")).toBe("1222 °C (2232 °F)");
-    expect(temperatureInBothUnits(1222, "fahrenheit")).toBe("2232 °F (1222 °C)");
-  });
-
-  it("a rate has no zero to shift", () => {
-    expect(rateInBothUnits(60, "celsius")).toBe("60 °C an hour (108 °F)");
-    expect(rateInBothUnits(60, "fahrenheit")).toBe("108 °F an hour (60 °C)");
-  });
-
-  it("what is below zero has a true minus", () => {
-    expect(temperatureInWords(-5, "celsius")).toBe("−5 °C");
-    expect(temperatureInWords(-0.2, "celsius")).toBe("0 °C");
   });
 });

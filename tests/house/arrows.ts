@@ -1,8 +1,8 @@
 /**
- * The plan of the house: what each room may import. A room is a folder of src/, or templates/; its own
- * files it may always import. The files that stand in src/ itself and src/commands/ put the rooms
- * together, so to them every room is open, but not every package. Nothing imports demo/, which draws
- * the demonstration's pictures and is no part of the program.
+ * The plan of the house: what each room may import. A room is a folder of src/, or templates/, or
+ * templates/words/ ("words"); its own files it may always import. The files that stand in src/ itself
+ * and src/commands/ put the rooms together, so to them every room is open, but not every package.
+ * Nothing imports demo/, which draws the demonstration's pictures and is no part of the program.
  */
 
 /** Room by room, the rooms it may import from; "types of" a room: only its types. */
@@ -13,7 +13,11 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   firing: ["terms", "records"],
   colour: ["terms", "records"],
   likeness: ["terms", "records", "firing"],
-  checks: ["terms", "records", "chemistry", "firing", "colour", "likeness"],
+  words: [
+    ...["terms", "types of records", "chemistry", "firing", "colour", "types of likeness"],
+    "catalogue",
+  ],
+  checks: ["terms", "records", "chemistry", "firing", "colour", "likeness", "words"],
   reader: ["terms", "records"],
   "leaving-out": ["terms", "records", "types of reader", "chemistry"],
   compiled: [],
@@ -25,15 +29,15 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   catalogue: ["terms", "records", "chemistry", "firing", "colour", "likeness"],
   templates: [
     ...["terms", "types of records", "chemistry", "firing", "colour", "types of likeness"],
-    "catalogue",
+    ...["catalogue", "words"],
   ],
   publish: [
-    ...["terms", "records", "likeness", "catalogue", "templates", "photos"],
+    ...["terms", "records", "likeness", "catalogue", "templates", "words", "photos"],
     ...["compiled", "disk", "local-server"],
   ],
   copystand: [
     ...["terms", "records", "types of reader", "archive", "colour", "templates"],
-    "local-server",
+    ...["words", "local-server"],
   ],
   browser: [
     ...["terms", "records", "reader", "chemistry", "firing", "colour", "likeness", "checks"],

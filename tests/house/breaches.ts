@@ -1,10 +1,13 @@
 import { arrows, doors, packages, roomsThatUseNode, startsTheCompiled } from "./arrows.ts";
 import type { Import } from "./imports.ts";
 
-/** The room a file of src/ or templates/ stands in; undefined for what stands in neither. */
+/**
+ * The room a file of src/ or templates/ stands in, templates/words/ being one of its own; undefined
+ * for what stands in neither.
+ */
 export function roomOf(path: string): string | undefined {
   const [top, next, ...deeper] = path.split("/");
-  if (top === "templates") return "templates";
+  if (top === "templates") return next === "words" ? "words" : "templates";
   if (top !== "src") return undefined;
   return deeper.length > 0 ? next : "src";
 }

@@ -29,7 +29,7 @@ export function findPaint(
   tile: PaintedTile,
   distance: ClayDistance,
 ): MeasuredAlone | undefined {
-  const whole = measured.filter(({ lie }) => lie !== "in part");
+  const whole = measured.filter(({ lie }) => lie !== "partial");
   const byFire = nearest(whole, (one) => (isReduced(one) === isReduced(tile) ? 0 : 1));
   const byClay = nearest(byFire, ({ clay }) => distance(clay?.id ?? null, tile.clay?.id ?? null));
   const byCone = nearest(byClay, ({ cone }) => conesApart(cone, tile.cone));
@@ -71,7 +71,7 @@ export function paintFinder(catalogue: Paints): FindPaint {
 
 /** The measurement that speaks for a glaze on every clay. */
 export function findShown(measured: readonly MeasuredAlone[]): MeasuredAlone | undefined {
-  return findMiddling(preferSound(measured.filter(({ lie }) => lie !== "in part")));
+  return findMiddling(preferSound(measured.filter(({ lie }) => lie !== "partial")));
 }
 
 /** Of several tiles the one of middling lightness: a mean would be a colour that no tile has. */

@@ -16,9 +16,9 @@ export type FireOnGlaze = Extract<HeatSource, "pit" | "saggar" | "salt" | "soda"
 
 /**
  * How a glaze lies on its tile: "even" all over in the same number of coats, "uneven" all over and
- * thicker in places, "in part" where some of the clay may show.
+ * thicker in places, "partial" where some of the clay may show.
  */
-export type Lie = "even" | "uneven" | "in part";
+export type Lie = "even" | "uneven" | "partial";
 
 /** The measured colour of a tile that has one glaze alone, and what it depends on. */
 export interface MeasuredAlone {
@@ -77,7 +77,7 @@ export function measureAlone(tile: CatalogueTile): MeasuredAlone | undefined {
 /** Resists and tools may have left clay bare, wherever they were used. */
 function lieOf(steps: readonly TileStep[], coats: readonly CoatStep[]): Lie {
   const spared = stepsThatLast(steps).some(({ step }) => step === "resist" || step === "remove");
-  if (spared || !coats.some(isAllOver)) return "in part";
+  if (spared || !coats.some(isAllOver)) return "partial";
   return coats.every(isAllOver) ? "even" : "uneven";
 }
 

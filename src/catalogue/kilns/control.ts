@@ -49,11 +49,22 @@ export interface ControlTwin {
   readonly colour: MeasuredColour | null;
   /** Colour difference from the control tile itself, ΔE00. */
   readonly difference: number | null;
-  /** In what it differs from the control tile itself, a phrase each; empty where it is like it. */
-  readonly unlike: readonly string[];
+  /** In what it differs from the control tile itself; empty where it is like it. */
+  readonly unlike: readonly Unlike[];
   /** How many cones hotter its shelf was than the control tile's; null where one is not known. */
   readonly hotter: number | null;
 }
+
+/** One thing in which a twin differs from its control tile, and what that one had. */
+export type Unlike =
+  | { readonly in: "colour" }
+  | { readonly in: "fault"; readonly fault: Fault }
+  | { readonly in: "run"; readonly run: number; readonly model: number }
+  | {
+      readonly in: "surface";
+      readonly surface: readonly Surface[];
+      readonly model: readonly Surface[];
+    };
 
 /**
  * Every tile that some set names as its control, with its twins: tiles made alike up to the firing
@@ -142,7 +153,7 @@ function compareWith(control: CatalogueTile, loads: readonly Load[]): readonly C
       ...load,
       difference,
       unlike: model
-        ? [...differencesFrom(model, load), ...(isOtherColour ? ["another colour"] : [])]
+        ? [...differencesFrom(model, load), ...(isOtherColour ? [{ in: "colour" } as const] : [])]
         : [],
       hotter: model?.cone && load.cone ? conesHotter(load.cone, model.cone) : null,
     };
@@ -167,23 +178,26 @@ function medianOf(values: readonly number[]): number {
 const [otherColour, otherRun] = [6, 5];
 
 /** Crumbs of the kiln's roof tell of neither heat nor glaze, so they make no difference. */
-function differencesFrom(model: Load, load: Load): readonly string[] {
-  const isOtherSurface =
-    model.surface.length > 0 &&
-    load.surface.length > 0 &&
-    !load.surface.some((surface) => model.surface.includes(surface));
-  const moved = model.run !== null && load.run !== null ? load.run - model.run : 0;
+function differencesFrom(model: Load, load: Load): readonly Unlike[] {
+  const faults = load.faults.filter(
+    (fault) => fault !== "kiln-crumbs" && !model.faults.includes(fault),
+  );
   return [
-    ...(isOtherSurface
-      ? [`${load.surface.join(" and ")}, not ${model.surface.join(" and ")}`]
-      : []),
-    ...load.faults
-      .filter((fault) => fault !== "kiln-crumbs" && !model.faults.includes(fault))
-      .map(inWords),
-    ...(Math.abs(moved) > otherRun ? [`moved ${load.run} mm, not ${model.run}`] : []),
+    ...otherSurface(model, load),
+    ...faults.map((fault) => ({ in: "fault", fault }) as const),
+    ...otherMove(model, load),
   ];
 }
 
-function inWords(fault: string): string {
-  return fault.replace(/-/gu, " ");
+function otherSurface(model: Load, { surface }: Load): readonly Unlike[] {
+  const isOther =
+    model.surface.length > 0 &&
+    surface.length > 0 &&
+    !surface.some((each) => model.surface.includes(each));
+  return isOther ? [{ in: "surface", surface, model: model.surface }] : [];
+}
+
+function otherMove(model: Load, { run }: Load): readonly Unlike[] {
+  if (model.run === null || run === null) return [];
+  return Math.abs(run - model.run) > otherRun ? [{ in: "run", run, model: model.run }] : [];
 }

@@ -2,34 +2,28 @@
 
 import { conesAtRate } from "../../firing/chart.ts";
 import type { Curve } from "../../firing/curve.ts";
-import { type Heat, heatInWords } from "../../firing/heat.ts";
+import { type Heat, type HeatReached, heatReached } from "../../firing/heat.ts";
 import { coneAtPlace, type EquivalentCone } from "../../firing/heat-work.ts";
 import { type FiringHeat, heatOf, scheduleOf } from "../../firing/of-record.ts";
-import { openTimesInWords, programmeInWords } from "../../firing/programme.ts";
+import { segmentsInCelsius } from "../../firing/schedule.ts";
 import { thinCurve } from "../../firing/thin.ts";
-import type { TemperatureUnit } from "../../firing/units.ts";
 import type { Archive, Firing } from "../../records/archive.ts";
+import type { Segment } from "../../records/firing.ts";
 import type { Cone } from "../../terms/cones.ts";
 import { type FiringStory, storyFor } from "./story.ts";
 
 export type HeatFrom = "log" | "programme";
 
-export interface CatalogueHeat extends Heat {
+export interface CatalogueHeat extends Heat, HeatReached {
   readonly from: HeatFrom;
-  /** The equivalent cone in words, or its range where a hold leaves it open. */
-  readonly reached: string;
   /** The ends of its range as cones; `high` is null where that end is open. */
   readonly rangeInCones: { readonly low: EquivalentCone; readonly high: EquivalentCone | null };
 }
 
 export interface Programme {
   readonly curve: Curve;
-  /** A sentence a segment, without full stops, in the studio's own unit. */
-  readonly sentences: readonly string[];
-  /** The same in the other unit. */
-  readonly inOtherUnit: readonly string[];
-  /** What it leaves open, a sentence each. */
-  readonly open: readonly string[];
+  /** In °C, whichever unit it was written in. */
+  readonly segments: readonly Segment[];
 }
 
 export interface FiringLogRead {
@@ -75,24 +69,23 @@ const [manyPoints, fewPoints] = [200, 60];
  * @param heats what was reckoned of each; one that is missing is reckoned without its log
  */
 export function viewFirings(
-  { firings, studio }: Archive,
+  { firings }: Archive,
   heats: ReadonlyMap<string, FiringHeat>,
 ): ReadonlyMap<string, FiringView> {
-  const unit = studio.temperature ?? "celsius";
   return new Map(
     [...firings].map(([key, firing]) => [
       key,
-      viewFiring(firing, heats.get(key) ?? heatOf(firing.record), unit),
+      viewFiring(firing, heats.get(key) ?? heatOf(firing.record)),
     ]),
   );
 }
 
-function viewFiring(firing: Firing, found: FiringHeat, unit: TemperatureUnit): FiringView {
+function viewFiring(firing: Firing, found: FiringHeat): FiringView {
   const curve = usableCurve(found.log?.curve) ?? usableCurve(found.schedule?.curve);
   return {
     firing,
     heat: heatFor(found),
-    programme: programmeOf(firing, found, unit),
+    programme: programmeOf(firing, found),
     log: logOf(found),
     coneScale: coneScaleFor(found.heat?.lastRate ?? null),
     story: storyFor(found.story),
@@ -122,7 +115,7 @@ function heatFor({ heat, heatFrom }: FiringHeat): CatalogueHeat | null {
     heat && {
       ...heat,
       from: heatFrom === "log" ? "log" : "programme",
-      reached: heatInWords(heat),
+      openRange: heatReached(heat).openRange,
       rangeInCones: {
         low: coneAtPlace(heat.range.low),
         high: Number.isFinite(heat.range.high) ? coneAtPlace(heat.range.high) : null,
@@ -131,20 +124,10 @@ function heatFor({ heat, heatFrom }: FiringHeat): CatalogueHeat | null {
   );
 }
 
-function programmeOf(
-  { record }: Firing,
-  { schedule: found }: FiringHeat,
-  unit: TemperatureUnit,
-): Programme | null {
+function programmeOf({ record }: Firing, { schedule: found }: FiringHeat): Programme | null {
   const schedule = scheduleOf(record);
   if (!schedule || !found) return null;
-  const other = unit === "celsius" ? "fahrenheit" : "celsius";
-  return {
-    curve: drawn(found.curve, manyPoints),
-    sentences: programmeInWords(schedule, unit),
-    inOtherUnit: programmeInWords(schedule, other),
-    open: openTimesInWords(schedule, unit),
-  };
+  return { curve: drawn(found.curve, manyPoints), segments: segmentsInCelsius(schedule) };
 }
 
 function logOf({ log }: FiringHeat): FiringLogRead | null {

@@ -32,7 +32,6 @@ export interface KilnFiring {
   /** By shelf, top first: how many cones hotter than the aim; null where no aim is known. */
   readonly shelves: readonly {
     readonly shelf: string;
-    readonly words: string;
     readonly off: Off | null;
   }[];
   /** The same of the log or, without one, the programme. */
@@ -132,9 +131,7 @@ function kilnFiring({ firing, heat, story }: FiringView): KilnFiring {
     kind,
     aim: cone ?? null,
     shelves: accounts.flatMap(({ shelf, ...account }) =>
-      shelf === null
-        ? []
-        : [{ shelf, words: account.words, off: aim ? offOf(account, aim) : null }],
+      shelf === null ? [] : [{ shelf, off: aim ? offOf(account, aim) : null }],
     ),
     heat: heat && heated && aim ? { from: heat.from, off: offOf(heated, aim) } : null,
     agreement,

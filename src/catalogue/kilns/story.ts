@@ -1,9 +1,10 @@
 /** What the accounts of a firing say beside one another. */
 
-import type { Account } from "../../firing/accounts.ts";
+import type { Account, Contradiction } from "../../firing/accounts.ts";
 import type { Comparison } from "../../firing/comparisons.ts";
+import type { HeatReached } from "../../firing/heat.ts";
 import type { LikelyReading } from "../../firing/readings.ts";
-import type { Story } from "../../firing/story.ts";
+import type { LeftOpen, Story } from "../../firing/story.ts";
 import { compareShelves } from "./shelves.ts";
 
 /** "unknown" where there are no two accounts to compare. */
@@ -15,18 +16,12 @@ export interface FiringStory {
   readonly accounts: readonly FiringAccount[];
   /** What may be behind a difference, the likeliest first. */
   readonly readings: readonly LikelyReading[];
-  /** What a hold leaves open, in words; null where nothing is, or where accounts differ. */
-  readonly leftOpen: string | null;
+  /** What a hold leaves open; null where nothing is, or where accounts differ. */
+  readonly leftOpen: LeftOpen | null;
   /** Every two accounts that do not agree, the furthest apart first; empty where the story holds. */
-  readonly differences: readonly AccountsApart[];
-  /** Shelves whose witness cones contradict themselves, a sentence each. */
-  readonly contradictions: readonly string[];
-}
-
-/** Two accounts of a firing that lie more than a cone apart. */
-export interface AccountsApart {
-  readonly between: Comparison["between"];
-  readonly words: string;
+  readonly differences: readonly Comparison[];
+  /** Shelves whose witness cones contradict themselves, with what a check says of them. */
+  readonly contradictions: readonly Pick<Contradiction, "message" | "shelf">[];
 }
 
 /** What one account says, as a stretch of the line of cones. */
@@ -39,27 +34,25 @@ export interface FiringAccount {
   readonly high: number;
   /** Of a log or a programme: the place that the model alone gives, within its range. */
   readonly modelled: number | null;
-  readonly words: string;
+  /** Of a log or a programme: what it works out at. */
+  readonly reached: HeatReached | null;
 }
 
 export function storyFor({
   agreement,
-  words,
+  leftOpen,
   accounts,
   readings,
   comparisons,
 }: Story): FiringStory {
   const apart = comparisons.filter(({ agrees, open }) => !agrees && !open);
-  const open = comparisons.some((comparison) => comparison.open);
   return {
     agreement,
     accounts: accountsInOrder(accounts),
     readings,
-    leftOpen: open && apart.length === 0 ? words : null,
-    differences: apart
-      .toSorted((a, b) => Math.abs(b.cones) - Math.abs(a.cones))
-      .map(({ between, words }) => ({ between, words })),
-    contradictions: accounts.contradictions.map(({ shelf, message }) => `${shelf}: ${message}`),
+    leftOpen,
+    differences: apart.toSorted((a, b) => Math.abs(b.cones) - Math.abs(a.cones)),
+    contradictions: accounts.contradictions.map(({ shelf, message }) => ({ shelf, message })),
   };
 }
 
@@ -80,6 +73,6 @@ function accountsInOrder(accounts: Story["accounts"]): readonly FiringAccount[] 
   ];
 }
 
-function stretchOf({ low, high, words, hold }: Account) {
-  return { low, high, words, modelled: hold?.place ?? null };
+function stretchOf({ low, high, reached, hold }: Account) {
+  return { low, high, reached: reached ?? null, modelled: hold?.place ?? null };
 }

@@ -1,7 +1,8 @@
 /** What the kiln did to a tile. */
 
 import type { Curve } from "../../firing/curve.ts";
-import { coneAtShelf, readWitness } from "../../firing/witness.ts";
+import type { HeatReached } from "../../firing/heat.ts";
+import { coneAtShelf, readWitness, type Stretch } from "../../firing/witness.ts";
 import {
   type Archive,
   type FiredStep,
@@ -14,7 +15,7 @@ import type { Atmosphere, HeatSource } from "../../terms/choices.ts";
 import { type Cone, findHottest } from "../../terms/cones.ts";
 import { firingUrl } from "../addresses.ts";
 import type { Link } from "../link.ts";
-import type { FiringView, HeatFrom } from "./heat.ts";
+import type { CatalogueHeat, FiringView, HeatFrom } from "./heat.ts";
 import type { Agreement } from "./story.ts";
 
 /** A step of a tile: what was put on or taken off as it was written, a firing with what it was. */
@@ -32,8 +33,8 @@ export interface TileFiring extends FiredStep {
   readonly atmosphere: Atmosphere | null;
   readonly heatedBy: HeatSource | null;
   readonly kiln: string | null;
-  /** What the witness cones on its own shelf showed, in words; null where none were read there. */
-  readonly witness: string | null;
+  /** What the witness cones on its own shelf showed; null where none were read there. */
+  readonly witness: Stretch | null;
   /** What the log works out at or, without one, the programme; null where there is neither. */
   readonly reached: Reached | null;
   readonly agreement: Agreement;
@@ -41,10 +42,9 @@ export interface TileFiring extends FiredStep {
   readonly curve: Curve | null;
 }
 
-/** The heat work of a log or a programme in words: `just over cone 6`. */
-export interface Reached {
+/** What a log or a programme works out at. */
+export interface Reached extends HeatReached {
   readonly from: HeatFrom;
-  readonly words: string;
 }
 
 /** What is shown of firings, by `idKey`. */
@@ -91,7 +91,7 @@ function tileFiring(step: FiredStep, archive: Archive, views: FiringViews): Tile
     atmosphere: record?.atmosphere ?? null,
     heatedBy: record?.heatedBy ?? null,
     kiln: record?.kiln ?? null,
-    witness: (record && witnessWordsAt(record, step.shelf)) ?? null,
+    witness: (record && witnessAt(record, step.shelf)) ?? null,
     ...heatBeside(findById(views, step.firing)),
   };
 }
@@ -101,16 +101,20 @@ function heatBeside(
 ): Pick<TileFiring, "reached" | "agreement" | "curve"> {
   const { heat = null, story, smallCurve = null } = view ?? {};
   return {
-    reached: heat && { from: heat.from, words: heat.reached },
+    reached: heat && reachedBy(heat),
     agreement: story?.agreement ?? "unknown",
     curve: smallCurve,
   };
 }
 
-function witnessWordsAt(record: FiringRecord, shelf: string | null): string | undefined {
+function reachedBy({ from, equivalentCone, atLeast, openRange }: CatalogueHeat): Reached {
+  return { from, equivalentCone, atLeast, openRange };
+}
+
+function witnessAt(record: FiringRecord, shelf: string | null): Stretch | undefined {
   const witness = shelf === null ? undefined : record.witness?.[shelf];
   const reading = witness && readWitness(witness);
-  return reading?.ok ? reading.words : undefined;
+  return reading?.ok ? { low: reading.low, high: reading.high } : undefined;
 }
 
 /** The hottest firing that is no bisque, which decides a tile's cone and atmosphere. */

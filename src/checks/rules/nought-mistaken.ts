@@ -1,6 +1,6 @@
+import { readingWords } from "../../../templates/words/firing/accounts.ts";
 import type { FiringRule } from "../check.ts";
-import { withoutFullStop } from "../full-stop.ts";
-import { findDoubleReading, findTooHot, storyOf } from "../kiln-story.ts";
+import { disagreementOf, findDoubleReading, findTooHot, storyOf } from "../kiln-story.ts";
 
 export const noughtMistaken: FiringRule = {
   of: "firing",
@@ -15,8 +15,8 @@ export const noughtMistaken: FiringRule = {
     return [
       {
         path: ["cone"],
-        message: withoutFullStop(story.words),
-        hint: `${reading.words} If it is told as it happened, leave it: that is history.`,
+        message: disagreementOf(story),
+        hint: `${readingWords(reading)} If it is told as it happened, leave it: that is history.`,
       },
     ];
   },

@@ -1,6 +1,12 @@
+import { readingWords } from "../../../templates/words/firing/accounts.ts";
 import type { FiringRule } from "../check.ts";
-import { withoutFullStop } from "../full-stop.ts";
-import { findDoubleReading, findTooHot, placeOfDifference, storyOf } from "../kiln-story.ts";
+import {
+  disagreementOf,
+  findDoubleReading,
+  findTooHot,
+  placeOfDifference,
+  storyOf,
+} from "../kiln-story.ts";
 
 export const storyDiffers: FiringRule = {
   of: "firing",
@@ -12,11 +18,11 @@ export const storyDiffers: FiringRule = {
     const story = storyOf(extra, firing);
     if (story?.agreement !== "differs") return [];
     if (findDoubleReading(story) || findTooHot(extra, firing) !== undefined) return [];
-    const readings = story.readings.map(({ words }) => words);
+    const readings = story.readings.map(readingWords);
     return [
       {
         path: placeOfDifference(story),
-        message: withoutFullStop(story.words),
+        message: disagreementOf(story),
         hint: `${readings.length > 1 ? "The likeliest first" : "Likely"}: ${readings.join(" Or: ")}`,
       },
     ];

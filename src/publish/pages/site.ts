@@ -5,9 +5,9 @@ import { layerView, type Paint } from "../../../templates/drawing/layer-view.ts"
 import type { TileEntry } from "../../../templates/parts/entry.ts";
 import type { Frame } from "../../../templates/parts/frame.ts";
 import { toSmallPicture } from "../../../templates/parts/photograph.tsx";
-import type { WaitingRecord } from "../../../templates/parts/waiting.ts";
+import type { WaitingRecord } from "../../../templates/words/site/waiting.ts";
+import { namesTopFirst } from "../../../templates/words/tile/stack.ts";
 import { paintFinder } from "../../catalogue/colours/glaze-paint.ts";
-import { nameStack } from "../../catalogue/describe.ts";
 import type { CatalogueFiring } from "../../catalogue/kilns/firings.ts";
 import type { CataloguePair } from "../../catalogue/pairs.ts";
 import type { CatalogueTile } from "../../catalogue/tiles.ts";
@@ -130,9 +130,4 @@ function countBy(words: readonly string[]): ReadonlyMap<string, number> {
 
 function withSlash(address: string): string {
   return address.endsWith("/") ? address : `${address}/`;
-}
-
-/** The glazes of a tile by name, top coat first. */
-export function namesTopFirst({ steps, glazes }: CatalogueTile): string {
-  return nameStack(steps, (id) => glazes[id]?.name ?? id);
 }

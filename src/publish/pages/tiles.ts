@@ -3,6 +3,7 @@ import { MovedPage } from "../../../templates/pages/moved-page.tsx";
 import { TilePage } from "../../../templates/pages/tile-page.tsx";
 import { smallFile } from "../../../templates/parts/photograph.tsx";
 import { tied } from "../../../templates/words/english/numbers.ts";
+import { programmeSentences } from "../../../templates/words/firing/programme.ts";
 import { firingsOf } from "../../catalogue/kilns/tile-firings.ts";
 import type { Link } from "../../catalogue/link.ts";
 import type { CatalogueTile } from "../../catalogue/tiles.ts";
@@ -56,12 +57,12 @@ function tilePage(
   });
 }
 
-function programmesOf({ firings }: Site, tile: CatalogueTile) {
+function programmesOf({ catalogue, firings }: Site, tile: CatalogueTile) {
   return firingsOf(tile.steps).flatMap(({ page }) => {
     const programme = page && firings.get(page.id)?.programme;
-    return programme
-      ? [{ firing: page.id, words: tied(`${programme.sentences.join(". ")}.`) }]
-      : [];
+    if (!programme) return [];
+    const sentences = programmeSentences(programme.segments, catalogue.studio.temperature);
+    return [{ firing: page.id, words: tied(`${sentences.join(". ")}.`) }];
   });
 }
 

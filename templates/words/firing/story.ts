@@ -1,15 +1,14 @@
 /** Whether a firing's story holds, in words. */
 
 import type { CatalogueFiring } from "../../../src/catalogue/kilns/firings.ts";
-import type {
-  AccountsApart,
-  FiringAccount,
-  FiringStory,
-} from "../../../src/catalogue/kilns/story.ts";
+import type { FiringAccount, FiringStory } from "../../../src/catalogue/kilns/story.ts";
 import type { TileFiring } from "../../../src/catalogue/kilns/tile-firings.ts";
+import type { Comparison } from "../../../src/firing/comparisons.ts";
 import type { LikelyReading } from "../../../src/firing/readings.ts";
 import { capital, listed } from "../english/numbers.ts";
 import { shelfWords } from "../tile/steps.ts";
+import { comparisonWords, leftOpenWords } from "./accounts.ts";
+import { accountWords, reachedWords, stretchWords } from "./cones.ts";
 
 /** The story's outcome as a heading: `Fired as planned`, `An uneven firing`. */
 export function storyHeading(firing: Pick<CatalogueFiring, "on" | "story">): string {
@@ -54,7 +53,7 @@ function differenceHeading(code: FiringStory["readings"][number]["code"], story:
 
 function wordsOf(story: FiringStory, ...kinds: readonly FiringAccount["of"][]): string {
   const found = kinds.flatMap((of) => story.accounts.find((account) => account.of === of) ?? []);
-  return found[0]?.words ?? "another cone";
+  return found[0] ? accountWords(found[0]) : "another cone";
 }
 
 /** What was seen or recorded, and not only meant. */
@@ -65,8 +64,8 @@ function seen({ accounts }: FiringStory): readonly FiringAccount[] {
 /** What agrees with what, or what differs most, as a sentence. */
 export function storySentence({ on, story }: Pick<CatalogueFiring, "on" | "story">): string {
   const apart = tellingDifference(story);
-  if (apart) return `${apart.words}.`;
-  if (story.leftOpen) return story.leftOpen;
+  if (apart) return `${comparisonWords(apart)}.`;
+  if (story.leftOpen) return leftOpenWords(story.leftOpen);
   if (story.agreement === "unknown")
     return "It takes two of aim, programme, log and witness cones to tell whether a firing went as planned.";
   const told = namesOf(story.accounts);
@@ -75,13 +74,13 @@ export function storySentence({ on, story }: Pick<CatalogueFiring, "on" | "story
 }
 
 /** Of several differences, the one that the likeliest reading is about; else the widest. */
-function tellingDifference({ differences, readings }: FiringStory): AccountsApart | undefined {
+function tellingDifference({ differences, readings }: FiringStory): Comparison | undefined {
   const [likeliest] = readings;
   const about = likeliest && subjects[likeliest.code];
   return differences.find(({ between }) => between === about) ?? differences[0];
 }
 
-const subjects: Partial<Record<LikelyReading["code"], AccountsApart["between"]>> = {
+const subjects: Partial<Record<LikelyReading["code"], Comparison["between"]>> = {
   "programme-not-followed": "schedule-log",
   "thermocouple-drifted": "log-witness",
   uneven: "shelves",
@@ -103,7 +102,9 @@ export function accountName({ of, shelf }: FiringAccount): string {
 
 /** `top 6, middle 6, bottom 4½`; every shelf the same: `6 on every shelf`. */
 export function witnessSummary({ accounts }: FiringStory): string {
-  const shelves = accounts.filter((account) => account.shelf !== null);
+  const shelves = accounts.flatMap((account) =>
+    account.shelf === null ? [] : [{ shelf: account.shelf, words: accountWords(account) }],
+  );
   const [first] = shelves;
   if (!first) return "no witness cone read";
   if (shelves.length > 1 && shelves.every(({ words }) => words === first.words))
@@ -115,8 +116,8 @@ export function witnessSummary({ accounts }: FiringStory): string {
 export function besideTile({ aim, witness, reached }: TileFiring): string {
   const told = [
     aim && `aimed at cone ${aim}`,
-    witness && `the cones on its shelf showed ${witness}`,
-    reached && `the ${reached.from} works out at ${reached.words}`,
+    witness && `the cones on its shelf showed ${stretchWords(witness)}`,
+    reached && `the ${reached.from} works out at ${reachedWords(reached)}`,
   ].filter(Boolean);
   return told.length > 1 ? `${capital(told.join("; "))}.` : "";
 }

@@ -1,18 +1,32 @@
 /** What a control tile's twin tells, in words. */
-import type { ControlTwin } from "../../../src/catalogue/kilns/control.ts";
-import { listed } from "../english/numbers.ts";
+import type { ControlTwin, Unlike } from "../../../src/catalogue/kilns/control.ts";
+import { listed, spoken } from "../english/numbers.ts";
 
 /**
  * `Unlike CT-01: satin, not gloss; underfired. Its shelf was 1½ cones cooler: the firing did
  * this, not the glaze.`
  */
 export function twinSentence({ unlike, hotter }: ControlTwin, control: string): string {
-  const told = `Unlike ${control}: ${unlike.join("; ")}.`;
+  const told = `Unlike ${control}: ${unlike.map(unlikeWords).join("; ")}.`;
   if (hotter === null) return `${told} No cone tells whether it was the kiln or the glaze.`;
   if (Math.abs(hotter) < 1)
     return `${told} Its shelf was as hot: look at the coats, the cooling, the air and the jar.`;
   const way = hotter > 0 ? "hotter" : "cooler";
   return `${told} Its shelf was ${coneCount(hotter)} ${way}: the firing did this, not the glaze.`;
+}
+
+/** `satin, not gloss`, `too thin`, `moved 12 mm, not 3`, `another colour` */
+export function unlikeWords(unlike: Unlike): string {
+  switch (unlike.in) {
+    case "colour":
+      return "another colour";
+    case "fault":
+      return spoken(unlike.fault);
+    case "run":
+      return `moved ${unlike.run} mm, not ${unlike.model}`;
+    case "surface":
+      return `${unlike.surface.join(" and ")}, not ${unlike.model.join(" and ")}`;
+  }
 }
 
 /** `1 cone`, `1½ cones`, `half a cone`: how far apart, without sign, to the half cone. */

@@ -113,7 +113,7 @@ describe("how a glaze lies", () => {
     ["a resist", [resist("wax", ["motif"]), coat("soot")]],
     ["a wiped part", [coat("soot"), removed("wipe", ["raised"])]],
   ] as const)("is in part with %s", (_, steps) => {
-    expect(lieOf(...steps)).toEqual(["in part", null]);
+    expect(lieOf(...steps)).toEqual(["partial", null]);
   });
 
   test("is told of what came after everything was washed off", () => {

@@ -41,7 +41,7 @@ describe("the line of cones", () => {
       low: Number.NEGATIVE_INFINITY,
       high: Number.POSITIVE_INFINITY,
       modelled: null,
-      words: "no cone",
+      reached: null,
     };
     expect(coneLine([nowhere])).toBeUndefined();
     expect(coneLine([])).toBeUndefined();

@@ -1,0 +1,82 @@
+/** The accounts of a firing side by side, and what may be behind their differences, in words. */
+import type { Comparison } from "../../../src/firing/comparisons.ts";
+import type { LikelyReading } from "../../../src/firing/readings.ts";
+import type { LeftOpen } from "../../../src/firing/story.ts";
+import { minutesInWords } from "../../../src/firing/units.ts";
+import { accountWords } from "./cones.ts";
+
+/** Two accounts, without a full stop: `Aimed at cone 6; the log works out at just over cone 6`. */
+export function comparisonWords(comparison: Pick<Comparison, "accounts" | "between">): string {
+  const [first, second] = comparison.accounts;
+  const [one, other] = [accountWords(first), accountWords(second)];
+  switch (comparison.between) {
+    case "aim-witness":
+      return `Aimed at ${one}; the witness cones show ${other}${onShelf(second)}`;
+    case "aim-log":
+      return `Aimed at ${one}; the log works out at ${other}`;
+    case "aim-schedule":
+      return `Aimed at ${one}; the programme works out at ${other}`;
+    case "log-witness":
+      return `The log works out at ${one}; the witness cones show ${other}`;
+    case "schedule-log":
+      return `The programme works out at ${one}; the log at ${other}`;
+    case "shelves":
+      return `The hottest shelf${onShelf(first)} shows ${one}, the coolest${onShelf(second)} ${other}`;
+  }
+}
+
+function onShelf(account: Comparison["accounts"][number]): string {
+  return "shelf" in account ? ` (${account.shelf})` : "";
+}
+
+/** What a hold leaves open, and what decides. */
+export function leftOpenWords({ comparison, minutes }: LeftOpen): string {
+  return `${comparisonWords(comparison)}. How much the hold of ${minutesInWords(minutes)} counts for is not known well enough to say whether they agree: the witness cones decide.`;
+}
+
+/** What may be behind a difference, and what to do about it. */
+export function readingWords(reading: LikelyReading): string {
+  switch (reading.code) {
+    case "double-fired":
+      return `The kiln was fired to ${accountWords(reading.double)} where ${accountWords(reading.aim)} was meant, or one was written for the other. Look at the programme first.`;
+    case "double-written":
+      return `The witness cones were written down as ${accountWords(reading.double)} where ${accountWords(reading.aim)} was seen: the kiln itself was fired as meant.`;
+    case "wrong-log":
+      return `The log or programme belongs to another firing: it is one for ${accountWords(reading.double)}, while the witness cones show ${accountWords(reading.aim)}.`;
+    case "uneven":
+      return "The kiln fired unevenly. Look at how the load was stacked, at the elements or burners, and at where the thermocouple sits.";
+    case "thermocouple-drifted":
+      return `A thermocouple that has drifted: ${drift[reading.reads]}. Compare it with a fresh one, and trust the cones until then.`;
+    case "programme-not-followed":
+      return notFollowed[reading.way];
+    case "long-hold":
+      return `The hold: without it the climb would be right. Held ${minutesInWords(reading.minutes)}, it works out at ${accountWords(reading.account)}. Shorten the hold, or lower the peak, and let witness cones settle it.`;
+    case "wrong-programme":
+      return wrongProgrammeWords(reading);
+    case "cones-misread":
+      return "The witness cones were misread, or mixed up when they were set: look at the pack again, and at the numbers pressed into it.";
+    case "adds-up":
+      return "Nothing stands out: each account lies within a cone of the next, and it adds up. The kiln runs a little hot or cool for this aim.";
+  }
+}
+
+const drift = {
+  high: "it reads high, so the kiln stayed cooler than it says",
+  low: "it reads low, so the kiln got hotter than it says",
+} as const;
+
+const notFollowed = {
+  beyond: "The kiln went beyond its programme: a relay that stuck, or heat that was added by hand.",
+  short:
+    "The kiln fell short of its programme: a power cut, worn elements, too little gas, or a firing that was stopped early.",
+} as const;
+
+function wrongProgrammeWords({
+  aim,
+  schedule,
+  isHotter,
+}: Extract<LikelyReading, { readonly code: "wrong-programme" }>): string {
+  if (schedule)
+    return `A wrong programme: it works out at ${accountWords(schedule)}, not to ${accountWords(aim)}.`;
+  return `A wrong programme, or one that was ${isHotter ? "left to run too long" : "stopped early"}: what happened is not ${accountWords(aim)}.`;
+}

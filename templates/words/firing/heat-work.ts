@@ -1,0 +1,5 @@
+/** What the cone that a log or a programme works out at rests on. */
+import { chartDoubt } from "../../../src/firing/heat-range.ts";
+
+/** How far the reckoning of heat work is known to be off, and who decides instead. */
+export const heatWorkCaveat = `The cone is worked out from time and temperature, with a model fitted to the cone chart of the Orton Ceramic Foundation for self-supporting cones. It is about ${chartDoubt.celsius} °C off at the chart's rates of climbing (15 to 150 °C an hour), and more the farther a climb is from them: ${chartDoubt.celsiusPerLogOfRate} °C more where it is almost three times slower or faster. Nobody knows well how much a hold counts for. To bring down the next cone takes 10 to 20 minutes by the model between cones 6 and 11, three quarters of an hour by the middle of the model over all cones, one to two hours by the maker of the cones, and half an hour as potters say (common practice, no source). So a firing that was held is told as a range that covers all of these. Cooling counts as far as it is slower than 200 °C an hour. Witness cones in the kiln have the last word.`;
