@@ -5,6 +5,7 @@ import { CoatStack } from "../parts/coat-stack.tsx";
 import { Document } from "../parts/document.tsx";
 import { LeachTests } from "../parts/leach-tests.tsx";
 import { Cautions, Quotation } from "../parts/notes.tsx";
+import { OneChange } from "../parts/one-change.tsx";
 import { Outcome } from "../parts/outcome.tsx";
 import { Plates } from "../parts/plates.tsx";
 import { TileFiringWords } from "../parts/tile-firing.tsx";
@@ -36,6 +37,7 @@ export function TilePage(props: TilePageProps): VNode {
         <Account {...props} />
       </article>
       <Neighbours {...props} />
+      <OneChange own={ownOf(props)} groups={props.oneChange} />
       {props.related.map(({ title: heading, tiles }) => (
         <section class="related">
           <h2>{heading}</h2>
@@ -44,6 +46,11 @@ export function TilePage(props: TilePageProps): VNode {
       ))}
     </Document>
   );
+}
+
+function ownOf({ frame: { root }, tile: { id, pictures, stage } }: TilePageProps) {
+  const picture = pictures.find(({ role }) => role === "result") ?? null;
+  return { root, id, picture, stage };
 }
 
 /** The ways to the tiles beside it on the wall. */

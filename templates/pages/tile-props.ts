@@ -6,6 +6,7 @@ import type { TemperatureUnit } from "../../src/firing/units.ts";
 import type { LayerView } from "../drawing/layer-view.ts";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
+import type { ChangeGroup } from "../parts/one-change.tsx";
 
 export interface TilePageProps {
   readonly frame: Frame;
@@ -18,6 +19,8 @@ export interface TilePageProps {
   /** The tiles before and after it on the wall. */
   readonly before: Link | null;
   readonly after: Link | null;
+  /** Tiles with a result that are at most one change apart from this one, by what changed. */
+  readonly oneChange: readonly ChangeGroup[];
   /** Tiles that a reader may want next, and what they have in common with this one. */
   readonly related: readonly { readonly title: string; readonly tiles: readonly TileEntry[] }[];
   /** The programmes of its firings, as far as they were written down. */

@@ -76,3 +76,54 @@ export const anyTile = fc
   .map(({ steps, clay, texture }) =>
     tile("T-1", steps, { ...(clay && { clay }), ...(texture && { texture }) }),
   );
+
+/** What may be done to the steps of a tile to make another that is not far from it. */
+const anyEdit: fc.Arbitrary<(steps: readonly TileStep[]) => readonly TileStep[]> = fc.oneof(
+  fc
+    .tuple(fc.nat(4), fc.constantFrom("brush" as const, "dip" as const))
+    .map(([i, by]) => (steps: readonly TileStep[]) => {
+      const step = steps[i];
+      return step?.step === "coat" ? steps.with(i, { ...step, by }) : steps;
+    }),
+  fc.nat(4).map((i) => (steps: readonly TileStep[]) => steps.toSpliced(i, 1)),
+  fc.tuple(fc.nat(4), anyStep).map(
+    ([i, step]) =>
+      (steps: readonly TileStep[]) =>
+        steps.toSpliced(i, 0, step),
+  ),
+  fc.tuple(fc.nat(4), anyStep).map(
+    ([i, step]) =>
+      (steps: readonly TileStep[]) =>
+        steps.toSpliced(i, 1, step),
+  ),
+  fc.tuple(fc.nat(4), fc.nat(4)).map(([i, j]) => (steps: readonly TileStep[]) => {
+    const [a, b] = [steps[i], steps[j]];
+    return a && b ? steps.with(i, b).with(j, a) : steps;
+  }),
+  fc.tuple(fc.nat(4), fc.nat(4)).map(([i, j]) => (steps: readonly TileStep[]) => {
+    const moved = steps[i];
+    return moved ? steps.toSpliced(i, 1).toSpliced(j, 0, moved) : steps;
+  }),
+);
+
+/** A tile of up to five steps, and others that were made from it by an edit or two of its steps. */
+export const anyFamily = fc
+  .record({
+    first: fc.array(anyStep, { minLength: 2, maxLength: 5 }),
+    others: fc.array(
+      fc.record({
+        edits: fc.array(anyEdit, { maxLength: 2 }),
+        texture: fc.constantFrom("smooth", "smooth", "combed"),
+      }),
+      { maxLength: 8 },
+    ),
+  })
+  .map(({ first, others }) => [
+    made(first),
+    ...others.map(({ edits, texture }) =>
+      made(
+        edits.reduce<readonly TileStep[]>((steps, edit) => edit(steps), first),
+        { texture },
+      ),
+    ),
+  ]);

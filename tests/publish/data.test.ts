@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { makeDataFiles } from "../../src/publish/data/files.ts";
-import { glazeRow, materialRow } from "../../src/publish/data/rows.ts";
+import { glazeRow, materialRow, type TileRow, tileRow } from "../../src/publish/data/rows.ts";
 import { alone, colouredCatalogue, grey } from "../catalogue/colours/colour-support.ts";
 import { catalogueOf, clear, mixed } from "../catalogue/mixing/mixing-support.ts";
 import { glaze } from "../checks/support.ts";
@@ -16,6 +16,26 @@ const files = new Map(
 function rowsOf(name: string): Record<string, unknown>[] {
   return JSON.parse(files.get(`data/${name}.json`) ?? "[]");
 }
+
+test("tiles one change apart name each other, with the difference of their colours", () => {
+  const catalogue = colouredCatalogue([
+    [alone("A"), grey(50)],
+    [alone("B", { coats: 3 }), grey(60)],
+    [alone("C", { coats: 3, clay: "cream" }), null],
+  ]);
+  const made = makeDataFiles(catalogue).find(({ path }) => path === "data/tiles.json");
+  const rows = JSON.parse(made?.content ?? "[]").map((row: unknown) => tileRow.parse(row));
+  const apart = (tile: string, difference: string, deltaE00: unknown) => ({
+    ...{ tile, difference, deltaE00 },
+    uncontrolled: [],
+  });
+  const coats = expect.closeTo(9.5, 0);
+  expect(rows.map((row: TileRow) => row.oneChange)).toEqual([
+    [apart("B", "coats", coats)],
+    [apart("A", "coats", coats), apart("C", "clay", null)],
+    [apart("B", "clay", null)],
+  ]);
+});
 
 test("a mixed glaze has its expansion by every set that covers it", () => {
   const rows = rowsOf("glazes").map((row) => glazeRow.parse(row));

@@ -4,6 +4,7 @@
  */
 import { stringify } from "csv-stringify/sync";
 import * as z from "zod";
+import { apartFinder } from "../../catalogue/apart.ts";
 import type { Catalogue } from "../../catalogue/types.ts";
 import {
   toClayRow,
@@ -24,7 +25,8 @@ export interface DataFile {
 
 /** Every data file of a catalogue. */
 export function makeDataFiles(catalogue: Catalogue): readonly DataFile[] {
-  const tiles = sortById(catalogue.tiles.map(toTileRow));
+  const findApart = apartFinder(catalogue);
+  const tiles = sortById(catalogue.tiles.map((tile) => toTileRow(tile, findApart(tile))));
   return [
     ...tableFiles("tiles", tiles, rows.tileRow),
     { path: "data/tiles.csv", content: tilesToCsv(tiles) },

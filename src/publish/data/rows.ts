@@ -4,6 +4,7 @@
  * these words.
  */
 import * as z from "zod";
+import { differences } from "../../catalogue/apart.ts";
 
 const id = z.string().describe("The id, as published.");
 const url = z.string().describe("The page, relative to the root of the site.");
@@ -95,9 +96,9 @@ const leachTests = z
 
 const oneChange = z.strictObject({
   tile: z.string(),
-  difference: z.string(),
-  deltaE00: z.number().nullable(),
-  uncontrolled: z.array(z.string()),
+  difference: z.enum(differences).describe("What differs; none where nothing does."),
+  deltaE00: amount("Between the two colours; null where one was not measured."),
+  uncontrolled: words("What else differs, and what neither says: `cooling unknown`."),
 });
 
 export const tileRow = z.strictObject({

@@ -1,4 +1,6 @@
 /** `data/tiles.json`: the tiles, as numbers and words. */
+
+import type { Apart } from "../../catalogue/apart.ts";
 import type { CatalogueStep } from "../../catalogue/kilns/tile-firings.ts";
 import type { CatalogueTile } from "../../catalogue/tiles.ts";
 import type { TileStep } from "../../records/archive.ts";
@@ -6,7 +8,8 @@ import { toLeachTests } from "./leach-tests.ts";
 import { rounded } from "./numbers.ts";
 import { emptyLayer, type TileRow } from "./rows.ts";
 
-export function toTileRow(tile: CatalogueTile): TileRow {
+/** @param apart what is at most one change apart from the tile */
+export function toTileRow(tile: CatalogueTile, apart: readonly Apart[]): TileRow {
   const { id, url, glazed, stage, texture, shape, cone, atmosphere, again, colour } = tile;
   return {
     id,
@@ -27,13 +30,22 @@ export function toTileRow(tile: CatalogueTile): TileRow {
     layers: tile.steps.map(toLayerRow),
     colour: colour && toColourRow(colour),
     leachTests: toLeachTests(tile.leachTests),
-    oneChange: [],
+    oneChange: apart.map(toOneChange),
     cautions: [
       ...tile.cautions.map((note) => note.message),
       ...tile.minding.flatMap(({ glaze, quiet }) =>
         quiet.length > 0 ? [`${glaze.name}: ${quiet.join("; ")}`] : [],
       ),
     ],
+  };
+}
+
+function toOneChange({ tile, difference, deltaE00, uncontrolled, unknown }: Apart) {
+  return {
+    tile: tile.id,
+    difference,
+    deltaE00: deltaE00 === null ? null : rounded(deltaE00, 2),
+    uncontrolled: [...uncontrolled, ...unknown.map((aspect) => `${aspect} unknown`)],
   };
 }
 

@@ -9,6 +9,7 @@ import type { Link } from "../../catalogue/link.ts";
 import type { CatalogueTile } from "../../catalogue/tiles.ts";
 import { renderNotes } from "../markdown.ts";
 import { definePage, type Page } from "../page.ts";
+import { oneChangeGroups } from "./one-change.ts";
 import { relatedTiles, replicatesSentence } from "./related.ts";
 import { wordsOfTile } from "./search-words.ts";
 import type { Site } from "./site.ts";
@@ -44,6 +45,7 @@ function tilePage(
       notesHtml: renderNotes(tile.notes),
       before: toLink(before),
       after: toLink(after),
+      oneChange: oneChangeGroups(site, tile),
       related: relatedTiles(site, tile),
       programmes: programmesOf(site, tile),
       record: replicatesSentence(site, tile),
