@@ -1,21 +1,19 @@
 /** Makes the catalogue of an archive: linked, in its orders, and frozen. */
 
-import { cautionsOfGlazes } from "../chemistry/cautions/cautions-of-glazes.ts";
 import { groupAlike } from "../likeness/alike.ts";
-import { firingFactsOf } from "../likeness/firing-facts.ts";
 import type { Archive } from "../records/archive.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import { tileUrl } from "./addresses.ts";
 import { listClays } from "./clays.ts";
 import { layPlate } from "./colours/colour-plate.ts";
 import { measureTrust } from "./colours/trust.ts";
+import { type Common, findCommon, viewsOf } from "./common.ts";
 import { type CatalogueCone, listCones } from "./cones.ts";
 import type { Findings } from "./findings.ts";
 import { freezeAll } from "./freeze.ts";
 import { listGlazes } from "./glazes.ts";
 import { listControls } from "./kilns/control.ts";
 import { listFirings } from "./kilns/firings.ts";
-import { viewFirings } from "./kilns/heat.ts";
 import { listKilns, nameKilns } from "./kilns/kilns.ts";
 import { tileFirings } from "./kilns/tile-firings.ts";
 import { listMakers, namesThatMayBeShown } from "./makers.ts";
@@ -31,19 +29,35 @@ import { describeStudio } from "./studio.ts";
 import { type CatalogueTile, catalogueTile } from "./tiles.ts";
 import type { Catalogue } from "./types.ts";
 
+/** Makes the catalogue of a site; `unlisted` for that of a set that is reached only by its link. */
+export type MakeCatalogue = (shown: Archive, unlisted?: boolean) => Catalogue;
+
 /**
- * The whole catalogue.
+ * Makes the catalogues of an archive, which share what is the same in all of them.
  *
- * @param archive what may be shown: see `select.ts`
- * @param unlisted true for the site of a set that is reached only by its link
+ * @param archive the whole archive; what of it may be shown on a site is handed in: see `select.ts`
  */
+export function catalogueMaker(archive: Archive, findings: Findings): MakeCatalogue {
+  const common = findCommon(archive, findings);
+  return (shown, unlisted = false) => makeFrom(shown, findings, common, unlisted);
+}
+
+/** The catalogue of an archive that is shown as a whole. */
 export function makeCatalogue(archive: Archive, findings: Findings, unlisted = false): Catalogue {
+  return catalogueMaker(archive, findings)(archive, unlisted);
+}
+
+function makeFrom(
+  archive: Archive,
+  findings: Findings,
+  common: Common,
+  unlisted: boolean,
+): Catalogue {
+  const { hazards, factsOf, findBatch } = common;
   const names = namesThatMayBeShown(archive.studio);
   const inOrder = [...archive.tiles.values()].sort((a, b) => compareIds(a.id, b.id));
-  const views = viewFirings(archive, findings.heats);
+  const views = viewsOf(archive, common);
   const kilns = nameKilns(views.values());
-  const hazards = cautionsOfGlazes(archive);
-  const factsOf = firingFactsOf(archive, findings.heats);
   const firingOf = tileFirings(archive, views);
   const surroundings = { archive, findings, names, firingOf, factsOf, hazards };
   const tiles = inOrder.map((tile) => catalogueTile(tile, surroundings));
@@ -53,7 +67,7 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
   const clays = listClays(archive, tiles);
   const blends = listBlends(archive, tiles);
   const findLink = materialLinkFinder(archive, findings.builtInMaterials);
-  const findMixing = mixingFinder(archive, findings, { hazards, clays, blends, findLink });
+  const findMixing = mixingFinder(archive, findings, { hazards, findBatch, clays, blends });
   const trust = measureTrust(tiles);
   const glazes = listGlazes({ archive, findings, tiles, pairs, trust, findLink, findMixing });
   const cones = listCones(tiles);
@@ -68,7 +82,7 @@ export function makeCatalogue(archive: Archive, findings: Findings, unlisted = f
     controls: listControls(sets, tiles, kilns),
     sets,
     makers: listMakers(names, inOrder),
-    ...describeMaterials(archive, findings.builtInMaterials, glazes),
+    ...describeMaterials(archive, findings.builtInMaterials, glazes, common.describeMaterial),
     cones,
     plate: layPlate(tiles),
     replicates: listReplicates(tiles),

@@ -3,6 +3,7 @@
  * of it. An unlisted set is absent from everyone else's evidence and has a site of its own; what it
  * alone uses goes with it.
  */
+import { findMaterialIdOf } from "../chemistry/from-records.ts";
 import { type Archive, type Filed, findById, type Tile } from "../records/archive.ts";
 import type { SetRecord } from "../records/set.ts";
 import { materialsIn, type Uses, usesOf, withBlended } from "../records/uses.ts";
@@ -29,10 +30,12 @@ export function withoutUnlistedSets(archive: Archive): Archive {
   const isShown = (kind: "clays" | "firings") => (key: string) =>
     shown[kind].has(key) || !unseen[kind].has(key);
   const glazes = glazesShown(archive, shown.glazes, unseen.glazes);
-  const materials = materialsIn(glazes, archive);
+  const idOf = materialIdsOf(archive.materials);
+  const materials = materialsIn(glazes, archive, idOf);
   const others = materialsIn(
     [...archive.glazes.keys()].filter((key) => !glazes.has(key)),
     archive,
+    idOf,
   );
   return narrow(archive, listed, {
     glazes: pick(archive.glazes, glazes),
@@ -52,7 +55,8 @@ export function onlySet(archive: Archive, id: string): Archive {
   };
   const { glazes, clays, firings } = usesOf({ tiles: part.tiles, sets: [] }, archive);
   const { makers } = usesOf(part, archive);
-  const materials = materialsIn(glazes, archive);
+  const idOf = materialIdsOf(archive.materials);
+  const materials = materialsIn(glazes, archive, idOf);
   return narrow(archive, part, {
     glazes: pick(archive.glazes, glazes),
     clays: pick(archive.clays, clays),
@@ -61,6 +65,12 @@ export function onlySet(archive: Archive, id: string): Archive {
     makers,
   });
 }
+
+/** A recipe may call a material by its trade name, and a record of its id stands for it all the same. */
+const materialIdsOf = rememberFor((materials: Archive["materials"]) => {
+  const findId = findMaterialIdOf({ materials });
+  return (word: string) => findId(word) ?? word;
+});
 
 /** The tiles of every set there is, by the set's key: each unlisted set asks. */
 const tilesOfSets = rememberFor(({ sets, tiles }: Archive) =>

@@ -3,7 +3,7 @@
 import { forgetParsed } from "../archive/forget-parsed.ts";
 import { unlistedUrl } from "../catalogue/addresses.ts";
 import type { Findings } from "../catalogue/findings.ts";
-import { makeCatalogue } from "../catalogue/make.ts";
+import { catalogueMaker } from "../catalogue/make.ts";
 import { onlySet, unlistedSets, withoutUnlistedSets } from "../catalogue/select.ts";
 import type { Catalogue } from "../catalogue/types.ts";
 import { notesByFile } from "../checks/notes.ts";
@@ -146,22 +146,22 @@ function chooseSites(
   waiting: WaitingLister,
 ): SiteRequest[] {
   const archive = withAddress(ready.archive, address);
-  const findings = gatherFindings(ready);
+  const makeCatalogue = catalogueMaker(archive, gatherFindings(ready));
   if (set !== undefined) {
     const chosen = findById(archive.sets, set);
     if (!chosen) throw new WrongUsage(tellNoSet(set, ready));
     const unlisted = chosen.record.listed === false;
-    const catalogue = makeCatalogue(onlySet(archive, set), findings, unlisted);
+    const catalogue = makeCatalogue(onlySet(archive, set), unlisted);
     return [{ catalogue, under: "", waiting: waiting(chosen.id) }];
   }
-  const whole = makeCatalogue(withoutUnlistedSets(archive), findings);
+  const whole = makeCatalogue(withoutUnlistedSets(archive));
   const hidden = unlistedSets(archive).flatMap(({ id, record: { link } }) =>
     // The checks let no unlisted set pass without its link.
     link === undefined
       ? []
       : [
           {
-            catalogue: makeCatalogue(onlySet(archive, id), findings, true),
+            catalogue: makeCatalogue(onlySet(archive, id), true),
             under: unlistedUrl(link),
             waiting: waiting(id),
           },

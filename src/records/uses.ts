@@ -87,15 +87,20 @@ const firingsByCode = rememberFor((firings: Archive["firings"]) => {
   return new Map([...named].map(([code, loads]) => [code, loads.map(([key]) => key)]));
 });
 
-/** The materials that some glazes are weighed out of, by `idKey`. */
+/**
+ * The materials that some glazes are weighed out of, by `idKey`.
+ *
+ * @param idOf the id of the material that a recipe means by a word: flint is silica
+ */
 export function materialsIn(
   glazes: Iterable<string>,
   archive: Pick<Archive, "glazes">,
+  idOf: (word: string) => string,
 ): ReadonlySet<string> {
   const found = new Set<string>();
   for (const key of glazes) {
     const { ingredients = [], additions = [] } = archive.glazes.get(key)?.record ?? {};
-    for (const { material } of [...ingredients, ...additions]) found.add(idKey(material));
+    for (const { material } of [...ingredients, ...additions]) found.add(idKey(idOf(material)));
   }
   return found;
 }

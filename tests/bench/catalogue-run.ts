@@ -1,6 +1,6 @@
 /** What a build thinks of an archive, part by part, without files and pictures. */
 import type { Findings, PreparedPicture } from "../../src/catalogue/findings.ts";
-import { makeCatalogue } from "../../src/catalogue/make.ts";
+import { catalogueMaker } from "../../src/catalogue/make.ts";
 import { onlySet, unlistedSets, withoutUnlistedSets } from "../../src/catalogue/select.ts";
 import type { Catalogue } from "../../src/catalogue/types.ts";
 import { runChecks } from "../../src/checks/all.ts";
@@ -75,8 +75,9 @@ function findTwins(archive: Archive, heats: Findings["heats"]) {
 }
 
 function makeCatalogues(archive: Archive, findings: Findings): void {
-  makeCatalogue(withoutUnlistedSets(archive), findings);
-  for (const { id } of unlistedSets(archive)) makeCatalogue(onlySet(archive, id), findings, true);
+  const makeCatalogue = catalogueMaker(archive, findings);
+  makeCatalogue(withoutUnlistedSets(archive));
+  for (const { id } of unlistedSets(archive)) makeCatalogue(onlySet(archive, id), true);
 }
 
 /** A picture in all sizes that a build makes, under a name as long as a build gives. */

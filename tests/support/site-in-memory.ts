@@ -2,8 +2,9 @@
 
 import { textParser } from "../../src/archive/parse-text.ts";
 import type { Findings } from "../../src/catalogue/findings.ts";
-import { makeCatalogue } from "../../src/catalogue/make.ts";
+import { catalogueMaker } from "../../src/catalogue/make.ts";
 import { onlySet, unlistedSets, withoutUnlistedSets } from "../../src/catalogue/select.ts";
+import type { Catalogue } from "../../src/catalogue/types.ts";
 import { runChecks } from "../../src/checks/all.ts";
 import { notesByFile } from "../../src/checks/notes.ts";
 import { chemistryOfGlazes } from "../../src/chemistry/glazes.ts";
@@ -46,8 +47,7 @@ function findingsOf(archive: Archive, problems: readonly Problem[]): Findings {
 }
 
 /** What a build writes of words: pages, data files and what is handed to the search index, by path. */
-function writeSite(archive: Archive, findings: Findings, unlisted: boolean): Map<string, string> {
-  const catalogue = makeCatalogue(archive, findings, unlisted);
+function writeSite(catalogue: Catalogue): Map<string, string> {
   const pages = listPages(catalogue);
   const paths = pages.map(({ path }) => path);
   if (new Set(paths).size < paths.length) throw new Error("Two pages have one address");
@@ -60,12 +60,16 @@ function writeSite(archive: Archive, findings: Findings, unlisted: boolean): Map
 
 /** The site for everyone, and that of each unlisted set by its id. */
 export function sitesOf(archive: Archive, problems: readonly Problem[]) {
-  const findings = findingsOf(archive, problems);
+  const makeCatalogue = catalogueMaker(archive, findingsOf(archive, problems));
+  const catalogue = makeCatalogue(withoutUnlistedSets(archive));
   return {
-    open: writeSite(withoutUnlistedSets(archive), findings, false),
+    open: writeSite(catalogue),
     hidden: new Map(
-      unlistedSets(archive).map(({ id }) => [id, writeSite(onlySet(archive, id), findings, true)]),
+      unlistedSets(archive).map(({ id }) => [
+        id,
+        writeSite(makeCatalogue(onlySet(archive, id), true)),
+      ]),
     ),
-    catalogue: makeCatalogue(withoutUnlistedSets(archive), findings),
+    catalogue,
   };
 }

@@ -4,6 +4,8 @@ import { findMaterialIdOf, findMaterialOf, mixedGlazesOf } from "../../chemistry
 import { rawRecipeFinder } from "../../chemistry/raw-batch.ts";
 import { recipeToBatch } from "../../chemistry/recipe.ts";
 import { type Archive, findById } from "../../records/archive.ts";
+import { idKey } from "../../terms/ids.ts";
+import { remember } from "../../terms/remember.ts";
 import type { FindMaterialLink } from "./material-links.ts";
 
 /** A line of a weighing sheet. */
@@ -19,18 +21,21 @@ export interface WeighedPart {
   readonly price: number | null;
 }
 
-/** Gives what the glaze of an id is weighed out of; nothing where that is not known. */
-export type FindBatch = (glaze: string) => {
+/** What a glaze is weighed out of; nothing where that is not known. */
+interface Weighed {
   readonly batch: readonly WeighedPart[] | null;
   readonly dryDensity: DryDensity | null;
-};
+}
+
+/** Gives what the glaze of an id is weighed out of. */
+export type FindBatch = (glaze: string) => Weighed;
 
 export function batchFinder(archive: Archive, findLink: FindMaterialLink): FindBatch {
   const findId = findMaterialIdOf(archive);
   const findRecipe = rawRecipeFinder(mixedGlazesOf(archive), (word) => findId(word) ?? word);
   const findDensity = densityFinder(findMaterialOf(archive), findId);
   const nameOf = (id: string) => findLink(id)?.name ?? id;
-  return (glaze) => {
+  const weighOut = (glaze: string): Weighed => {
     const recipe = findRecipe(glaze);
     if (!recipe) return { batch: null, dryDensity: null };
     const density = densityOfRecipe(recipe, findDensity);
@@ -48,4 +53,8 @@ export function batchFinder(archive: Archive, findLink: FindMaterialLink): FindB
     });
     return { batch, dryDensity };
   };
+  return remember(mostGlazes, weighOut, idKey);
 }
+
+/** More than any archive has. */
+const mostGlazes = 10_000;

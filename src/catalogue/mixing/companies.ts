@@ -12,6 +12,7 @@ import { type Cone, compareCones } from "../../terms/cones.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
 import { type FireOnGlaze, fireOn } from "../colours/measured-alone.ts";
 import type { CatalogueGlaze } from "../glazes.ts";
+import { groupBy } from "../group-by.ts";
 import type { Link } from "../link.ts";
 import type { CatalogueTile } from "../tiles.ts";
 
@@ -48,20 +49,26 @@ export function listCompanies(
   glazes: readonly CatalogueGlaze[],
   tileById: ReadonlyMap<string, CatalogueTile>,
 ): readonly Company[] {
-  const companies = new Map<string, Company & { readonly glazes: PlacedGlaze[] }>();
+  const companies = new Map<string, OpenCompany>();
   for (const glaze of glazes) {
     for (const { tiles, ...alike } of firedAlike(glaze, tileById)) {
       const placed = placeGlaze(glaze, tiles);
       if (!placed) continue;
       const key = keyOf(alike);
-      const known = companies.get(key) ?? { ...alike, airs: [], glazes: [] };
-      const airs = [...new Set([...known.airs, ...tiles.map(({ atmosphere }) => atmosphere)])];
-      companies.set(key, { ...known, airs, glazes: [...known.glazes, placed] });
+      const company = companies.get(key) ?? { ...alike, airs: new Set(), glazes: [] };
+      for (const { atmosphere } of tiles) company.airs.add(atmosphere);
+      company.glazes.push(placed);
+      companies.set(key, company);
     }
   }
-  return [...companies.values()].sort(
-    (a, b) => compareCones(a.cone, b.cone) || compareIds(keyOf(a), keyOf(b)),
-  );
+  const found = [...companies.values()].map((open) => ({ ...open, airs: [...open.airs] }));
+  return found.sort((a, b) => compareCones(a.cone, b.cone) || compareIds(keyOf(a), keyOf(b)));
+}
+
+/** A company to which glazes are still added. */
+interface OpenCompany extends Alike {
+  readonly airs: Set<Company["airs"][number]>;
+  readonly glazes: PlacedGlaze[];
 }
 
 type Alike = Pick<Company, "cone" | "cooling" | "fire">;
@@ -77,15 +84,16 @@ function firedAlike(
   { alone }: CatalogueGlaze,
   tileById: ReadonlyMap<string, CatalogueTile>,
 ): readonly FiredAlike[] {
-  const groups = new Map<string, FiredAlike>();
-  for (const tile of alone.flatMap((code) => tileById.get(idKey(code)) ?? [])) {
-    if (tile.cone === null) continue;
+  const fired = alone.flatMap((code) => {
+    const tile = tileById.get(idKey(code));
+    if (!tile || tile.cone === null) return [];
     const cooling = (lastValue(tile.makeUp, "cooling") ?? "unknown") as Cooling;
-    const alike = { cone: tile.cone, cooling, fire: fireOn(tile) };
-    const tiles = [...(groups.get(keyOf(alike))?.tiles ?? []), tile];
-    groups.set(keyOf(alike), { ...alike, tiles });
-  }
-  return [...groups.values()];
+    return [{ tile, alike: { cone: tile.cone, cooling, fire: fireOn(tile) } }];
+  });
+  return groupBy(fired, ({ alike }) => keyOf(alike)).map((group) => ({
+    ...group[0].alike,
+    tiles: group.map(({ tile }) => tile),
+  }));
 }
 
 /** A glaze that melts, is mixed of known materials, and of whose tiles somebody told a surface. */

@@ -15,7 +15,7 @@ import { type Archive, findById } from "../../records/archive.ts";
 import type { MaterialRecord } from "../../records/material.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
 import { addTo } from "../../terms/index-by.ts";
-import { rememberFor } from "../../terms/remember.ts";
+import { remember, rememberFor } from "../../terms/remember.ts";
 import { materialUrl } from "../addresses.ts";
 import type { CatalogueGlaze } from "../glazes.ts";
 import { type Link, linkTo } from "../link.ts";
@@ -66,14 +66,28 @@ export interface DescribedMaterials {
   readonly carriedMaterials: readonly CarriedLine[];
 }
 
+/** Gives what is known of the material of an id by its formula or analysis. */
+export type DescribeMaterial = (id: string) => MaterialMakeUp;
+
+/** Describes materials as an archive's records, and what Tilebook carries, tell of them. */
+export function materialDescriber(archive: Pick<Archive, "materials">): DescribeMaterial {
+  const findMaterial = findMaterialOf(archive);
+  const findIngredient = ingredientFinder(archive);
+  return remember(mostMaterials, (id) => describeMakeUp(id, findMaterial, findIngredient), idKey);
+}
+
+/** More than any archive has. */
+const mostMaterials = 10_000;
+
 /** All materials: those with pages of their own, and those that need no record. */
 export function describeMaterials(
   archive: Archive,
   builtIn: readonly CarriedMaterial[],
   glazes: readonly CatalogueGlaze[],
+  describe: DescribeMaterial,
 ): DescribedMaterials {
   return {
-    materials: listMaterials(archive, builtIn, glazes),
+    materials: listMaterials(archive, builtIn, glazes, describe),
     carriedMaterials: listCarried(archive, builtIn),
   };
 }
@@ -83,10 +97,9 @@ function listMaterials(
   archive: Archive,
   builtIn: readonly CarriedMaterial[],
   glazes: readonly CatalogueGlaze[],
+  describe: DescribeMaterial,
 ): readonly CatalogueMaterial[] {
   const holding = glazesByMaterial(glazes, findMaterialIdOf(archive));
-  const findMaterial = findMaterialOf(archive);
-  const findIngredient = ingredientFinder(archive);
   const own = [...archive.materials.values()].map((material) => ({
     id: material.id,
     name: material.record.name,
@@ -95,7 +108,7 @@ function listMaterials(
     carried: null,
     notes: material.notes,
     glazes: holding.get(idKey(material.id)) ?? [],
-    ...describeMakeUp(material.id, findMaterial, findIngredient),
+    ...describe(material.id),
   }));
   const carried = builtIn
     .filter(({ id }) => holding.has(idKey(id)) && !archive.materials.has(idKey(id)))
@@ -107,7 +120,7 @@ function listMaterials(
       carried: material,
       notes: "",
       glazes: holding.get(idKey(material.id)) ?? [],
-      ...describeMakeUp(material.id, findMaterial, findIngredient),
+      ...describe(material.id),
     }));
   return [...own, ...carried].sort((a, b) => compareIds(a.name, b.name));
 }

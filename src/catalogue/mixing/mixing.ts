@@ -8,10 +8,9 @@ import type { CatalogueClay } from "../clays.ts";
 import type { Findings } from "../findings.ts";
 import type { Link } from "../link.ts";
 import type { CatalogueTile } from "../tiles.ts";
-import { batchFinder, type WeighedPart } from "./batches.ts";
+import type { FindBatch, WeighedPart } from "./batches.ts";
 import type { CatalogueBlend } from "./blends.ts";
 import { type ClayFit, findFits } from "./fits.ts";
-import type { FindMaterialLink } from "./material-links.ts";
 
 /** All that follows from what a glaze is mixed of. */
 export interface GlazeMixing {
@@ -33,9 +32,9 @@ export interface GlazeMixing {
 export interface MixingContext {
   /** The cautions of every glaze, by `idKey`. */
   readonly hazards: ReadonlyMap<string, readonly Caution[]>;
+  readonly findBatch: FindBatch;
   readonly clays: readonly CatalogueClay[];
   readonly blends: readonly CatalogueBlend[];
-  readonly findLink: FindMaterialLink;
 }
 
 /** Gives all of it for the glaze of an id, with the tiles on which it is alone. */
@@ -44,9 +43,8 @@ export type FindMixing = (glaze: string, alone: readonly CatalogueTile[]) => Gla
 export function mixingFinder(
   archive: Archive,
   findings: Findings,
-  { hazards, clays, blends, findLink }: MixingContext,
+  { hazards, findBatch, clays, blends }: MixingContext,
 ): FindMixing {
-  const findBatch = batchFinder(archive, findLink);
   const blendsOf = blendsByGlaze(blends);
   return (glaze, alone) => {
     const key = idKey(glaze);
