@@ -46,7 +46,7 @@ export function runParts(unlinked: UnlinkedArchive, around: Around): void {
 export function catalogueOf(unlinked: UnlinkedArchive): Catalogue {
   const archive = linkUp(unlinked);
   const reckoned = { chemistry: chemistryOfGlazes(archive), heats: heatOfFirings(archive) };
-  return makeCatalogue(withoutUnlistedSets(archive), findingsOf(unlinked, reckoned));
+  return catalogueMaker(archive, findingsOf(unlinked, reckoned))(withoutUnlistedSets(archive));
 }
 
 function findingsOf(
