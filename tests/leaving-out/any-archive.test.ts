@@ -13,7 +13,10 @@ test("what is published of a faulty archive is what would be, were its faulty re
       const sound = withoutFaulty(examined, asTyped);
       if ("inTheWay" in sound) throw new Error("Everything was in the way.");
       const names = new Set(sound.leftOut.map(({ kind, id }) => `${kind} ${id}`));
-      const byHand = examine(filesOf(withoutByHand(records, names)));
+      const left = withoutByHand(records, names);
+      // Where every record is faulty, an archive of none is told as a fault of its own.
+      fc.pre(left.length > 0);
+      const byHand = examine(filesOf(left));
       expect(byHand.problems.filter(isError)).toEqual([]);
       const expected = withoutFaulty(byHand, asTyped);
       if ("inTheWay" in expected) throw new Error("What is left is not sound.");
