@@ -1,10 +1,11 @@
 /** How to do it again: a card that prints on one sheet. */
 import type { VNode } from "preact";
 import type { CatalogueStep } from "../../src/catalogue/kilns/tile-firings.ts";
+import type { CatalogueTile } from "../../src/catalogue/tiles.ts";
 import { MindingLines } from "../mixing/minding.tsx";
 import { type Definition, Definitions } from "../parts/definitions.tsx";
-import { count, spoken } from "../words/english/numbers.ts";
-import { firingSentence } from "../words/tile/outcome.ts";
+import { count, listed, spoken } from "../words/english/numbers.ts";
+import { againSentence, fateSentence, firingSentence } from "../words/tile/outcome.ts";
 import { stepWords } from "../words/tile/steps.ts";
 import type { TilePageProps } from "./tile-props.ts";
 
@@ -12,10 +13,11 @@ export function AgainCard(props: TilePageProps): VNode {
   const { tile, names } = props;
   return (
     <section class="again-card" aria-labelledby="again">
-      <h2 id="again">To do it again</h2>
+      <h2 id="again">{isToBeAvoided(tile) ? "How it was made" : "To do it again"}</h2>
       <p class="card-title">
         <span class="code">{tile.id}</span> {names}
       </p>
+      <Verdict tile={tile} />
       <ol class="steps">
         <li>Take {clayWords(props)}.</li>
         {tile.steps.map((step) => (
@@ -36,6 +38,23 @@ export function AgainCard(props: TilePageProps): VNode {
           ` ${rakuWords}`}
       </p>
     </section>
+  );
+}
+
+function isToBeAvoided({ again, fate }: CatalogueTile): boolean {
+  return again === "no" || fate !== null;
+}
+
+/** What failed says so before it is read as a recipe, and why. */
+function Verdict({ tile }: { readonly tile: CatalogueTile }): VNode | null {
+  const { again, fate, faults } = tile;
+  if (!isToBeAvoided(tile) && again !== "changed") return null;
+  const found = faults.length > 0 ? `Found: ${listed(faults.map(spoken))}.` : "";
+  return (
+    <p class="verdict">
+      {again && <b class={`again ${again}`}>{againSentence(again)}</b>}{" "}
+      {[fate && fateSentence(fate), found].filter(Boolean).join(" ")}
+    </p>
   );
 }
 

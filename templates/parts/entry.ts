@@ -1,6 +1,7 @@
 /** A tile as it stands on a wall, in a strip, in a list. */
 import type { Stage } from "../../src/terms/choices.ts";
 import type { LayerView } from "../drawing/layer-view.ts";
+import type { CardOutcomeFacts } from "./card-outcome.tsx";
 import type { SmallPicture } from "./photograph.tsx";
 
 export interface TileEntry {
@@ -12,4 +13,5 @@ export interface TileEntry {
   readonly picture: SmallPicture | null;
   readonly view: LayerView;
   readonly stage: Stage;
+  readonly outcome: CardOutcomeFacts;
 }

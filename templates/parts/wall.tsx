@@ -3,6 +3,7 @@ import type { VNode } from "preact";
 import { renderToString } from "preact-render-to-string";
 import { LayerDrawing } from "../drawing/layer-drawing.tsx";
 import { stageName } from "../words/tile/outcome.ts";
+import { CardOutcome } from "./card-outcome.tsx";
 import type { TileEntry } from "./entry.ts";
 import { SmallPhotograph } from "./photograph.tsx";
 
@@ -73,6 +74,7 @@ function Card(props: {
         <span class="code">{tile.id}</span>
         <LayerDrawing view={tile.view} />
         <span class="names">{tile.names || "No glaze"}</span>
+        <CardOutcome of={tile.outcome} />
       </a>
     </li>
   );

@@ -14,6 +14,7 @@ const twin: ControlTwin = {
 const entry: TileEntry = {
   ...{ id: "CT-02", url: "tiles/ct-02.html", names: "Soot", picture: null, stage: "recorded" },
   view: { clay: null, texture: "smooth", lanes: [] },
+  outcome: { surface: [], run: null, faults: [], again: null, fate: null },
 };
 
 function shown(difference: number | null, unknown: readonly Aspect[] = []): string {

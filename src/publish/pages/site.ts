@@ -52,6 +52,7 @@ export function makeSite(catalogue: Catalogue, place: SitePlace): Site {
       picture: picture ? toSmallPicture(picture) : null,
       view: view(tile),
       stage: tile.stage,
+      outcome: outcomeOf(tile),
     };
   };
   const byId = new Map(catalogue.tiles.map((tile) => [idKey(tile.id), entry(tile)]));
@@ -66,6 +67,10 @@ export function makeSite(catalogue: Catalogue, place: SitePlace): Site {
     firings: new Map(catalogue.firings.map((firing) => [firing.id, firing])),
     replicates: replicateFinder(catalogue),
   };
+}
+
+function outcomeOf({ surface, faults, again, fate, results }: CatalogueTile) {
+  return { surface, faults, again, fate, run: results.at(-1)?.run ?? null };
 }
 
 /** Each glaze in the colour that it measured alone on such a clay in such a fire. */

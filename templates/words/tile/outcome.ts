@@ -48,7 +48,21 @@ export function againSentence(again: Again): string {
   return againWords[again];
 }
 
-const fateWords: Readonly<Record<Fate, string>> = {
+const fates: Readonly<Record<Fate, string>> = {
+  broken: "broken",
+  cracked: "cracked",
+  exploded: "exploded in the kiln",
+  lost: "lost",
+  stuck: "stuck to the shelf",
+  unreadable: "code unreadable",
+};
+
+/** What became of a tile, in a word or two. */
+export function fateWords(fate: Fate): string {
+  return fates[fate];
+}
+
+const fateSentences: Readonly<Record<Fate, string>> = {
   broken: "It was broken.",
   cracked: "It cracked.",
   exploded: "It exploded in the kiln.",
@@ -58,7 +72,7 @@ const fateWords: Readonly<Record<Fate, string>> = {
 };
 
 export function fateSentence(fate: Fate): string {
-  return fateWords[fate];
+  return fateSentences[fate];
 }
 
 const stageWords: Readonly<Record<Stage, string>> = {
