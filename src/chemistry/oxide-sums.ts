@@ -7,5 +7,7 @@ export function sumOfOxides(amounts: OxideAmounts): number {
 
 /** The sum of some of the oxides. */
 export function sumOf(amounts: OxideAmounts, some: readonly Oxide[]): number {
-  return some.reduce((sum, oxide) => sum + (amounts[oxide] ?? 0), 0);
+  let sum = 0;
+  for (const oxide of some) sum += amounts[oxide] ?? 0;
+  return sum;
 }

@@ -6,10 +6,12 @@ export function withPlaces(value: number, places: number): string {
   return Number(text) === 0 ? text.replace("-", "") : text.replace("-", "−");
 }
 
+const thousands = new Intl.NumberFormat("en");
+
 /** `1204` as `1,204`; decimals are left alone. */
 export function groupThousands(digits: string): string {
   const [whole = "", part] = digits.split(".");
-  const grouped = Number(whole).toLocaleString("en");
+  const grouped = thousands.format(Number(whole));
   return part === undefined ? grouped : `${grouped}.${part}`;
 }
 

@@ -91,10 +91,12 @@ export function isOxide(text: string): text is Oxide {
 
 /** The oxides of which there is some, in the order of `oxides`, each with its amount. */
 export function presentOxides(amounts: OxideAmounts): readonly (readonly [Oxide, number])[] {
-  return oxides.flatMap((oxide) => {
+  const present: (readonly [Oxide, number])[] = [];
+  for (const oxide of oxides) {
     const amount = amounts[oxide];
-    return amount === undefined || amount === 0 ? [] : [[oxide, amount] as const];
-  });
+    if (amount !== undefined && amount !== 0) present.push([oxide, amount]);
+  }
+  return present;
 }
 
 /** Oxide amounts made from a value for each oxide, in the order of `oxides`; zeros are left out. */

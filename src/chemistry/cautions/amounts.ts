@@ -1,13 +1,25 @@
 /** How much of something harmful a glaze holds. */
+import { rememberFor } from "../../terms/remember.ts";
 import { sumOfOxides } from "../oxide-sums.ts";
 import type { Ingredient } from "./ingredients.ts";
-import type { Substance } from "./substances.ts";
+import { type Substance, substances } from "./substances.ts";
 
 /** A material as it goes into a batch, in any unit of weight. */
 export interface WeighedIngredient {
   readonly ingredient: Ingredient;
   readonly weight: number;
 }
+
+/** The substances that some material holds, or may hold, in their order. */
+export function substancesIn(ingredients: readonly Ingredient[]): readonly Substance[] {
+  const held = new Set(ingredients.flatMap(substancesOf));
+  return substances.filter((substance) => held.has(substance));
+}
+
+/** Most recipes are of materials that many recipes have: each is asked once. */
+const substancesOf = rememberFor((ingredient: Ingredient) =>
+  substances.filter((substance) => amountIn(ingredient, substance) !== 0),
+);
 
 /** Per cent of a raw material as somebody wrote it; null where nobody knows how much. */
 export function amountIn(

@@ -1,12 +1,13 @@
 /** What to mind with materials in the bag, on the table and in the kiln. */
-import { amountIn } from "./amounts.ts";
+import { rememberFor } from "../../terms/remember.ts";
+import { amountIn, substancesIn } from "./amounts.ts";
 import { type Caution, filterClasses } from "./caution.ts";
 import { isHexavalent } from "./forms.ts";
 import type { Ingredient } from "./ingredients.ts";
 import { type Fume, fumes } from "./kiln-fumes.ts";
 import { type MineralHazard, mineralHazards } from "./minerals.ts";
 import { cancer, checked, commonPractice } from "./statement.ts";
-import { type Substance, substances } from "./substances.ts";
+import type { Substance } from "./substances.ts";
 import { listed, namesOf, saysOf, trueOf } from "./words.ts";
 
 /** Per cent of a raw material below which a metal in it is a trace. Common practice, no source. */
@@ -19,7 +20,7 @@ const masksAndGloves =
 export function cautionsOfHandling(ingredients: readonly Ingredient[]): readonly Caution[] {
   return [
     ...cautionOfHexavalent(ingredients),
-    ...substances.flatMap((substance) => cautionOfRaw(substance, ingredients)),
+    ...substancesIn(ingredients).flatMap((substance) => cautionOfRaw(substance, ingredients)),
     ...mineralHazards.flatMap((hazard) => cautionOfMineral(hazard, ingredients)),
     ...cautionOfSilica(ingredients),
     ...cautionOfGlass(ingredients),
@@ -55,8 +56,10 @@ function cautionOfRaw(
 
 const hexavalent = cancer("is hexavalent chromium, which is carcinogenic (group 1)", "100C");
 
+const mayBeHexavalent = rememberFor(isHexavalent);
+
 function cautionOfHexavalent(ingredients: readonly Ingredient[]): readonly Caution[] {
-  const holding = ingredients.filter(isHexavalent);
+  const holding = ingredients.filter(mayBeHexavalent);
   if (holding.length === 0) return [];
   return [
     {
@@ -71,11 +74,16 @@ function cautionOfHexavalent(ingredients: readonly Ingredient[]): readonly Cauti
   ];
 }
 
+const mineralsOf = rememberFor((ingredient: Ingredient) =>
+  mineralHazards.filter(({ isIn }) => isIn(ingredient)),
+);
+
 function cautionOfMineral(
-  { inShort, subject, isLoud, statements, isIn }: MineralHazard,
+  hazard: MineralHazard,
   ingredients: readonly Ingredient[],
 ): readonly Caution[] {
-  const found = ingredients.filter(isIn);
+  const { inShort, subject, isLoud, statements } = hazard;
+  const found = ingredients.filter((it) => mineralsOf(it).includes(hazard));
   if (found.length === 0) return [];
   return [
     {
@@ -157,9 +165,13 @@ function cautionOfSalt(ingredients: readonly Ingredient[]): readonly Caution[] {
   ];
 }
 
+const fumesOf = rememberFor((ingredient: Ingredient) =>
+  fumes.filter(({ isFrom }) => isFrom(ingredient)),
+);
+
 function cautionOfFumes(ingredients: readonly Ingredient[]): readonly Caution[] {
   const found = fumes.flatMap((fume): (Fume & { from: readonly Ingredient[] })[] => {
-    const from = ingredients.filter(fume.isFrom);
+    const from = ingredients.filter((it) => fumesOf(it).includes(fume));
     return from.length > 0 ? [{ ...fume, from }] : [];
   });
   if (found.length === 0) return [];

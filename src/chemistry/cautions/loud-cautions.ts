@@ -4,12 +4,13 @@ import {
   amountIn,
   formatHeld,
   isWhollyRead,
+  substancesIn,
   type WeighedIngredient,
 } from "./amounts.ts";
 import type { Caution } from "./caution.ts";
 import type { Ingredient } from "./ingredients.ts";
 import { commonPractice, type Source } from "./statement.ts";
-import { type Substance, substances } from "./substances.ts";
+import type { Substance } from "./substances.ts";
 import { listed, namesOf } from "./words.ts";
 
 /** Per cent of a material from which a poison in it is no trace any more. */
@@ -28,11 +29,10 @@ export function cautionsOfPoisons(
   ingredients: readonly Ingredient[],
   batch: readonly WeighedIngredient[] | null,
 ): readonly Caution[] {
-  return substances
+  return substancesIn(ingredients)
     .filter(({ isPoison }) => isPoison)
     .flatMap((substance) => {
       const holding = ingredients.filter((it) => amountIn(it, substance) !== 0);
-      if (holding.length === 0) return [];
       const isTrace = holding.every((it) => (amountIn(it, substance) ?? noTrace) < noTrace);
       return [isTrace ? traceOf(substance, holding) : poison(substance, holding, batch)];
     });
@@ -111,7 +111,8 @@ export function cautionsOfLoads(
   subject: string,
   batch: readonly WeighedIngredient[],
 ): readonly Caution[] {
-  const loads = substances.flatMap((substance): Load[] => {
+  const held = substancesIn(batch.map(({ ingredient }) => ingredient));
+  const loads = held.flatMap((substance): Load[] => {
     const { leachesFrom } = substance;
     if (leachesFrom === null) return [];
     const share = amountFired(batch, substance) / leachesFrom;
