@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterEach, beforeEach, expect, test } from "vitest";
+import { removeFolderNow } from "./support/remove-folder.ts";
 
 const setup = fileURLToPath(new URL("../src/setup.mjs", import.meta.url));
 const here = { os: [process.platform], cpu: [process.arch] };
@@ -26,7 +27,7 @@ beforeEach(() => {
   write("src/tilebook.mjs", 'console.log("tilebook", ...process.argv.slice(2), process.cwd());');
   write("npm-cli.js", 'console.log("npm", ...process.argv.slice(2));');
 });
-afterEach(() => rmSync(checkout, { recursive: true }));
+afterEach(() => removeFolderNow(checkout));
 
 function write(path: string, text: string): void {
   const file = join(checkout, path);

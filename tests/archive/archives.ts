@@ -7,6 +7,7 @@ import { readArchive } from "../../src/archive/read-archive.ts";
 import type { ReadArchive } from "../../src/reader/read-archive-files.ts";
 import type { Archive } from "../../src/records/archive.ts";
 import { reportAs } from "../../src/reporting/report.ts";
+import { removeFolderNow } from "../support/remove-folder.ts";
 
 export type Files = Readonly<Record<string, string | Uint8Array>>;
 
@@ -28,7 +29,7 @@ export function record(yaml: string, notes = ""): string {
 /** An empty folder that goes away when the test is over. */
 export function temporaryFolder(): string {
   const dir = fs.mkdtempSync(path.join(os.tmpdir(), "archive-"));
-  onTestFinished(() => fs.rmSync(dir, { recursive: true, force: true }));
+  onTestFinished(() => removeFolderNow(dir));
   return dir;
 }
 

@@ -1,4 +1,4 @@
-import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { mkdir, mkdtemp, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Findings } from "../../src/catalogue/findings.ts";
@@ -24,6 +24,7 @@ import {
   tile,
 } from "../checks/support.ts";
 import { spawnTilebook } from "../commands/tilebook.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 
 /**
  * Times what mixed glazes add to a build: the same archive with recipes and with jars in their
@@ -160,7 +161,7 @@ async function timeCommand(): Promise<number> {
     }
     return Math.min(...times);
   } finally {
-    await rm(folder, { recursive: true, force: true });
+    await removeFolder(folder);
   }
 }
 

@@ -1,8 +1,9 @@
 import { spawn } from "node:child_process";
-import { mkdir, mkdtemp, readdir, rm, writeFile } from "node:fs/promises";
+import { mkdir, mkdtemp, readdir, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import sharp from "sharp";
+import { removeFolder } from "../support/remove-folder.ts";
 import type { RunResult } from "./pictures-run.ts";
 
 /**
@@ -27,7 +28,7 @@ export async function run([count]: string[]): Promise<boolean> {
     const paths = await makePhotographs(folder, photographs);
     return report(photographs, await takeTurns(folder, paths));
   } finally {
-    await rm(folder, { recursive: true, force: true });
+    await removeFolder(folder);
   }
 }
 

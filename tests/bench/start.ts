@@ -7,7 +7,8 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { project } from "../house/files.ts";
-import { photograph, removeFolder, writeFolder } from "../support/archive-folder.ts";
+import { photograph, writeFolder } from "../support/archive-folder.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 
 /** Seconds of processor time. */
 const target = 0.6;

@@ -9,7 +9,8 @@ import { createServer } from "node:net";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, onTestFinished, test } from "vitest";
-import { removeFolder, soundFiles, writeFolder } from "../support/archive-folder.ts";
+import { soundFiles, writeFolder } from "../support/archive-folder.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 import { folderWith } from "./archives.ts";
 import { type Ended, ended, program, tilebook } from "./tilebook.ts";
 
@@ -72,7 +73,7 @@ const folders = fc
     },
     {
       weight: 1,
-      arbitrary: fc.constantFrom("recipes", "recipes/clays", "tiles/a/b", "x/".repeat(40) + "x"),
+      arbitrary: fc.constantFrom("recipes", "recipes/clays", "tiles/a/b", `${"x/".repeat(40)}x`),
     },
   )
   .map((path) => path.split("/").filter(Boolean).map(bytesOf));

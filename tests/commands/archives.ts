@@ -1,6 +1,7 @@
 /** Sound archives with something planted in them, each in a folder that goes when its test ends. */
 import { onTestFinished } from "vitest";
-import { type Files, removeFolder, soundFiles, writeFolder } from "../support/archive-folder.ts";
+import { type Files, soundFiles, writeFolder } from "../support/archive-folder.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 import { tilebook } from "./tilebook.ts";
 
 /** A folder with these files, for one test. */

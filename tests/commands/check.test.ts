@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { main } from "../../src/cli.ts";
-import { type Files, removeFolder, soundFiles, writeFolder } from "../support/archive-folder.ts";
+import { type Files, soundFiles, writeFolder } from "../support/archive-folder.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 
 const folders: string[] = [];
 

@@ -3,7 +3,8 @@ import { cp, readdir, readFile, rename, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import { encodePlanted } from "../photos/pictures.ts";
-import { removeFolder, writeFolder, writeInto } from "../support/archive-folder.ts";
+import { writeFolder, writeInto } from "../support/archive-folder.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 import { type Ended, tilebook } from "./tilebook.ts";
 
 const bought = ["tidewrack", "mist", "soot"].map((id) => [

@@ -5,7 +5,8 @@ import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { newArchive } from "../../src/commands/new-archive.ts";
-import { photograph, removeFolder, writeFolder, writeInto } from "../support/archive-folder.ts";
+import { photograph, writeFolder, writeInto } from "../support/archive-folder.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 
 const run = promisify(execFile);
 const project = fileURLToPath(new URL("../../", import.meta.url));

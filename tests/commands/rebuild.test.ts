@@ -2,7 +2,8 @@
 import { appendFile, readFile, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { photograph, removeFolder, writeFolder, writeInto } from "../support/archive-folder.ts";
+import { photograph, writeFolder, writeInto } from "../support/archive-folder.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 import { plantedFiles } from "./planted.ts";
 import { inodesOf, listFiles, sumsOf } from "./site-files.ts";
 import { tilebook } from "./tilebook.ts";

@@ -5,7 +5,6 @@ import {
   mkdirSync,
   mkdtempSync,
   readdirSync,
-  rmSync,
   symlinkSync,
   utimesSync,
   writeFileSync,
@@ -14,6 +13,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { removeFolderNow } from "../support/remove-folder.ts";
 
 /*
  * The command of a checkout, in a small one: it runs its sources as they are now, wherever it is
@@ -58,7 +58,7 @@ beforeAll(() => {
   write("plain/notes.md", "");
   write("other/tsconfig.json", JSON.stringify({ compilerOptions: { jsx: "react" } }));
 });
-afterAll(() => rmSync(folder, { recursive: true }));
+afterAll(() => removeFolderNow(folder));
 
 function write(path: string, text: string): void {
   const file = join(folder, path);

@@ -1,10 +1,11 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { compileInto } from "../../src/compiled/compile.mjs";
 import { codeOf } from "../../src/compiled/own-files.ts";
 import { project } from "../house/files.ts";
+import { removeFolderNow } from "../support/remove-folder.ts";
 
 let folder = "";
 let files: readonly string[] = [];
@@ -15,7 +16,7 @@ beforeAll(async () => {
     .filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath, entry.name));
 });
-afterAll(() => rmSync(folder, { recursive: true }));
+afterAll(() => removeFolderNow(folder));
 
 const programs = () => files.filter((file) => file.endsWith(".mjs"));
 const read = (file: string) => readFileSync(file, "utf8");

@@ -2,13 +2,8 @@
 import { request } from "node:http";
 import { onTestFinished, vi } from "vitest";
 import { openCopyStand } from "../../src/commands/crop.ts";
-import {
-  type Files,
-  photograph,
-  removeFolder,
-  soundFiles,
-  writeFolder,
-} from "../support/archive-folder.ts";
+import { type Files, photograph, soundFiles, writeFolder } from "../support/archive-folder.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 
 export interface Answer {
   readonly status: number;

@@ -5,7 +5,8 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import { spawnTilebook } from "../commands/tilebook.ts";
-import { removeFolder, soundFiles, writeFolder } from "../support/archive-folder.ts";
+import { soundFiles, writeFolder } from "../support/archive-folder.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 import { commandsIn, listDocs, writtenCommands } from "./commands.ts";
 
 const project = fileURLToPath(new URL("../../", import.meta.url));

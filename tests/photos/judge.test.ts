@@ -1,4 +1,4 @@
-import { mkdtemp, rm, utimes, writeFile } from "node:fs/promises";
+import { mkdtemp, utimes, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import sharp from "sharp";
@@ -6,6 +6,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import * as decode from "../../src/photos/decode.ts";
 import { judgePictures } from "../../src/photos/judge.ts";
 import { preparePictures } from "../../src/photos/prepare.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 import { encodeTile, FORMATS, openPixels, paintTile } from "./pictures.ts";
 
 let root: string;
@@ -18,7 +19,7 @@ beforeEach(async () => {
 
 afterEach(async () => {
   vi.restoreAllMocks();
-  await rm(root, { recursive: true, force: true });
+  await removeFolder(root);
 });
 
 async function writeSource(name: string, bytes: Uint8Array) {

@@ -1,10 +1,11 @@
 import fs, { chmodSync, statSync } from "node:fs";
-import { lstat, mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from "node:fs/promises";
+import { lstat, mkdir, mkdtemp, readdir, readFile, symlink, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { inspectPicture } from "../../src/photos/inspect.ts";
 import { scrubFile } from "../../src/photos/scrub/scrub-file.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 import { encodePages, encodePlanted, encodeTile, FORMATS } from "./pictures.ts";
 
 let folder: string;
@@ -15,7 +16,7 @@ beforeEach(async () => {
 
 afterEach(async () => {
   vi.restoreAllMocks();
-  await rm(folder, { recursive: true, force: true });
+  await removeFolder(folder);
 });
 
 async function plant(name: string, bytes: Uint8Array): Promise<string> {

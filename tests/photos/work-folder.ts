@@ -1,8 +1,9 @@
-import { mkdtemp, readdir, rm, utimes, writeFile } from "node:fs/promises";
+import { mkdtemp, readdir, utimes, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, vi } from "vitest";
 import { type Picture, type PictureSource, preparePictures } from "../../src/photos/prepare.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 
 /** A folder for each test, with a cache in it; both are gone afterwards. */
 export const work = { root: "", cacheDir: "" };
@@ -15,7 +16,7 @@ export function useWorkFolder(): void {
 
   afterEach(async () => {
     vi.useRealTimers();
-    await rm(work.root, { recursive: true, force: true });
+    await removeFolder(work.root);
   });
 }
 

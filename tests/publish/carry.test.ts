@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { carryOver, linkInto, writeOrCarry } from "../../src/publish/carry.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 
 let base: string;
 let last: string;
@@ -17,7 +18,7 @@ beforeEach(async () => {
   await writeFile(join(last, "data/tiles.json"), "[]\n");
 });
 
-afterEach(() => rm(base, { recursive: true, force: true }));
+afterEach(() => removeFolder(base));
 
 describe("what has not changed", () => {
   test("is carried over without being written", async () => {

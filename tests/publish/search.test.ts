@@ -1,11 +1,12 @@
 import { createHash } from "node:crypto";
-import { appendFile, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { appendFile, mkdtemp, readdir, readFile, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { h } from "preact";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import type { Page } from "../../src/publish/page.ts";
 import { writeSearch } from "../../src/publish/search.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 
 let base: string;
 
@@ -15,7 +16,7 @@ beforeEach(async () => {
 
 afterEach(async () => {
   vi.unstubAllEnvs();
-  await rm(base, { recursive: true, force: true });
+  await removeFolder(base);
 });
 
 function tile(code: string, words: string): Page {

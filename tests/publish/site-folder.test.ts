@@ -1,9 +1,10 @@
-import { mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from "node:fs/promises";
+import { mkdir, mkdtemp, readdir, readFile, symlink, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { checkSiteFolder, RefusedFolder } from "../../src/publish/site-folder.ts";
 import { openStaging, siteMark } from "../../src/publish/staging.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 
 let base: string;
 let archive: string;
@@ -15,7 +16,7 @@ beforeEach(async () => {
   await mkdir(join(archive, "recipes"));
 });
 
-afterEach(() => rm(base, { recursive: true, force: true }));
+afterEach(() => removeFolder(base));
 
 async function publish(out: string, words: string): Promise<void> {
   const folder = await checkSiteFolder(out, archive);

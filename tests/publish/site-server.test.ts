@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { type SiteServer, siteServer } from "../../src/publish/site-server.tsx";
+import { removeFolder } from "../support/remove-folder.ts";
 
 let base: string;
 let server: SiteServer;
@@ -39,7 +40,7 @@ beforeEach(async () => {
 
 afterEach(async () => {
   server.close();
-  await rm(base, { recursive: true, force: true });
+  await removeFolder(base);
 });
 
 /** Asks for a path just as it is written; `fetch` would tidy it. */

@@ -21,6 +21,7 @@ import {
   type Staging,
   StagingLost,
 } from "../../src/publish/staging.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 import { failOn } from "./failing-disk.ts";
 
 let base: string;
@@ -31,7 +32,7 @@ beforeEach(async () => {
   out = join(base, "site");
 });
 
-afterEach(() => rm(base, { recursive: true, force: true }));
+afterEach(() => removeFolder(base));
 
 /** A site of two files with the same words, as a whole one has. */
 async function open(words: string): Promise<Staging> {

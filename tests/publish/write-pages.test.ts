@@ -6,6 +6,7 @@ import { h } from "preact";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { definePage, type Page } from "../../src/publish/page.ts";
 import { renderPage, writePages } from "../../src/publish/write-pages.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 
 let base: string;
 let last: string;
@@ -23,7 +24,7 @@ beforeEach(async () => {
 
 afterEach(async () => {
   vi.restoreAllMocks();
-  await rm(base, { recursive: true, force: true });
+  await removeFolder(base);
 });
 
 function Words({ words }: { words: string }) {

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { parseText } from "../../src/archive/parse-text.ts";
 import { parseYaml } from "../../src/reader/parse-yaml.ts";
 import { readWith, record, sound, tell, tellOf } from "../archive/archives.ts";
+import { processorTimeOf } from "../support/processor-time.ts";
 
 /** What is told of a tile with these fields. */
 const tellOfFields = (yaml: string) => tellOf({ "tiles/WL-002.md": record(yaml) });
@@ -275,9 +276,11 @@ describe("YAML meant to hurt", () => {
     const lines = ["a0: &a0 [x, x, x, x, x, x, x, x, x]"];
     for (let i = 1; i <= 20; i += 1)
       lines.push(`a${i}: &a${i} [${Array.from({ length: 9 }, () => `*a${i - 1}`).join(", ")}]`);
-    const start = performance.now();
-    const told = await tellOfFields(lines.join("\n"));
-    expect(performance.now() - start).toBeLessThan(2000);
+    let told = "";
+    const time = await processorTimeOf(async () => {
+      told = await tellOfFields(lines.join("\n"));
+    });
+    expect(time).toBeLessThan(2000);
     expect(told.match(/too-many-aliases/gu)).toHaveLength(1);
   });
 
@@ -297,11 +300,10 @@ describe("YAML meant to hurt", () => {
     `);
   });
 
-  it("a hundred thousand brackets are refused, and quickly", () => {
+  it("a hundred thousand brackets are refused, and quickly", async () => {
     for (const deep of ["[".repeat(100_000), "- ".repeat(100_000), "{a: ".repeat(60_000)]) {
-      const start = performance.now();
-      expect(parseYaml(`a: ${deep}`).source).toBeNull();
-      expect(performance.now() - start).toBeLessThan(5000);
+      const time = await processorTimeOf(() => expect(parseYaml(`a: ${deep}`).source).toBeNull());
+      expect(time).toBeLessThan(5000);
     }
   });
 

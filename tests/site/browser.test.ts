@@ -1,9 +1,10 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { fileAddress, launchBrowser, siteTest } from "../support/browser.ts";
 import { findBrowser, unpackBrowser } from "../support/find-browser.ts";
+import { removeFolderNow } from "../support/remove-folder.ts";
 
 const page = (script: string) =>
   `<!doctype html><title>Tiles</title><p>as written</p><script>${script}</script>`;
@@ -17,7 +18,7 @@ beforeAll(() => {
   );
   writeFileSync(join(folder, "404.html"), "<!doctype html><title>Not here</title>");
 });
-afterAll(() => rmSync(folder, { recursive: true }));
+afterAll(() => removeFolderNow(folder));
 
 siteTest("a page served under a path runs its scripts", async ({ open, serve }) => {
   const site = await serve(folder, "/glazes/");

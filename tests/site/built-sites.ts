@@ -9,11 +9,11 @@ import { listFiles } from "../commands/site-files.ts";
 import {
   type Files,
   photograph,
-  removeFolder,
   soundFiles,
   writeFolder,
   writeInto,
 } from "../support/archive-folder.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 
 const project = fileURLToPath(new URL("../../", import.meta.url));
 

@@ -1,5 +1,5 @@
 /** Small whole archives in a folder of their own, for tests of commands. */
-import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { mkdir, mkdtemp, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import sharp from "sharp";
@@ -25,11 +25,6 @@ export async function writeInto(folder: string, files: Files): Promise<void> {
     await mkdir(dirname(join(folder, path)), { recursive: true });
     await writeFile(join(folder, path), content);
   }
-}
-
-/** Tried again for a while: some disks keep a name for a moment after its file was closed. */
-export function removeFolder(folder: string): Promise<void> {
-  return rm(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
 }
 
 /** A sound archive that has one of everything: two sets, one of them unlisted. */
