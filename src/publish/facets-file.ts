@@ -48,6 +48,9 @@ export interface Facets {
   /** Places in `names`: the glazes of a tile, top coat first. */
   readonly titles: readonly number[];
   readonly names: readonly string[];
+  /** Places in `outcomes`: what came out of a tile, as its card says it. */
+  readonly came: readonly number[];
+  readonly outcomes: readonly string[];
   /** Address of a small picture; empty where there is none. */
   readonly pictures: readonly string[];
   readonly columns: Readonly<Record<FacetName, FacetColumn>>;

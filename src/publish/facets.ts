@@ -1,5 +1,6 @@
 /** Makes the file that the wall is filtered with. */
 import { trustSentence } from "../../templates/words/colour/measured.ts";
+import { outcomeLine } from "../../templates/words/tile/card.ts";
 import { namesTopFirst } from "../../templates/words/tile/stack.ts";
 import type { ColourTrust } from "../catalogue/colours/trust.ts";
 import type { CatalogueTile } from "../catalogue/tiles.ts";
@@ -14,19 +15,21 @@ import {
   type HundredthsColumn,
   type Trust,
 } from "./facets-file.ts";
+import { outcomeOf } from "./pages/site.ts";
 import { thumbnailUrl } from "./pages/tiles.ts";
 
 export function makeFacets(catalogue: Catalogue): Facets {
   const { tiles } = catalogue;
-  const titles = tiles.map(namesTopFirst);
-  const names = [...new Set(titles)];
-  const placeOf = new Map(names.map((name, i) => [name, i]));
+  const [titles, names] = inDictionary(tiles.map(namesTopFirst));
+  const [came, outcomes] = inDictionary(tiles.map((tile) => outcomeLine(outcomeOf(tile))));
   const valuesOf = facetsOfTiles(catalogue);
   return {
     codes: tiles.map((tile) => tile.id),
     urls: tiles.map((tile) => tile.url),
-    titles: titles.map((title) => placeOf.get(title) ?? 0),
+    titles,
     names,
+    came,
+    outcomes,
     pictures: tiles.map((tile) => thumbnailUrl(tile) ?? ""),
     columns: Object.fromEntries(
       facetNames.map((name) => [name, makeColumn(tiles, valuesOf[name])]),
@@ -34,6 +37,13 @@ export function makeFacets(catalogue: Catalogue): Facets {
     lab: [labColumn(tiles, 0), labColumn(tiles, 1), labColumn(tiles, 2)],
     trust: makeTrust(catalogue.trust),
   };
+}
+
+/** Each text as its place among all that occur, and these. */
+function inDictionary(texts: readonly string[]): [places: number[], words: string[]] {
+  const words = [...new Set(texts)];
+  const placeOf = new Map(words.map((word, i) => [word, i]));
+  return [texts.map((text) => placeOf.get(text) ?? 0), words];
 }
 
 /** The facets as a classic script, which a page opened from a folder can load as well. */

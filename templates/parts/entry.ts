@@ -1,7 +1,7 @@
 /** A tile as it stands on a wall, in a strip, in a list. */
 import type { Stage } from "../../src/terms/choices.ts";
 import type { LayerView } from "../drawing/layer-view.ts";
-import type { CardOutcomeFacts } from "./card-outcome.tsx";
+import type { CardOutcomeFacts } from "../words/tile/card.ts";
 import type { SmallPicture } from "./photograph.tsx";
 
 export interface TileEntry {

@@ -120,6 +120,8 @@ function makeFacets(): Facets {
     urls: ids.map((id) => `tiles/${id.toLowerCase()}.html`),
     titles: ids.map(() => Math.floor(random() * 40)),
     names: Array.from({ length: 40 }, (_, i) => `Glaze ${i} over glaze ${i + 1}`),
+    came: ids.map(() => Math.floor(random() * 400)),
+    outcomes: Array.from({ length: 400 }, (_, i) => `satin, ran ${i} mm, again: yes`),
     pictures: ids.map(() => ""),
     columns: Object.fromEntries(columns) as unknown as Facets["columns"],
     ...makeColours(random),

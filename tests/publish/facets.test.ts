@@ -62,6 +62,11 @@ describe("the facets file", () => {
     ]);
   });
 
+  test("says what came out as the cards of the wall do", () => {
+    const said = facets.came.map((place) => facets.outcomes[place]);
+    expect(said).toEqual(["gloss and satin, crawling", "gloss and satin", ""]);
+  });
+
   test("tells the glaze on top, the ones lain over, and those anywhere", () => {
     expect(valuesOf("T-1", "top")).toEqual(["chalk"]);
     expect(valuesOf("T-1", "over")).toEqual(["soot"]);

@@ -4,15 +4,21 @@ import { describe, expect, test } from "vitest";
 import { makeCatalogue } from "../../src/catalogue/make.ts";
 import { listPages } from "../../src/publish/pages/all.ts";
 import type { Result } from "../../src/records/tile.ts";
-import { CardOutcome, type CardOutcomeFacts } from "../../templates/parts/card-outcome.tsx";
+import { CardOutcome } from "../../templates/parts/card-outcome.tsx";
+import { type CardOutcomeFacts, outcomeLine } from "../../templates/words/tile/card.ts";
 import { archive, coat, glaze, tile } from "../checks/support.ts";
 
 const nothing: CardOutcomeFacts = { surface: [], run: null, faults: [], again: null, fate: null };
 
 const words = (markup: string) => markup.replace(/<[^>]*>/gu, "").replace(/&nbsp;|\u00a0/gu, " ");
 
-const line = (facts: Partial<CardOutcomeFacts>) =>
-  words(renderToString(<CardOutcome of={{ ...nothing, ...facts }} />));
+/** On a card that was built, and on one that the wall's script makes. */
+const line = (facts: Partial<CardOutcomeFacts>) => {
+  const all = { ...nothing, ...facts };
+  const built = words(renderToString(<CardOutcome of={all} />));
+  expect(words(outcomeLine(all))).toBe(built);
+  return built;
+};
 
 describe("a card says what came out", () => {
   test("surface, how far it ran, faults and the verdict, in words", () => {

@@ -71,7 +71,9 @@ function caption(item: Element, words: string | undefined): void {
   else item.querySelector(".names")?.before(element("span", { class: "apart" }, words));
 }
 
-function makeItem({ codes, urls, titles, names, pictures }: Facets, tile: number, root: string) {
+function makeItem(facets: Facets, tile: number, root: string) {
+  const { codes, urls, titles, names, pictures, came, outcomes } = facets;
+  const outcome = outcomes[came[tile] ?? 0] ?? "";
   const picture = pictures[tile] ?? "";
   const image = element("img", { src: root + picture, alt: "", loading: "lazy" });
   const photograph = element("span", { class: picture ? "photograph" : "photograph none" });
@@ -85,6 +87,7 @@ function makeItem({ codes, urls, titles, names, pictures }: Facets, tile: number
       photograph,
       element("span", { class: "code" }, codes[tile] ?? ""),
       element("span", { class: "names" }, names[titles[tile] ?? 0] || "No glaze"),
+      ...(outcome ? [element("span", { class: "came" }, outcome)] : []),
     ),
   );
 }

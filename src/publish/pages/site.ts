@@ -6,6 +6,7 @@ import type { TileEntry } from "../../../templates/parts/entry.ts";
 import type { Frame } from "../../../templates/parts/frame.ts";
 import { toSmallPicture } from "../../../templates/parts/photograph.tsx";
 import type { WaitingRecord } from "../../../templates/words/site/waiting.ts";
+import type { CardOutcomeFacts } from "../../../templates/words/tile/card.ts";
 import { namesTopFirst } from "../../../templates/words/tile/stack.ts";
 import { paintFinder } from "../../catalogue/colours/glaze-paint.ts";
 import type { CatalogueFiring } from "../../catalogue/kilns/firings.ts";
@@ -69,7 +70,9 @@ export function makeSite(catalogue: Catalogue, place: SitePlace): Site {
   };
 }
 
-function outcomeOf({ surface, faults, again, fate, results }: CatalogueTile) {
+/** What a card says of a tile. */
+export function outcomeOf(tile: CatalogueTile): CardOutcomeFacts {
+  const { surface, faults, again, fate, results } = tile;
   return { surface, faults, again, fate, run: results.at(-1)?.run ?? null };
 }
 
