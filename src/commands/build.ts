@@ -77,7 +77,7 @@ export async function buildSite(options: BuildOptions): Promise<Built> {
     return { code: exitCodes.faulty, faults, address };
   }
   const sites = chooseSites(ready, options, waitingOf(examined, ready));
-  const published = await publishSites(sites, siteFolder, {
+  const published = await publishSites(sites, siteFolder, cacheDir, {
     stage: progress.stage,
     pictureFile: ready.photographs.fileOf,
   });

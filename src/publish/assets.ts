@@ -2,13 +2,10 @@
 import { readdir, readFile } from "node:fs/promises";
 import { join, relative, sep } from "node:path";
 import { compiledFolder } from "../compiled/own-files.ts";
-import { writeOrCarry } from "./carry.ts";
-import type { Target } from "./staging.ts";
 
-/** Writes every asset that a page may ask for into `assets/`. */
-export async function writeAssets(target: Target): Promise<void> {
-  for (const [name, contents] of await readAssets("site"))
-    await writeOrCarry(target, join("assets", name), contents);
+/** Every asset that a page may ask for, by its path beneath `assets/`. */
+export function readSiteAssets(): Promise<ReadonlyMap<string, Uint8Array>> {
+  return readAssets("site");
 }
 
 /** What the page at the copy stand asks for, by its address beneath `assets/`. */

@@ -60,6 +60,8 @@ export interface Facets {
    */
   readonly lab: readonly [L: HundredthsColumn, a: HundredthsColumn, b: HundredthsColumn];
   readonly trust: Trust;
+  /** Folders of indexes for words that are searched together with the one in `pagefind/`. */
+  readonly shards: readonly string[];
 }
 
 /** How far colour differences can be trusted here. */

@@ -18,7 +18,10 @@ import {
 import { outcomeOf } from "./pages/site.ts";
 import { thumbnailUrl } from "./pages/tiles.ts";
 
-export function makeFacets(catalogue: Catalogue): Facets {
+/**
+ * @param shards the folders of all indexes for words but the first
+ */
+export function makeFacets(catalogue: Catalogue, shards: readonly string[] = []): Facets {
   const { tiles } = catalogue;
   const [titles, names] = inDictionary(tiles.map(namesTopFirst));
   const [came, outcomes] = inDictionary(tiles.map((tile) => outcomeLine(outcomeOf(tile))));
@@ -36,6 +39,7 @@ export function makeFacets(catalogue: Catalogue): Facets {
     ) as Record<FacetName, FacetColumn>,
     lab: [labColumn(tiles, 0), labColumn(tiles, 1), labColumn(tiles, 2)],
     trust: makeTrust(catalogue.trust),
+    shards,
   };
 }
 
@@ -47,8 +51,8 @@ function inDictionary(texts: readonly string[]): [places: number[], words: strin
 }
 
 /** The facets as a classic script, which a page opened from a folder can load as well. */
-export function makeFacetsScript(catalogue: Catalogue): string {
-  return `self.tilebookFacets=${JSON.stringify(makeFacets(catalogue))};\n`;
+export function makeFacetsScript(catalogue: Catalogue, shards: readonly string[]): string {
+  return `self.tilebookFacets=${JSON.stringify(makeFacets(catalogue, shards))};\n`;
 }
 
 function labColumn(tiles: readonly CatalogueTile[], axis: 0 | 1 | 2): HundredthsColumn {

@@ -19,17 +19,23 @@ export interface Page {
   readonly component: (props: never) => VNode;
   /** Plain values: texts, numbers, true and false, null, and lists and objects of them. */
   readonly props: object;
-  /** Left out of search, feed and sitemap where null. */
-  readonly search: SearchEntry | null;
+  /** What is to be found on it, from the props alone; left out of search, feed and sitemap where null. */
+  readonly search: ((props: never) => SearchEntry) | null;
 }
 
 /** A page whose props are those that its component asks for. */
 interface PageOf<Props extends object> extends Page {
   readonly component: (props: Props) => VNode;
   readonly props: NoInfer<Props>;
+  readonly search: ((props: NoInfer<Props>) => SearchEntry) | null;
 }
 
 /** Puts a page together; the type check sees to it that component and props fit. */
 export function definePage<Props extends object>(page: PageOf<Props>): Page {
   return page;
+}
+
+/** What a search should find on a page; null where it is to find nothing there. */
+export function searchEntryOf({ props, search }: Page): SearchEntry | null {
+  return search?.(props as never) ?? null;
 }

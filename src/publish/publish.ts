@@ -5,17 +5,20 @@
  */
 import { join } from "node:path";
 import type { Catalogue } from "../catalogue/types.ts";
-import { writeAssets } from "./assets.ts";
-import { linkInto, writeOrCarry } from "./carry.ts";
+import { readSiteAssets } from "./assets.ts";
+import { linkInto, type Place, writeOrCarry } from "./carry.ts";
 import { type DataFile, makeDataFiles } from "./data/files.ts";
 import { makeFacetsScript } from "./facets.ts";
 import { makeFeed } from "./feed.ts";
+import { type FiledPage, filePages, fileUnder } from "./filed-page.ts";
+import { openLedger } from "./ledger.ts";
 import type { Page } from "./page.ts";
 import { listPages } from "./pages/all.ts";
 import type { SitePlace } from "./pages/site.ts";
 import { writeSearch } from "./search.ts";
+import { furtherShards } from "./search-shards.ts";
 import { makeSitemap } from "./sitemap.ts";
-import { openStaging, type Staging } from "./staging.ts";
+import { openStaging } from "./staging.ts";
 import { type PageCounts, writePages } from "./write-pages.ts";
 
 export interface SiteRequest extends SitePlace {
@@ -34,79 +37,94 @@ export interface Published extends PageCounts {
   readonly searchMade: boolean;
 }
 
-/** Where one of the sites is made. */
-type Place = Pick<Staging, "folder" | "last" | "emptyFolder">;
+/** A site with its pages, before anything of it is written. */
+interface FiledSite extends SiteRequest {
+  readonly pages: readonly FiledPage[];
+}
 
 /**
  * Writes all sites into a folder, which takes the place of the last one only when all is done.
  *
  * @param siteFolder a folder that `checkSiteFolder` has approved
+ * @param cacheDir where it is remembered of what the files of the last site were made
  */
 export async function publishSites(
   sites: readonly SiteRequest[],
   siteFolder: string,
+  cacheDir: string,
   effects: PublishEffects,
 ): Promise<Published> {
   const staging = await openStaging(siteFolder);
   try {
-    const counts = [];
-    for (const site of sites) {
-      counts.push(await publishOne(site, within(staging, site.under), effects));
-    }
+    const { folder, last, emptyFolder } = staging;
+    const place = { folder, last, ledger: await openLedger(cacheDir, siteFolder) };
+    const published = await writeSites(sites, place, emptyFolder, effects);
+    await place.ledger.store(folder);
     effects.stage("put the site in place");
     await staging.publish();
-    return counts.reduce(addCounts);
+    return published;
   } catch (error) {
     await staging.discard();
     throw error;
   }
 }
 
-function within(staging: Staging, under: string): Place {
-  const { folder, last, emptyFolder } = staging;
-  return { folder: join(folder, under), last: last && join(last, under), emptyFolder };
-}
-
-function addCounts(a: Published, b: Published): Published {
-  return {
-    written: a.written + b.written,
-    carriedOver: a.carriedOver + b.carriedOver,
-    searchMade: a.searchMade || b.searchMade,
-  };
-}
-
-async function publishOne(
-  { catalogue, ...place }: SiteRequest,
-  target: Place,
+/** Words are indexed by another process, while this one renders and writes. */
+async function writeSites(
+  sites: readonly SiteRequest[],
+  place: Place,
+  emptyFolder: string,
   effects: PublishEffects,
 ): Promise<Published> {
   effects.stage("write pages");
-  const pages = listPages(catalogue, place);
-  const counts = await writePages(pages, target, target.emptyFolder);
-  effects.stage("write pictures, data and styles");
-  await writePictures(catalogue, target, effects);
-  await writeAssets(target);
-  for (const { path, content } of dataOf(catalogue, pages)) {
-    await writeOrCarry(target, path, content);
+  const filed = sites.map((site) => ({
+    ...site,
+    pages: filePages(listPages(site.catalogue, site), site.under, place.ledger),
+  }));
+  const search = writeSearch(filed, place);
+  const ended = search.catch(() => undefined);
+  try {
+    const counts = await writePages(
+      filed.flatMap(({ pages }) => pages),
+      place,
+      emptyFolder,
+    );
+    effects.stage("write pictures, data and styles");
+    const assets = await readSiteAssets();
+    for (const site of filed) writeRest(site, assets, place, effects);
+    effects.stage("index the words");
+    return { ...counts, searchMade: await search };
+  } finally {
+    // Whoever gives up takes the folder away: nobody may still write there.
+    await ended;
   }
-  effects.stage("index the words");
-  return { ...counts, searchMade: await writeSearch(pages, target) };
+}
+
+/** Pictures, styles and scripts, and data files of a site. */
+function writeRest(
+  { catalogue, under, pages }: FiledSite,
+  assets: ReadonlyMap<string, Uint8Array>,
+  place: Place,
+  { pictureFile }: PublishEffects,
+): void {
+  const pictures = catalogue.tiles.flatMap((tile) => tile.pictures);
+  const urls = new Set(pictures.flatMap((picture) => picture.files.map((file) => file.url)));
+  for (const url of urls) linkInto(pictureFile(url), join(place.folder, fileUnder(under, url)));
+  for (const [name, content] of assets)
+    writeOrCarry(place, fileUnder(under, `assets/${name}`), content);
+  for (const { path, content } of dataOf(
+    catalogue,
+    pages.map(({ page }) => page),
+  ))
+    writeOrCarry(place, fileUnder(under, path), content);
 }
 
 /** The data files, sitemap and feed of a site: an unlisted set is absent from them; its wall can be filtered all the same. */
 export function dataOf(catalogue: Catalogue, pages: readonly Page[]): readonly DataFile[] {
-  const facets = { path: "data/facets.js", content: makeFacetsScript(catalogue) };
+  const records = pages.filter(({ search }) => search !== null).length;
+  const content = makeFacetsScript(catalogue, furtherShards(records));
+  const facets = { path: "data/facets.js", content };
   if (catalogue.studio.unlisted) return [facets];
   const forOthers = [...makeSitemap(catalogue.studio, pages), ...makeFeed(catalogue)];
   return [facets, ...makeDataFiles(catalogue), ...forOthers];
-}
-
-async function writePictures(
-  catalogue: Catalogue,
-  target: Place,
-  { pictureFile }: PublishEffects,
-): Promise<void> {
-  const pictures = catalogue.tiles.flatMap((tile) => tile.pictures);
-  const urls = new Set(pictures.flatMap((picture) => picture.files.map((file) => file.url)));
-  for (const url of urls) await linkInto(pictureFile(url), join(target.folder, url));
 }

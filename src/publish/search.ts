@@ -1,119 +1,134 @@
-/** The index for finding words: Pagefind's, under `pagefind/`. */
-import { createHash } from "node:crypto";
-import { existsSync } from "node:fs";
-import { readdir, readFile, rm } from "node:fs/promises";
+/**
+ * The index for finding words: Pagefind's, under `pagefind/`. That of a large site is cut into shards,
+ * which a browser searches together, so that an edit remakes one of them.
+ */
+import { readdirSync, rmSync } from "node:fs";
 import { join, relative, sep } from "node:path";
-import * as pagefind from "pagefind";
 import { readOwnPackage } from "../compiled/own-files.ts";
 import { hasCode } from "../disk/machine-error.ts";
-import { isNoted, noteMade } from "../disk/own-notes.ts";
-import { linkInto, writeOrCarry } from "./carry.ts";
-import type { Page } from "./page.ts";
-import type { Target } from "./staging.ts";
+import { carryUnchanged, type Place, writeOrCarry } from "./carry.ts";
+import { type FiledPage, fileUnder } from "./filed-page.ts";
+import { searchEntryOf } from "./page.ts";
+import { type IndexFile, type IndexRecord, makeIndexes } from "./pagefind-index.ts";
+import { shardsOf } from "./search-shards.ts";
+import { sumOf } from "./sum.ts";
 
-const indexFolder = "pagefind";
+/** The site whose pages are indexed. */
+export interface SearchedSite {
+  /** Its folder beneath the root. */
+  readonly under: string;
+  readonly pages: readonly FiledPage[];
+}
+
+/** One index of Pagefind's. */
+interface Shard {
+  /** Relative to the root of the whole. */
+  readonly folder: string;
+  /** The sum of all that it is made of. */
+  readonly key: string;
+  readonly records: () => readonly IndexRecord[];
+  /** Whether a browser loads Pagefind's code from here; the other shards are joined to this one. */
+  readonly isFirst: boolean;
+}
 
 /**
- * Indexes the pages that have words to be found.
+ * Indexes the pages of sites that have words to be found. Pagefind does so in a process of its own:
+ * let it work while pages are written.
  *
- * @returns true where the index was made anew
+ * @returns true where an index was made anew
  * @throws where Pagefind reports an error of its own
  */
-export async function writeSearch(pages: readonly Page[], target: Target): Promise<boolean> {
-  const records = pages.flatMap(toRecord);
+export async function writeSearch(sites: readonly SearchedSite[], place: Place): Promise<boolean> {
+  const shards = sites.flatMap(listShards);
+  const changed = shards.filter((shard) => !carryShard(shard, place));
+  if (changed.length > 0)
+    await makeIndexes(changed, (shard, files) => writeShard(shard, files, place));
+  return changed.length > 0;
+}
+
+function listShards({ under, pages }: SearchedSite): readonly Shard[] {
   // Another Pagefind makes another index of the same words.
   const version = readOwnPackage().dependencies.pagefind;
-  const madeOf = sumOf(JSON.stringify([version, records]));
-  if (target.last !== null && (await carryIndex(target.last, target.folder, madeOf))) return false;
-  for (const { path, content } of await orDeath(makeIndex(records)))
-    await writeOrCarry(target, `${indexFolder}/${path}`, content);
-  noteMade(await describeIndex(join(target.folder, indexFolder), madeOf));
+  const found = pages.filter(({ words }) => words !== "");
+  return shardsOf(found).map(({ folder, pages: own }, i) => ({
+    folder: fileUnder(under, folder),
+    key: sumOf(
+      JSON.stringify([version, i === 0, own.map(({ page, words }) => [page.path, words])]),
+    ),
+    records: () => own.flatMap(toRecord),
+    isFirst: i === 0,
+  }));
+}
+
+function toRecord({ page }: FiledPage): IndexRecord[] {
+  const entry = searchEntryOf(page);
+  if (entry === null) return [];
+  const { title, kind, words, picture } = entry;
+  const meta = { title, kind, ...(picture && { picture }) };
+  return [{ url: page.path, content: `${title} ${words}`, language: "en", meta }];
+}
+
+/**
+ * Carries a shard over, if it was made here of the same and no file of it was touched since. It holds
+ * code: one that came with somebody's site is not believed.
+ */
+function carryShard({ folder, key }: Shard, place: Place): boolean {
+  const { last, ledger } = place;
+  if (last === null) return false;
+  const files = listShard(join(last, folder));
+  const whole = wholeOf(key, files);
+  if (ledger.findWhole(folder) !== whole) return false;
+  if (!files.every((file) => carryUnchanged(place, `${folder}/${file}`, key))) {
+    for (const file of files) rmSync(join(place.folder, folder, file), { force: true });
+    return false;
+  }
+  ledger.noteWhole(folder, whole);
   return true;
 }
 
-/**
- * Carries the last index over, if it was made here of the same and no file of it was touched since.
- * It holds code: one that came with somebody's site is not believed.
- */
-async function carryIndex(last: string, folder: string, madeOf: string): Promise<boolean> {
-  const [before, index] = [join(last, indexFolder), join(folder, indexFolder)];
+/** The sum of what a shard was made of, and of the names of its files. */
+function wholeOf(key: string, files: readonly string[]): string {
+  return sumOf(`${key}\n${[...files].sort().join("\n")}`);
+}
+
+/** The files of a shard, as paths in its folder; none where there is no such folder. */
+function listShard(folder: string): string[] {
   try {
-    for (const file of await listIndex(before))
-      await linkInto(join(before, file), join(index, file));
+    return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+      if (entry.isFile()) return [entry.name];
+      if (!partsOfAShard.includes(entry.name)) return [];
+      return listFiles(join(folder, entry.name)).map((file) => `${entry.name}/${file}`);
+    });
   } catch (error) {
     // There was none, or another build put its own site there meanwhile.
-    if (!hasCode(error, "ENOENT", "ENOTDIR")) throw error;
+    if (hasCode(error, "ENOENT", "ENOTDIR")) return [];
+    throw error;
   }
-  if (existsSync(index) && isNoted(await describeIndex(index, madeOf))) return true;
-  await rm(index, { recursive: true, force: true });
-  return false;
 }
 
-/** The sum of what an index was made of, and of every file in it. */
-async function describeIndex(index: string, madeOf: string): Promise<string> {
-  const sum = createHash("sha256");
-  for (const file of await listIndex(index))
-    sum.update(`${file}\n${sumOf(await readFile(join(index, file)))}\n`);
-  return sumOf(`${madeOf}\n${sum.digest("hex")}`);
-}
+/** The folders that Pagefind makes in an index; those of other shards may lie beside them. */
+const partsOfAShard = ["filter", "fragment", "index"];
 
-/** The files of an index, as paths in it, in an order that is everywhere the same. */
-async function listIndex(index: string): Promise<string[]> {
-  const entries = await readdir(index, { recursive: true, withFileTypes: true });
-  return entries
+function listFiles(folder: string): string[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
-    .map((entry) => relative(index, join(entry.parentPath, entry.name)).split(sep).join("/"))
-    .sort();
+    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join("/"));
 }
 
-function sumOf(content: string | Uint8Array): string {
-  return createHash("sha256").update(content).digest("hex");
+function writeShard({ folder, key, isFirst }: Shard, all: readonly IndexFile[], place: Place) {
+  const files = all.filter(({ path }) => !isSpare(path, isFirst));
+  for (const { path, content } of files) writeOrCarry(place, `${folder}/${path}`, content, key);
+  place.ledger.noteWhole(
+    folder,
+    wholeOf(
+      key,
+      files.map(({ path }) => path),
+    ),
+  );
 }
 
-type Record = Parameters<pagefind.PagefindIndex["addCustomRecord"]>[0];
-
-function toRecord({ path, search }: Page): Record[] {
-  if (search === null) return [];
-  const { title, kind, words, picture } = search;
-  const meta = { title, kind, ...(picture && { picture }) };
-  return [{ url: path, content: `${title} ${words}`, language: "en", meta }];
-}
-
-/** Pagefind's own writing is not asked for: a full disk ends it without a word. */
-async function makeIndex(records: readonly Record[]): Promise<readonly pagefind.IndexFile[]> {
-  try {
-    const { index, errors } = await pagefind.createIndex({});
-    if (!index) throw new SearchError(errors);
-    for (const record of records) refuseErrors((await index.addCustomRecord(record)).errors);
-    const made = await index.getFiles();
-    refuseErrors(made.errors);
-    return made.files;
-  } catch (error) {
-    throw error instanceof SearchError ? error : new SearchError([String(error)]);
-  } finally {
-    await pagefind.close();
-  }
-}
-
-/**
- * Pagefind works in a process of its own. Should that be ended, for want of memory say, its
- * promises never settle, and this process would run out of work and end as if nothing had happened.
- */
-function orDeath<T>(work: Promise<T>): Promise<T> {
-  return new Promise((resolve, reject) => {
-    const died = () => reject(new SearchError(["Pagefind was ended before it was done"]));
-    process.once("beforeExit", died);
-    work.then(resolve, reject).finally(() => process.off("beforeExit", died));
-  });
-}
-
-function refuseErrors(errors: readonly string[]): void {
-  if (errors.length > 0) throw new SearchError(errors);
-}
-
-class SearchError extends Error {
-  override readonly name = "SearchError";
-  constructor(errors: readonly string[]) {
-    super(`The search index could not be made: ${errors.join("; ")}`);
-  }
+/** Pagefind's ready-made boxes, which no page here loads; and its code, which the first shard runs for all. */
+function isSpare(path: string, isFirst: boolean): boolean {
+  if (/^pagefind-(ui|modular-ui|component-ui|highlight)\./u.test(path)) return true;
+  return !isFirst && /^(pagefind\.js|pagefind-worker\.js|wasm\..*)$/u.test(path);
 }

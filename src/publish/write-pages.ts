@@ -1,16 +1,17 @@
-/** Pages to disk, by way of Eleventy: only those that changed since the last site. */
+/** Pages to disk, by way of Eleventy: only those that changed since the last site are rendered, each once. */
 import { mkdir } from "node:fs/promises";
 import { relative } from "node:path";
 import Eleventy from "@11ty/eleventy";
 import { h } from "preact";
 import { renderToString } from "preact-render-to-string";
-import { carryOver } from "./carry.ts";
+import { carryUnchanged, type Place } from "./carry.ts";
+import type { FiledPage } from "./filed-page.ts";
 import type { Page } from "./page.ts";
-import type { Target } from "./staging.ts";
+import { sumOf } from "./sum.ts";
 
 /** A page as HTML, the whole document. */
-export function renderPage(page: Page): string {
-  return `<!doctype html>\n${showTurningSigns(renderToString(h(page.component, page.props as never)))}\n`;
+export function renderPage({ component, props }: Page): string {
+  return `<!doctype html>\n${showTurningSigns(renderToString(h(component, props as never)))}\n`;
 }
 
 /** Signs that turn letters around are shown by their codes, so that what is read is what was written. */
@@ -27,54 +28,42 @@ export interface PageCounts {
 }
 
 /**
- * Writes all pages of a site into a folder of it.
+ * Writes pages into the folder of a new site.
  *
  * @param emptyFolder an empty folder, for Eleventy to find nothing in
- * @throws what Eleventy throws, and where two pages have one address
+ * @throws what Eleventy throws
  */
 export async function writePages(
-  pages: readonly Page[],
-  target: Target,
+  pages: readonly FiledPage[],
+  place: Place,
   emptyFolder: string,
 ): Promise<PageCounts> {
-  refuseSameAddress(pages);
-  const changed: Page[] = [];
-  for (const page of pages) {
-    if (!(await carryOver(target, page.path, renderPage(page)))) changed.push(page);
-  }
-  if (changed.length > 0) await writeWithEleventy(changed, target.folder, emptyFolder);
+  const changed = pages.filter(({ file, key }) => !carryUnchanged(place, file, key));
+  if (changed.length > 0) await writeWithEleventy(changed, place, emptyFolder);
   return { written: changed.length, carriedOver: pages.length - changed.length };
 }
 
-function refuseSameAddress(pages: readonly Page[]): void {
-  const seen = new Set<string>();
-  for (const { path } of pages) {
-    if (seen.has(path)) throw new Error(`Two pages have the address ${path}`);
-    seen.add(path);
-  }
-}
-
 /**
- * Eleventy is given finished pages as data and an input folder that is empty: nothing that a
- * contributor wrote is ever a template to it.
+ * Eleventy is given pages as data and an input folder that is empty: nothing that a contributor wrote
+ * is ever a template to it.
  *
  * @throws what went wrong itself, a full disk say, and not what Eleventy wraps it in
  */
 async function writeWithEleventy(
-  pages: readonly Page[],
-  output: string,
+  pages: readonly FiledPage[],
+  place: Place,
   input: string,
 ): Promise<void> {
   try {
-    await mkdir(output, { recursive: true });
-    const eleventy = new Eleventy(relative(process.cwd(), input), output, {
+    await mkdir(place.folder, { recursive: true });
+    const eleventy = new Eleventy(relative(process.cwd(), input), place.folder, {
       configPath: null,
       quietMode: true,
       config: (config) => {
         config.setUseGitIgnore(false);
         // Neither quiet mode nor a logger that is off keeps Eleventy from telling of slow parts.
         config.benchmarkManager.get("Configuration").setMinimumThresholdMs(0);
-        config.addTemplate("pages.11ty.js", pageTemplate(pages));
+        config.addTemplate("pages.11ty.js", pageTemplate(pages, place));
       },
     });
     eleventy.disableLogger();
@@ -90,18 +79,25 @@ function unwrapError(error: unknown): unknown {
   return originalError === undefined ? error : unwrapError(originalError);
 }
 
-function pageTemplate(pages: readonly Page[]) {
+/** Eleventy goes through all data that it is given: it gets the paths alone. */
+function pageTemplate(pages: readonly FiledPage[], { ledger }: Place) {
+  const byFile = new Map(pages.map((filed) => [filed.file, filed]));
   return class {
     data() {
       return {
-        pages,
-        pagination: { data: "pages", size: 1, alias: "sheet" },
-        permalink: ({ sheet }: { sheet: Page }) => sheet.path,
+        files: [...byFile.keys()],
+        pagination: { data: "files", size: 1, alias: "file" },
+        permalink: ({ file }: { file: string }) => file,
         eleventyExcludeFromCollections: true,
       };
     }
-    render({ sheet }: { sheet: Page }) {
-      return renderPage(sheet);
+    render({ file }: { file: string }) {
+      const filed = byFile.get(file);
+      if (!filed) throw new Error(`There is no page ${file}`);
+      const { page, key, words } = filed;
+      const html = renderPage(page);
+      ledger.note(file, { key, sum: sumOf(html), words });
+      return html;
     }
   };
 }

@@ -24,7 +24,6 @@ export interface FiringPageProps {
   readonly frame: Frame;
   readonly firing: CatalogueFiring;
   readonly unit: TemperatureUnit;
-  readonly notesHtml: string;
   readonly shelves: readonly {
     readonly shelf: string | null;
     readonly tiles: readonly TileEntry[];
@@ -38,7 +37,7 @@ export interface FiringPageProps {
 }
 
 export function FiringPage(props: FiringPageProps): VNode {
-  const { frame, firing, notesHtml, unit } = props;
+  const { frame, firing, unit } = props;
   const sentence = loadSentence(firing);
   return (
     <Document
@@ -64,7 +63,7 @@ export function FiringPage(props: FiringPageProps): VNode {
         <div>
           <SideBySide firing={firing} />
           <Readings firing={firing} />
-          <Quotation html={notesHtml} />
+          <Quotation notes={firing.notes} />
         </div>
         <div>
           <Witnesses firing={firing} />

@@ -25,7 +25,6 @@ import { glazeSentence, labelSentence } from "../words/glaze/glaze.ts";
 export interface GlazePageProps {
   readonly frame: Frame;
   readonly glaze: CatalogueGlaze;
-  readonly notesHtml: string;
   /** The tiles on which it is alone, and the others that it is on. */
   readonly alone: readonly TileEntry[];
   readonly others: readonly TileEntry[];
@@ -37,7 +36,7 @@ export interface GlazePageProps {
 }
 
 export function GlazePage(props: GlazePageProps): VNode {
-  const { frame, glaze, notesHtml, alone, others } = props;
+  const { frame, glaze, alone, others } = props;
   const sentence = glazeSentence(glaze);
   return (
     <Document
@@ -63,7 +62,7 @@ export function GlazePage(props: GlazePageProps): VNode {
       <div class="columns">
         <div>
           <Facts {...props} />
-          <Quotation html={notesHtml} />
+          <Quotation notes={glaze.notes} />
           <Cautions notes={glaze.cautions} />
           <LeachTests tests={glaze.leachTests} />
         </div>

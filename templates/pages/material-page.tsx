@@ -17,13 +17,12 @@ import { originWords, sourceOfFigures, writeOverWords } from "../words/mixing/ma
 export interface MaterialPageProps {
   readonly frame: Frame;
   readonly material: CatalogueMaterial;
-  readonly notesHtml: string;
   /** The glazes that hold it, each with what may never be left out. */
   readonly glazes: readonly (Link & { readonly loud: string | null })[];
 }
 
 export function MaterialPage(props: MaterialPageProps): VNode {
-  const { frame, material, notesHtml, glazes } = props;
+  const { frame, material, glazes } = props;
   const { carried, formula, name, price } = material;
   const sentence = `${originWords(material)}. In ${count(glazes.length, "glaze")} here.`;
   return (
@@ -46,7 +45,7 @@ export function MaterialPage(props: MaterialPageProps): VNode {
             <p class="measure">{remark}.</p>
           ))}
           {carried && <Carried of={carried} />}
-          <Quotation html={notesHtml} />
+          <Quotation notes={material.notes} />
         </div>
         <div>
           <Minding frame={frame} cautions={material.warnings} />

@@ -12,14 +12,13 @@ import { count, formatDay } from "../words/english/numbers.ts";
 export interface SetPageProps {
   readonly frame: Frame;
   readonly set: CatalogueSet;
-  readonly notesHtml: string;
   readonly tiles: readonly TileEntry[];
   readonly control: TileEntry | null;
   /** The blends that its tiles show, laid out on pages of their own. */
   readonly blends: readonly Link[];
 }
 
-export function SetPage({ frame, set, notesHtml, tiles, control, blends }: SetPageProps): VNode {
+export function SetPage({ frame, set, tiles, control, blends }: SetPageProps): VNode {
   const sentence = setSentence(set);
   return (
     <Document frame={frame} title={set.name} summary={sentence} section="sets" kind="entry">
@@ -27,7 +26,7 @@ export function SetPage({ frame, set, notesHtml, tiles, control, blends }: SetPa
         <h1>{set.name}</h1>
         <p class="lede">{sentence}</p>
       </header>
-      <Quotation html={notesHtml} by={set.teacher?.name} />
+      <Quotation notes={set.notes} by={set.teacher?.name} />
       {control && (
         <p class="measure">
           A twin of <a href={frame.root + control.url}>{control.id}</a> ({control.names}) goes into

@@ -92,7 +92,7 @@ function Whereabouts({ frame: { root }, tile }: TilePageProps): VNode {
 }
 
 function Account(props: TilePageProps): VNode {
-  const { frame, tile, view, notesHtml } = props;
+  const { frame, tile, view } = props;
   const firings = firingsOf(tile.steps);
   return (
     <>
@@ -108,7 +108,7 @@ function Account(props: TilePageProps): VNode {
         ))}
       </section>
       <Outcome root={frame.root} tile={tile} />
-      <Quotation html={notesHtml} by={tile.maker?.name} />
+      <Quotation notes={tile.notes} by={tile.maker?.name} />
       <Cautions notes={tile.cautions} />
       <LeachTests tests={tile.leachTests} />
       <AgainCard {...props} />

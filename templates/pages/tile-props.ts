@@ -15,7 +15,6 @@ export interface TilePageProps {
   readonly view: LayerView;
   /** The unit of temperature that the studio reads first. */
   readonly unit: TemperatureUnit;
-  readonly notesHtml: string;
   /** The tiles before and after it on the wall. */
   readonly before: Link | null;
   readonly after: Link | null;

@@ -13,7 +13,7 @@ export interface TilesPageProps {
   readonly sentence: string;
   readonly section?: Section | undefined;
   readonly facts?: readonly Definition[];
-  readonly notesHtml?: string;
+  readonly notes?: string;
   readonly groups: readonly { readonly title: string; readonly tiles: readonly TileEntry[] }[];
   /** What would fill the page, where it is empty. */
   readonly empty: string;
@@ -22,7 +22,7 @@ export interface TilesPageProps {
 }
 
 export function TilesPage(props: TilesPageProps): VNode {
-  const { frame, title, sentence, section, facts = [], notesHtml = "", groups, empty } = props;
+  const { frame, title, sentence, section, facts = [], notes = "", groups, empty } = props;
   const filled = groups.filter((group) => group.tiles.length > 0);
   return (
     <Document frame={frame} title={title} summary={sentence} section={section} kind="entry">
@@ -31,7 +31,7 @@ export function TilesPage(props: TilesPageProps): VNode {
         <p class="lede">{sentence}</p>
       </header>
       <Definitions of={facts} />
-      <Quotation html={notesHtml} />
+      <Quotation notes={notes} />
       {props.children}
       {filled.length === 0 && <p class="empty">{empty}</p>}
       {filled.map((group, i) => (

@@ -1,19 +1,17 @@
 /** What somebody wrote, set as a quotation, and what a reader should mind. */
 import type { VNode } from "preact";
 import type { Note } from "../../src/catalogue/findings.ts";
+import { renderNotes } from "./markdown.ts";
 
-/**
- * A contributor's own words.
- *
- * @param html made by `renderNotes` and nothing else: raw HTML in a note is already text there
- */
+/** A contributor's own words, as they were written below a record's front matter. */
 export function Quotation({
-  html,
+  notes,
   by,
 }: {
-  readonly html: string;
+  readonly notes: string;
   readonly by?: string | null | undefined;
 }): VNode | null {
+  const html = renderNotes(notes);
   if (html.trim() === "") return null;
   return (
     <figure class="quotation">

@@ -7,6 +7,7 @@ interface Benchmark {
 }
 
 const benchmarks: Record<string, () => Promise<Benchmark>> = {
+  build: () => import("./build.ts"),
   catalogue: () => import("./catalogue.ts"),
   chemistry: () => import("./chemistry.ts"),
   facets: () => import("./facets.ts"),

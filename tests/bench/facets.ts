@@ -124,6 +124,7 @@ function makeFacets(): Facets {
     outcomes: Array.from({ length: 400 }, (_, i) => `satin, ran ${i} mm, again: yes`),
     pictures: ids.map(() => ""),
     columns: Object.fromEntries(columns) as unknown as Facets["columns"],
+    shards: [],
     ...makeColours(random),
   };
 }

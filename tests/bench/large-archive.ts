@@ -56,7 +56,7 @@ export function makeLargeArchive(tiles: number): UnlinkedArchive {
     sets: recordsOf(sets),
     tiles: recordsOf(tileRecords),
     firings: recordsOf([
-      filed("tiles/firings", "bisque", { kind: "bisque", on: "2020-01-01", cone: cone("06") }),
+      filed("tiles/firings", "bisque-1", { kind: "bisque", on: "2020-01-01", cone: cone("06") }),
       ...listOf(sizes.loads, (i) => filed("tiles/firings", `load-${i}`, loadOf(i, sizes))),
     ]),
     glazes: recordsOf(
@@ -157,7 +157,7 @@ function setOf(i: number, { makers }: Sizes) {
     defaults: { clay: `clay-${i % 3}` },
     codes: [listOf(tilesTo.set, (j) => codeOf(first + j)).filter((_, j) => (first + j) % 10 !== 9)],
     control: codeOf(first),
-    ...(i % 8 === 7 ? { listed: false, link: `q${i}w8e7r6t5y4u3i2o1` } : {}),
+    ...(i % 8 === 7 ? { listed: false, link: `q${i}w8e7r6t5y4u3i2o1p9a8s7d6f5` } : {}),
   };
 }
 
@@ -251,7 +251,7 @@ function tileOf(i: number, sizes: Sizes) {
     maker: `M${i % sizes.makers}`,
     glazed: day(60 + load),
     layers: [
-      { step: "fired", fired: "bisque" },
+      { step: "fired", fired: "bisque-1" },
       coat(upper, 1 + (i % 3)),
       ...(isAlone ? [] : [coat((upper + 3) % sizes.glazes, 2)]),
       ...(isListed ? [] : [{ step: "fired", fired: `load-${load}`, shelf: "top" }]),
@@ -263,8 +263,8 @@ function tileOf(i: number, sizes: Sizes) {
 
 function resultOf(i: number) {
   return {
-    surface: [["glossy", "satin", "matt"][i % 3]],
-    faults: [["none", "crawling", "pinholes", "crazing"][i % 4]],
+    surface: [["gloss", "satin", "matte"][i % 3]],
+    faults: [["none", "crawling", "pinholing", "crazing"][i % 4]],
     again: ["yes", "changed", "no"][i % 3],
     nextTime: i % 4 === 0 ? "Thinner at the rim, and dry it longer." : undefined,
   };

@@ -109,7 +109,7 @@ describe("the facets file", () => {
 
   test("is a script that sets one global to the same", () => {
     const self: { tilebookFacets?: unknown } = {};
-    new Function("self", makeFacetsScript(catalogue))(self);
+    new Function("self", makeFacetsScript(catalogue, []))(self);
     expect(self.tilebookFacets).toEqual(facets);
   });
 });

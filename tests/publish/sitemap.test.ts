@@ -18,7 +18,7 @@ const page = (path: string, found = true): Page => ({
   path,
   component: () => h("p", null),
   props: {},
-  search: found ? search : null,
+  search: found ? () => search : null,
 });
 
 describe("the sitemap", () => {

@@ -2,11 +2,11 @@ import { existsSync } from "node:fs";
 import { mkdir, mkdtemp, readFile, rm, stat, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { h } from "preact";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import { definePage, type Page } from "../../src/publish/page.ts";
+import type { Page } from "../../src/publish/page.ts";
 import { renderPage, writePages } from "../../src/publish/write-pages.ts";
 import { removeFolder } from "../support/remove-folder.ts";
+import { filed, makeIn, pageOf as page } from "./making-sites.ts";
 
 let base: string;
 let last: string;
@@ -27,20 +27,16 @@ afterEach(async () => {
   await removeFolder(base);
 });
 
-function Words({ words }: { words: string }) {
-  return h("p", null, words);
-}
-
-function page(path: string, words: string): Page {
-  return definePage({ path, component: Words, props: { words }, search: null });
-}
+/** Writes pages as a build does that comes after another. */
+const write = (pages: readonly Page[], target: { folder: string; last: string | null }) =>
+  makeIn(base, target, (place) => writePages(filed(pages, place), place, empty));
 
 const read = (path: string) => readFile(path, "utf8");
 
 describe("writePages", () => {
   test("writes each page whole, at its own address", async () => {
     const pages = [page("index.html", "wall"), page("tiles/tb-014.html", "tile")];
-    expect(await writePages(pages, { folder, last: null }, empty)).toEqual({
+    expect(await write(pages, { folder, last: null })).toEqual({
       written: 2,
       carriedOver: 0,
     });
@@ -56,9 +52,9 @@ describe("writePages", () => {
 
   test("carries over what has the same bytes, as the very same file, and writes what has not", async () => {
     const before = [page("a.html", "same"), page("b.html", "old")];
-    await writePages(before, { folder: last, last: null }, empty);
+    await write(before, { folder: last, last: null });
     const after = [page("a.html", "same"), page("b.html", "new"), page("c.html", "more")];
-    expect(await writePages(after, { folder, last }, empty)).toEqual({
+    expect(await write(after, { folder, last })).toEqual({
       written: 2,
       carriedOver: 1,
     });
@@ -69,12 +65,12 @@ describe("writePages", () => {
 
   test("makes anew a page that somebody edited, took away or put a folder in place of", async () => {
     const pages = [page("a.html", "a"), page("b.html", "b"), page("c.html", "c")];
-    await writePages(pages, { folder: last, last: null }, empty);
+    await write(pages, { folder: last, last: null });
     await writeFile(join(last, "a.html"), "<p>edited</p>");
     await rm(join(last, "b.html"));
     await rm(join(last, "c.html"));
     await mkdir(join(last, "c.html"));
-    expect(await writePages(pages, { folder, last }, empty)).toEqual({
+    expect(await write(pages, { folder, last })).toEqual({
       written: 3,
       carriedOver: 0,
     });
@@ -86,7 +82,7 @@ describe("writePages", () => {
   test("takes no contributor's word for a template, in a page or in its address", async () => {
     const words = "{{ pages }} {% raw %} <%= 1 %> #{1} --- permalink: x ---";
     const path = "tiles/{{ sheet.path }}.html";
-    await writePages([page(path, words)], { folder, last: null }, empty);
+    await write([page(path, words)], { folder, last: null });
     expect(await read(join(folder, path))).toBe(
       `<!doctype html>\n<p>${words.replace("<%= 1 %>", "&lt;%= 1 %>")}</p>\n`,
     );
@@ -94,10 +90,9 @@ describe("writePages", () => {
 
   test("writes to addresses of every alphabet", async () => {
     const paths = ["tiles/blå-1.html", "tiles/青.html", "tiles/a b.html", "tiles/50%.html"];
-    await writePages(
+    await write(
       paths.map((path) => page(path, path)),
       { folder, last: null },
-      empty,
     );
     for (const path of paths) expect(existsSync(join(folder, path)), path).toBe(true);
   });
@@ -111,13 +106,13 @@ describe("writePages", () => {
       return clock;
     });
     const pages = [page("a.html", "a"), page("b.html", "b"), page("c.html", "c")];
-    await writePages(pages, { folder, last: null }, empty);
+    await write(pages, { folder, last: null });
     for (const spy of [...said, written]) expect(spy).not.toHaveBeenCalled();
   });
 
   test("refuses two pages with one address before anything is written", async () => {
     const pages = [page("a.html", "one"), page("a.html", "two")];
-    await expect(writePages(pages, { folder, last: null }, empty)).rejects.toThrow(
+    await expect(write(pages, { folder, last: null })).rejects.toThrow(
       "Two pages have the address a.html",
     );
     expect(existsSync(join(folder, "a.html"))).toBe(false);

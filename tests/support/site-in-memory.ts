@@ -10,6 +10,7 @@ import { notesByFile } from "../../src/checks/notes.ts";
 import { chemistryOfGlazes } from "../../src/chemistry/glazes.ts";
 import { theoreticalMaterials } from "../../src/chemistry/minerals/minerals.ts";
 import { heatOfFirings } from "../../src/firing/of-archive.ts";
+import { searchEntryOf } from "../../src/publish/page.ts";
 import { listPages } from "../../src/publish/pages/all.ts";
 import { dataOf } from "../../src/publish/publish.ts";
 import { renderPage } from "../../src/publish/write-pages.ts";
@@ -53,7 +54,7 @@ function writeSite(catalogue: Catalogue): Map<string, string> {
   if (new Set(paths).size < paths.length) throw new Error("Two pages have one address");
   return new Map([
     ...pages.map((page) => [page.path, renderPage(page)] as const),
-    ...pages.map(({ path, search }) => [`search/${path}`, JSON.stringify(search)] as const),
+    ...pages.map((page) => [`search/${page.path}`, JSON.stringify(searchEntryOf(page))] as const),
     ...dataOf(catalogue, pages).map(({ path, content }) => [path, content] as const),
   ]);
 }

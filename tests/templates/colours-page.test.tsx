@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Lab } from "../../src/colour/cielab.ts";
+import { searchEntryOf } from "../../src/publish/page.ts";
 import { listPages } from "../../src/publish/pages/all.ts";
 import { renderPage } from "../../src/publish/write-pages.ts";
 import { plateCounts } from "../../templates/words/colour/plate.ts";
@@ -15,7 +16,7 @@ const blue: Lab = [45, 0, -40];
 function pageOf(tiles: readonly Coloured[]) {
   const page = listPages(colouredCatalogue(tiles)).find(({ path }) => path === "colours.html");
   if (!page) throw new Error("no page of colours");
-  return { html: renderPage(page), search: page.search };
+  return { html: renderPage(page), search: searchEntryOf(page) };
 }
 
 describe("the page of colours", () => {

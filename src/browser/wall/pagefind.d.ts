@@ -5,6 +5,8 @@ declare module "*/pagefind.js" {
     readonly url: string;
     readonly meta: { readonly title: string; readonly kind: string };
   }
+  /** Searches another index together with this one; its folder is given from the host's root. */
+  export function mergeIndex(folder: string): Promise<void>;
   export function search(words: string): Promise<{
     readonly results: readonly { readonly data: () => Promise<Hit> }[];
   }>;

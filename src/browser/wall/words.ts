@@ -58,7 +58,7 @@ export async function findWords(facets: Facets, words: string, root: string): Pr
   const tiles = findNames(facets, words);
   if (location.protocol === "file:") return { tiles, missed: "folder", others: [] };
   try {
-    const { search } = await import("../pagefind/pagefind.js");
+    const { search } = await loadPagefind(facets, root);
     const { results } = await search(words);
     const hits = await Promise.all(results.slice(0, mostHits).map((result) => result.data()));
     const places = new Map(facets.urls.map((url, i) => [pathOf(root + url), i]));
@@ -73,6 +73,25 @@ export async function findWords(facets: Facets, words: string, root: string): Pr
     console.error(error);
     return { tiles: findNames(facets, words), missed: "failed", others: [] };
   }
+}
+
+type Pagefind = typeof import("../pagefind/pagefind.js");
+
+let loading: Promise<Pagefind> | undefined;
+
+/** Once for all searches; where it fails, once more for the next. */
+function loadPagefind({ shards }: Facets, root: string): Promise<Pagefind> {
+  loading ??= joinShards(shards.map((folder) => pathOf(`${root}${folder}/`))).catch((error) => {
+    loading = undefined;
+    throw error;
+  });
+  return loading;
+}
+
+async function joinShards(folders: readonly string[]): Promise<Pagefind> {
+  const pagefind = await import("../pagefind/pagefind.js");
+  await Promise.all(folders.map((folder) => pagefind.mergeIndex(folder)));
+  return pagefind;
 }
 
 /** A whole code means its tile and no other. */

@@ -1,6 +1,7 @@
 /** Words that cautions are put together of. */
 import type { HazardStatement } from "./compounds.ts";
 import type { Ingredient } from "./ingredients.ts";
+import type { Statement } from "./statement.ts";
 
 export function namesOf(ingredients: readonly Ingredient[]): string {
   return listed([...new Set(ingredients.map(({ name }) => name))]);
@@ -22,9 +23,12 @@ export function saysOf(
     .join("; it ");
 }
 
+/** They come without the question that was asked of the materials: what is told of them is data. */
 export function trueOf(
   statements: readonly HazardStatement[],
   ingredients: readonly Ingredient[],
-): readonly HazardStatement[] {
-  return statements.filter(({ when }) => when === undefined || ingredients.some(when));
+): readonly Statement[] {
+  return statements
+    .filter(({ when }) => when === undefined || ingredients.some(when))
+    .map(({ says, source, tag }) => ({ says, source, tag }));
 }

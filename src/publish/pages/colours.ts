@@ -1,6 +1,7 @@
 /** The plate of colours. */
 import { ColoursPage, type PlateMark } from "../../../templates/pages/colours-page.tsx";
 import { plateSentence } from "../../../templates/words/colour/plate.ts";
+import type { ColourPlate } from "../../catalogue/colours/colour-plate.ts";
 import { idKey } from "../../terms/ids.ts";
 import { definePage, type Page } from "../page.ts";
 import type { Site } from "./site.ts";
@@ -16,20 +17,23 @@ export function colourPages(site: Site): readonly Page[] {
       marks: shown.flatMap((code) => markOf(site, code)),
     })),
   }));
-  const names = plate.rows.flatMap((row) => row.names.map(({ name }) => name));
   return [
     definePage({
       path,
       component: ColoursPage,
       props: { frame: site.frame(path), plate, rows, trust },
-      search: {
+      search: (props) => ({
         title: "Colours",
         kind: "Page",
-        words: `${plateSentence} ${names.join(", ")}`,
+        words: `${plateSentence} ${namesOn(props.plate).join(", ")}`,
         picture: null,
-      },
+      }),
     }),
   ];
+}
+
+function namesOn({ rows }: ColourPlate): readonly string[] {
+  return rows.flatMap((row) => row.names.map(({ name }) => name));
 }
 
 function markOf(site: Site, code: string): readonly PlateMark[] {

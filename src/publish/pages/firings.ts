@@ -12,8 +12,7 @@ import type { CatalogueFiring } from "../../catalogue/kilns/firings.ts";
 import { firingsOf } from "../../catalogue/kilns/tile-firings.ts";
 import { fumesOf } from "../../catalogue/minding.ts";
 import { idKey } from "../../terms/ids.ts";
-import { renderNotes } from "../markdown.ts";
-import { definePage, type Page } from "../page.ts";
+import { definePage, type Page, type SearchEntry } from "../page.ts";
 import { controlsBeside } from "./controls.ts";
 import type { Site } from "./site.ts";
 
@@ -22,7 +21,6 @@ export function firingPages(site: Site): readonly Page[] {
 }
 
 function firingPage(site: Site, firing: CatalogueFiring): Page {
-  const sentence = loadSentence(firing);
   return definePage({
     path: firing.url,
     component: FiringPage,
@@ -30,7 +28,6 @@ function firingPage(site: Site, firing: CatalogueFiring): Page {
       frame: site.frame(firing.url),
       firing,
       unit: site.catalogue.studio.temperature,
-      notesHtml: renderNotes(firing.notes),
       shelves: firing.shelves.map(({ shelf, tiles }) => ({
         shelf,
         tiles: site.entries(tiles),
@@ -39,13 +36,13 @@ function firingPage(site: Site, firing: CatalogueFiring): Page {
       fumes: fumesOf(glazesInLoad(site, firing), firing.atmosphere),
       controls: controlsBeside(site, firing.id),
     },
-    search: {
-      title: firing.id,
-      kind: "Firing",
-      words: `${sentence} ${storyHeading(firing)}. ${firing.notes}`,
-      picture: null,
-    },
+    search: (props) => searchFiring(props.firing),
   });
+}
+
+function searchFiring(firing: CatalogueFiring): SearchEntry {
+  const words = `${loadSentence(firing)} ${storyHeading(firing)}. ${firing.notes}`;
+  return { title: firing.id, kind: "Firing", words, picture: null };
 }
 
 /** The glazes of a load by name, each once; of a bisque load none, for they come later. */

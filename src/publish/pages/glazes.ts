@@ -16,8 +16,7 @@ import type { CataloguePair } from "../../catalogue/pairs.ts";
 import { kindsOfGlaze } from "../../terms/choices.ts";
 import { formatConeRange } from "../../terms/cones.ts";
 import { idKey } from "../../terms/ids.ts";
-import { renderNotes } from "../markdown.ts";
-import { definePage, type Page } from "../page.ts";
+import { definePage, type Page, type SearchEntry } from "../page.ts";
 import { loudOf, mapsByGlaze } from "./mixing.ts";
 import { wordsOfGlaze } from "./search-words.ts";
 import type { Site } from "./site.ts";
@@ -42,20 +41,19 @@ function glazePage(site: Site, glaze: CatalogueGlaze, maps: readonly Link[]): Pa
     props: {
       frame: site.frame(glaze.url),
       glaze,
-      notesHtml: renderNotes(glaze.notes),
       alone: site.entries(glaze.alone),
       others: site.entries(glaze.tiles.filter((code) => !alone.has(code))),
       trust: site.catalogue.trust,
       maps,
       companies: companiesOf(glaze, site.catalogue.companies),
     },
-    search: {
-      title: glaze.name,
-      kind: capital(glazeKind(glaze.kind)),
-      words: `${glazeSentence(glaze)} ${wordsOfGlaze(glaze)}`,
-      picture: null,
-    },
+    search: (props) => searchGlaze(props.glaze),
   });
+}
+
+function searchGlaze(glaze: CatalogueGlaze): SearchEntry {
+  const words = `${glazeSentence(glaze)} ${wordsOfGlaze(glaze)}`;
+  return { title: glaze.name, kind: capital(glazeKind(glaze.kind)), words, picture: null };
 }
 
 function listOfGlazes(site: Site): Page {
@@ -98,7 +96,6 @@ function pairPage(site: Site, pair: CataloguePair): Page[] {
   const over = site.catalogue.glazeById.get(idKey(pair.over.id));
   const under = site.catalogue.glazeById.get(idKey(pair.under.id));
   if (!over || !under) return [];
-  const title = `${pair.over.name} over ${pair.under.name}`;
   const reverse = pair.reverse === null ? undefined : site.pairs.get(pair.reverse);
   const page = definePage({
     path: pair.url,
@@ -110,29 +107,33 @@ function pairPage(site: Site, pair: CataloguePair): Page[] {
       reverse: site.entries(reverse?.tiles ?? []),
       glazes: { over, under },
     },
-    search: { title, kind: "Pair", words: title, picture: null },
+    search: (props) => searchPair(props.pair),
   });
   return [page];
 }
 
+function searchPair({ over: { name }, under }: CataloguePair): SearchEntry {
+  const title = `${name} over ${under.name}`;
+  return { title, kind: "Pair", words: title, picture: null };
+}
+
 function materialPage(site: Site, material: CatalogueMaterial): Page {
-  const { name, url, formula, notes } = material;
+  const { url } = material;
   return definePage({
     path: url,
     component: MaterialPage,
     props: {
       frame: site.frame(url),
       material,
-      notesHtml: renderNotes(notes),
       glazes: material.glazes.map((glaze) => ({ ...glaze, loud: loudOf(site, glaze.id) })),
     },
-    search: {
-      title: name,
-      kind: "Material",
-      words: [name, formula, notes].filter(Boolean).join(". "),
-      picture: null,
-    },
+    search: (props) => searchMaterial(props.material),
   });
+}
+
+function searchMaterial({ name, formula, notes }: CatalogueMaterial): SearchEntry {
+  const words = [name, formula, notes].filter(Boolean).join(". ");
+  return { title: name, kind: "Material", words, picture: null };
 }
 
 const basisWords = {

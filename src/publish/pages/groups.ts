@@ -7,7 +7,6 @@ import { capital, count } from "../../../templates/words/english/numbers.ts";
 import type { CatalogueClay } from "../../catalogue/clays.ts";
 import type { CatalogueSet } from "../../catalogue/sets.ts";
 import { surfaces } from "../../terms/choices.ts";
-import { renderNotes } from "../markdown.ts";
 import { definePage, type Page } from "../page.ts";
 import type { Site } from "./site.ts";
 
@@ -43,11 +42,11 @@ function clayPage(site: Site, clay: CatalogueClay): Page {
       sentence: claySentence(clay),
       section: "clays",
       facts: clayFacts(clay),
-      notesHtml: renderNotes(clay.notes),
+      notes: clay.notes,
       groups: [{ title: "", tiles: site.entries(clay.tiles) }],
       empty: "No tile of it is here yet.",
     },
-    search: { title: clay.name, kind: "Clay", words: clay.notes, picture: null },
+    search: ({ title, notes = "" }) => ({ title, kind: "Clay", words: notes, picture: null }),
   });
 }
 
@@ -72,14 +71,18 @@ function setPage(site: Site, set: CatalogueSet): Page {
     props: {
       frame: site.frame(set.url),
       set,
-      notesHtml: renderNotes(set.notes),
       tiles: site.entries(set.tiles),
       control,
       blends: site.catalogue.blends.filter(({ layouts }) =>
         layouts.some((layout) => layout.set?.id === set.id),
       ),
     },
-    search: { title: set.name, kind: "Set", words: set.notes, picture: null },
+    search: (props) => ({
+      title: props.set.name,
+      kind: "Set",
+      words: props.set.notes,
+      picture: null,
+    }),
   });
 }
 

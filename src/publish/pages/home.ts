@@ -57,7 +57,12 @@ export function standingPages(site: Site): readonly Page[] {
       path: "care.html",
       component: CarePage,
       props: { frame: frame("care.html") },
-      search: { title: "Care", kind: "Page", words: "dust food fumes kilns", picture: null },
+      search: () => ({
+        title: "Care",
+        kind: "Page",
+        words: "dust food fumes kilns",
+        picture: null,
+      }),
     }),
     definePage({
       path: "about.html",

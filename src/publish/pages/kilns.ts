@@ -20,6 +20,11 @@ function kilnPage(site: Site, kiln: CatalogueKiln): Page {
       firings: site.catalogue.firings.filter((firing) => firing.kiln?.id === kiln.id),
       controls: controlsIn(site, kiln),
     },
-    search: { title: kiln.name, kind: "Kiln", words: kilnSentence(kiln), picture: null },
+    search: (props) => ({
+      title: props.kiln.name,
+      kind: "Kiln",
+      words: kilnSentence(props.kiln),
+      picture: null,
+    }),
   });
 }

@@ -48,7 +48,12 @@ function blendPage(site: Site, blend: CatalogueBlend): Page {
       glazes,
       tiles: blend.layouts.map(({ tiles }) => tiles.map(entry)),
     },
-    search: { title: blend.name, kind: "Blend", words: blendSentence(blend), picture: null },
+    search: (props) => ({
+      title: props.blend.name,
+      kind: "Blend",
+      words: blendSentence(props.blend),
+      picture: null,
+    }),
   });
 }
 
@@ -105,12 +110,12 @@ function mapPage(site: Site, map: CatalogueMap): Page {
     path: map.url,
     component: MapPage,
     props: { frame: site.frame(map.url), map, marks },
-    search: {
-      title: `Map of cone ${map.cone}`,
+    search: (props) => ({
+      title: `Map of cone ${props.map.cone}`,
       kind: "Map",
-      words: `silica alumina ${mapSentence(map)}`,
+      words: `silica alumina ${mapSentence(props.map)}`,
       picture: null,
-    },
+    }),
   });
 }
 

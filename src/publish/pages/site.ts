@@ -44,9 +44,10 @@ export interface SitePlace {
 
 export function makeSite(catalogue: Catalogue, place: SitePlace): Site {
   const view = viewFinder(catalogue);
+  // Frozen, so that the key of every page it is on takes its sum, which is made once.
   const entry = (tile: CatalogueTile): TileEntry => {
     const picture = tile.pictures.find(({ role }) => role === "result");
-    return {
+    return Object.freeze({
       id: tile.id,
       url: tile.url,
       names: namesTopFirst(tile),
@@ -54,7 +55,7 @@ export function makeSite(catalogue: Catalogue, place: SitePlace): Site {
       view: view(tile),
       stage: tile.stage,
       outcome: outcomeOf(tile),
-    };
+    });
   };
   const byId = new Map(catalogue.tiles.map((tile) => [idKey(tile.id), entry(tile)]));
   return {

@@ -7,8 +7,7 @@ import { programmeSentences } from "../../../templates/words/firing/programme.ts
 import { firingsOf } from "../../catalogue/kilns/tile-firings.ts";
 import type { Link } from "../../catalogue/link.ts";
 import type { CatalogueTile } from "../../catalogue/tiles.ts";
-import { renderNotes } from "../markdown.ts";
-import { definePage, type Page } from "../page.ts";
+import { definePage, type Page, type SearchEntry } from "../page.ts";
 import { oneChangeGroups } from "./one-change.ts";
 import { relatedTiles, replicatesSentence } from "./related.ts";
 import { wordsOfTile } from "./search-words.ts";
@@ -32,17 +31,15 @@ function tilePage(
   before: CatalogueTile | undefined,
   after: CatalogueTile | undefined,
 ): Page {
-  const names = site.names(tile);
   return definePage({
     path: tile.url,
     component: TilePage,
     props: {
       frame: site.frame(tile.url),
       tile,
-      names,
+      names: site.names(tile),
       view: site.view(tile),
       unit: site.catalogue.studio.temperature,
-      notesHtml: renderNotes(tile.notes),
       before: toLink(before),
       after: toLink(after),
       oneChange: oneChangeGroups(site, tile),
@@ -50,13 +47,17 @@ function tilePage(
       programmes: programmesOf(site, tile),
       record: replicatesSentence(site, tile),
     },
-    search: {
-      title: names ? `${tile.id}: ${names}` : tile.id,
-      kind: "Tile",
-      words: wordsOfTile(tile, names),
-      picture: thumbnailUrl(tile),
-    },
+    search: (props) => searchTile(props.tile, props.names),
   });
+}
+
+function searchTile(tile: CatalogueTile, names: string): SearchEntry {
+  return {
+    title: names ? `${tile.id}: ${names}` : tile.id,
+    kind: "Tile",
+    words: wordsOfTile(tile, names),
+    picture: thumbnailUrl(tile),
+  };
 }
 
 function programmesOf({ catalogue, firings }: Site, tile: CatalogueTile) {

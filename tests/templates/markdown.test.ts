@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { renderNotes } from "../../src/publish/markdown.ts";
+import { renderNotes } from "../../templates/parts/markdown.ts";
 
 describe("renderNotes", () => {
   test("shows a template and a script as the words they are", () => {

@@ -1,0 +1,54 @@
+/** Pages with their places among the files of all sites, and the sums that tell whether they changed. */
+import type { Ledger } from "./ledger.ts";
+import { type Page, searchEntryOf } from "./page.ts";
+import { keyOfPage } from "./page-key.ts";
+import { renderingCode } from "./rendering-code.ts";
+import { sumOf } from "./sum.ts";
+
+export interface FiledPage {
+  readonly page: Page;
+  /** Relative to the root of the whole, in which the sites of unlisted sets have folders of their own. */
+  readonly file: string;
+  /** The sum of all that the page is made of. */
+  readonly key: string;
+  /** The sum of what a search is to find on it; empty where that is nothing. */
+  readonly words: string;
+}
+
+/**
+ * @param under the folder of the site beneath the root; empty for the root itself
+ * @throws where two pages have one address
+ */
+export function filePages(
+  pages: readonly Page[],
+  under: string,
+  ledger: Ledger,
+): readonly FiledPage[] {
+  refuseSameAddress(pages);
+  const code = renderingCode();
+  return pages.map((page) => {
+    const file = fileUnder(under, page.path);
+    const key = keyOfPage(page, code);
+    const known = ledger.find(file);
+    const words = known?.key === key ? known.words : sumOfWords(page);
+    return { page, file, key, words };
+  });
+}
+
+/** A path of a site as one of the whole. */
+export function fileUnder(under: string, path: string): string {
+  return under === "" ? path : `${under}/${path}`;
+}
+
+function sumOfWords(page: Page): string {
+  const entry = searchEntryOf(page);
+  return entry ? sumOf(JSON.stringify(entry)) : "";
+}
+
+function refuseSameAddress(pages: readonly Page[]): void {
+  const seen = new Set<string>();
+  for (const { path } of pages) {
+    if (seen.has(path)) throw new Error(`Two pages have the address ${path}`);
+    seen.add(path);
+  }
+}
