@@ -43,7 +43,7 @@ export interface SitePlace {
 }
 
 export function makeSite(catalogue: Catalogue, place: SitePlace): Site {
-  const view = viewFinder(catalogue);
+  const view = onceForEach(viewFinder(catalogue));
   // Frozen, so that the key of every page it is on takes its sum, which is made once.
   const entry = (tile: CatalogueTile): TileEntry => {
     const picture = tile.pictures.find(({ role }) => role === "result");
@@ -75,6 +75,16 @@ export function makeSite(catalogue: Catalogue, place: SitePlace): Site {
 export function outcomeOf(tile: CatalogueTile): CardOutcomeFacts {
   const { surface, faults, again, fate, results } = tile;
   return { surface, faults, again, fate, run: results.at(-1)?.run ?? null };
+}
+
+/** What a tile's card and its page both show is made once, and frozen for the sum of it. */
+function onceForEach(view: Site["view"]): Site["view"] {
+  const made = new Map<CatalogueTile, LayerView>();
+  return (tile) => {
+    const known = made.get(tile) ?? Object.freeze(view(tile));
+    made.set(tile, known);
+    return known;
+  };
 }
 
 /** Each glaze in the colour that it measured alone on such a clay in such a fire. */
