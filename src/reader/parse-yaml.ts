@@ -3,6 +3,7 @@ import type { SourceMap } from "../records/read.ts";
 import { longestYaml, mostCommas, mostLines } from "../terms/limits.ts";
 import { indexLines } from "./line-index.ts";
 import type { BlankField } from "./parsed-text.ts";
+import { readPlainYaml } from "./plain-yaml.ts";
 import type { Fault, TextFault } from "./problem-of-file.ts";
 import { findLostWords } from "./yaml-comments.ts";
 import { parseYamlDocument, startOf } from "./yaml-document.ts";
@@ -23,6 +24,12 @@ export interface YamlReading {
  * @param yaml its lines numbered as in the file they come from
  */
 export function parseYaml(yaml: string): YamlReading {
+  const source = readPlainYaml(yaml);
+  return source ? { source, blanks: [], faults: [] } : parseAnyYaml(yaml);
+}
+
+/** The same of YAML however it is written, with everything that is wrong with it. */
+export function parseAnyYaml(yaml: string): YamlReading {
   const tooLong = findTooLong(yaml);
   if (tooLong)
     return {
