@@ -63,6 +63,64 @@ export const PAIR_APPEARANCE: readonly PairAppearance[] = [
   },
   { over: "sky", under: "soot", changes: "over", becomes: { hiding: 0.22 } },
   {
+    over: "tidewrack",
+    under: "chalk",
+    changes: "over",
+    becomes: {
+      thin: "#d5d0b4",
+      thick: "#8ea493",
+      pool: "#6d8c84",
+      float: { colour: "#b9c6b4", amount: 0.4 },
+    },
+  },
+  {
+    over: "tidewrack",
+    under: "soot",
+    changes: "over",
+    becomes: {
+      hiding: 0.3,
+      thin: "#5a4026",
+      thick: "#33454a",
+      float: { colour: "#4d6264", amount: 0.3 },
+    },
+  },
+  {
+    over: "tidewrack",
+    under: "moss",
+    changes: "over",
+    becomes: { thin: "#7a5230", float: { colour: "#7d5f3c", amount: 0.5 } },
+  },
+  {
+    over: "lagoon",
+    under: "soot",
+    changes: "over",
+    becomes: { hiding: 0.2, thick: "#1f8c92", float: { colour: "#14262a", amount: 0.75 } },
+  },
+  {
+    over: "mist",
+    under: "moss",
+    changes: "over",
+    becomes: { hiding: 0.4, thick: "#c3d0bd", float: { colour: "#a87a52", amount: 0.08 } },
+  },
+  {
+    over: "oilskin",
+    under: "chalk",
+    changes: "over",
+    becomes: { hiding: 0.4, float: { colour: "#d9c296", amount: 0.7 } },
+  },
+  {
+    over: "sky",
+    under: "lagoon",
+    changes: "over",
+    becomes: { thick: "#8fbfb4", pool: "#6fae9f" },
+  },
+  {
+    over: "willow",
+    under: "peat",
+    changes: "over",
+    becomes: { thick: "#80602e", pool: "#3a2a16", float: { colour: "#b98f4a", amount: 0.6 } },
+  },
+  {
     over: "soot",
     under: "oilskin",
     changes: "over",
@@ -115,6 +173,6 @@ export const CLAY_APPEARANCE: Readonly<
     speck: "#7a4a2c",
     specks: 0.3,
     grog: 0.6,
-    overfired: { bare: "#6b452e" },
+    overfired: { bare: "#4f2f1f", speck: "#2f1c14" },
   },
 };

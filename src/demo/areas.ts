@@ -22,7 +22,7 @@ const SIDES: Readonly<Record<string, (x: number) => number>> = {
 };
 
 /** Millimetres at the bottom that makers keep free of glaze. */
-const FOOT = 8;
+const FOOT = 11;
 
 export function makeAreas(chart: Chart, plan: TilePlan, relief: ClayRelief): TileAreas {
   const { face } = chart;

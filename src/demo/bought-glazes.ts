@@ -68,7 +68,7 @@ export const BOUGHT_GLAZES: Readonly<Record<string, GlazeAppearance>> = {
   mist: {
     thin: "#e5dcc8",
     thick: "#dcdfe0",
-    pool: "#9db4cc",
+    pool: "#7d9dc4",
     hiding: 0.5,
     flow: 0.72,
     float: { colour: "#c2ccd4", amount: 0.25 },
@@ -85,7 +85,7 @@ export const BOUGHT_GLAZES: Readonly<Record<string, GlazeAppearance>> = {
     pool: "#141d3a",
     flow: 0.62,
     float: { colour: "#2c4068", amount: 0.4 },
-    crystal: { colour: "#8f9db5", size: 2.1 },
+    crystal: { colour: "#a3adbd", size: 2.1 },
   },
   "stillwater-clear": { thin: "#f2e9d8", thick: "#efe8d6", pool: "#dcd8bf", hiding: 0, flow: 0.4 },
   "stillwater-satin": {

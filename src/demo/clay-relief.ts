@@ -1,6 +1,7 @@
 import { type Chart, fillChart } from "./chart.ts";
+import { type Profile, reedStamps, roundStamps } from "./clay-stamps.ts";
 import { blurGrid, type Grid, num, smoothstep } from "./grid.ts";
-import { setLettering } from "./lettering.ts";
+import { findHandwriting, writeByHand } from "./lettering.ts";
 import { planMotif, stampMotif } from "./motifs.ts";
 import { clouds, grain, type NoisePlace, noisePlace } from "./noise.ts";
 import { hashText } from "./random.ts";
@@ -43,14 +44,11 @@ function makeTooth(chart: Chart, plan: TilePlan, at: NoisePlace): Grid {
   });
 }
 
-type Profile = (x: number, y: number) => number;
-
-/** Height of the texture in millimetres at a place of the chart. */
 function textureProfile(plan: TilePlan, at: NoisePlace): Profile {
   const variant = hashText(`${plan.set} ${plan.maker} ${plan.texture}`);
   switch (plan.texture) {
     case "smooth":
-      return plan.scratched ? scratched(plan.scratched) : () => 0;
+      return plan.scratched ? scratched(plan) : () => 0;
     case "carved":
       return carved(variant, plan, at);
     case "combed":
@@ -62,7 +60,7 @@ function textureProfile(plan: TilePlan, at: NoisePlace): Profile {
     case "sprigged":
       return sprigged(plan.set);
     case "stamped":
-      return plan.figure === "reed" ? reeded(at) : stamped(plan.set, at);
+      return plan.figure === "reed" ? reedStamps(plan.code) : roundStamps(plan.set, at);
     case "slip-trailed":
       return slipTrailed(variant, at);
     default:
@@ -70,9 +68,9 @@ function textureProfile(plan: TilePlan, at: NoisePlace): Profile {
   }
 }
 
-/** A word scratched into soft clay. */
-function scratched(word: string): Profile {
-  const lettering = setLettering(word, 9);
+/** A tile's code, scratched into soft clay by its maker. */
+function scratched({ scratched: word = "", maker, code }: TilePlan): Profile {
+  const lettering = writeByHand(word, 9, findHandwriting(maker), code);
   return (x, y) => groove(lettering.distance(x + lettering.width / 2, y), 0.7, 0.65);
 }
 
@@ -181,20 +179,6 @@ function ropes(): Profile {
   };
 }
 
-/** Bundles of reeds side by side, stamp beside stamp. */
-function reeded(at: NoisePlace): Profile {
-  return (x, y) => {
-    const column = Math.floor((x + 31) / 15.5);
-    const row = Math.floor((y + 33) / 24);
-    const u = x + 31 - column * 15.5 + 0.8 * grain(at.x + row * 3.1, at.y + column * 5.3);
-    const v = y + 33 - row * 24 + 0.8 * grain(at.y + column * 2.7, at.x + row * 4.9);
-    const box = Math.max(Math.abs(u - 7.75) - 6.9, Math.abs(v - 12) - 11.1);
-    const stalk = Math.abs(Math.sin((u + 0.5 * Math.sin(v * 0.3 + row)) * 1.36));
-    const node = Math.abs(((v + column * 5) % 8) - 4) < 0.35 ? 0.2 : 0;
-    return smoothstep(0.2, -0.3, box) * (-0.95 + 0.85 * Math.sqrt(stalk) - node);
-  };
-}
-
 /** A fisherman's net, left standing. */
 function netted(): Profile {
   return (x, y) => {
@@ -247,24 +231,6 @@ function sprigged(set: string): Profile {
     const detail = 0.22 * Math.cos(distance * 2.4) * smoothstep(-0.8, -1.6, distance);
     const seat = -0.12 * smoothstep(1.4, 0.2, distance) * smoothstep(-0.4, 0.3, distance);
     return body + detail + seat;
-  };
-}
-
-function stamped(set: string, at: NoisePlace): Profile {
-  const motif = stampMotif(set, 5.4);
-  return (x, y) => {
-    const column = Math.round(x / 17.5);
-    const row = Math.round((y - 3) / 17.5);
-    const turn = grain(at.x + column * 3.7, at.y + row * 5.1) * 1.4;
-    const dx = x - column * 17.5 - 2.2 * grain(at.y + row * 2.3, column * 7.7);
-    const dy = y - 3 - row * 17.5 - 2.2 * grain(at.x - row * 1.9, column * 4.1);
-    const u = dx * Math.cos(turn) + dy * Math.sin(turn);
-    const v = dy * Math.cos(turn) - dx * Math.sin(turn);
-    const r = Math.hypot(u, v);
-    const press = 0.85 + 0.45 * grain(at.x + column * 9.1, at.y + row * 8.3);
-    const seat =
-      -press * smoothstep(6.9, 6.5, r) + 0.14 * smoothstep(8.4, 7, r) * smoothstep(6.6, 7, r);
-    return seat + 0.8 * smoothstep(0.25, -0.35, motif(u, v)) * smoothstep(6.9, 6.4, r);
   };
 }
 

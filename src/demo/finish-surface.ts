@@ -59,6 +59,8 @@ function raiseSurface(
   const flow = Math.max(0, ...coatings.map((coating) => fluidity(coating.glaze, plan)));
   const laid = sumCoats(chart, coatings);
   const body = blurGrid(laid, (0.55 + 1.6 * flow) * chart.perMm);
+  // A stiff melt keeps a skin like an orange's, a fluid one lies like water.
+  const ripple = mix(0.0065, 0.0012, smoothstep(0.15, 0.75, flow));
   const height = skin.height.data;
   for (let i = 0; i < height.length; i++) {
     const coats = num(laid.data, i);
@@ -69,7 +71,7 @@ function raiseSurface(
       num(height, i) +
       mix(coats, num(body.data, i) * 0.8, smooth * 0.99) * COAT_MM +
       num(relief.tooth.data, i) * (1 - 0.94 * smooth) +
-      0.006 * num(swell.data, i) * smooth +
+      ripple * num(swell.data, i) * smooth +
       fine * num(tooth.data, i);
   }
 }

@@ -61,7 +61,7 @@ export function writeLayer(
 ): void {
   // Squared, because a little of a strong colour goes a long way.
   const share = smoothstep(0.3, 1.7, melt) ** 2;
-  const deep = smoothstep(2.7, 6, coats);
+  const deep = smoothstep(2.5, 4.8, coats);
   const { thick, thin, pool, float } = pigment;
   const part = (i: 0 | 1 | 2): number => {
     const own = mix(thin.absorption[i], thick.absorption[i], share);

@@ -1,3 +1,5 @@
+import { between, makeChance } from "./random.ts";
+
 /** Single-line capitals and figures on a grid four wide and six high; strokes apart by ";". */
 const STROKES: Readonly<Record<string, string>> = {
   A: "00 26 40;12 32",
@@ -39,43 +41,123 @@ const STROKES: Readonly<Record<string, string>> = {
   "-": "13 33",
 };
 
+/** Letters and figures that a hand draws round. */
+const ROUND = /[BCDGJOPQRSU0235689]/;
+
+type Point = readonly [number, number];
 type Line = readonly [number, number, number, number];
 
 const ADVANCE = 6;
 
-function glyphLines(letter: string, offset: number): Line[] {
-  const lines: Line[] = [];
-  for (const stroke of (STROKES[letter.toUpperCase()] ?? "").split(";")) {
-    const points = [...stroke.matchAll(/(\d)(\d)/g)].map((m) => [Number(m[1]), Number(m[2])]);
-    for (let i = 1; i < points.length; i++) {
-      const [a, b] = [points[i - 1], points[i]];
-      lines.push([offset + (a?.[0] ?? 0), a?.[1] ?? 0, offset + (b?.[0] ?? 0), b?.[1] ?? 0]);
-    }
-  }
-  return lines;
+/** How somebody writes. */
+export interface Handwriting {
+  /** Sideways for every unit upwards. */
+  readonly slant: number;
+  /** Width of a letter: 1 as tall ones are wide. */
+  readonly wide: number;
+  /** How unlike each other letters are, 0 to 1. */
+  readonly careless: number;
+}
+
+/** The handwriting of whoever goes by a name or a code. */
+export function findHandwriting(name: string): Handwriting {
+  const chance = makeChance(`handwriting ${name}`);
+  return {
+    slant: between(chance, -0.06, 0.3),
+    wide: between(chance, 0.8, 1.08),
+    careless: between(chance, 0.75, 1.3),
+  };
+}
+
+function strokesOf(letter: string): Point[][] {
+  const rounding = ROUND.test(letter) ? 0.25 : 0.1;
+  return (STROKES[letter] ?? "").split(";").map((stroke) => {
+    const corners = [...stroke.matchAll(/(\d)(\d)/g)].map(
+      (m): Point => [Number(m[1]), Number(m[2])],
+    );
+    return cutCorners(cutCorners(corners, rounding), rounding);
+  });
+}
+
+/** A line whose corners are cut, as a hand does that does not stop at them. */
+function cutCorners(points: readonly Point[], share: number): Point[] {
+  const first = points[0];
+  const last = points.at(-1);
+  if (!first || !last || points.length < 3) return [...points];
+  const cut = points.slice(1).flatMap((to, i): Point[] => {
+    const from = points[i] ?? to;
+    const at = (t: number): Point => [
+      from[0] + (to[0] - from[0]) * t,
+      from[1] + (to[1] - from[1]) * t,
+    ];
+    return [at(share), at(1 - share)];
+  });
+  return [first, ...cut.slice(1, -1), last];
+}
+
+/** One letter as it came out this time, its lower left corner at (left, 0). */
+function writeLetter(
+  letter: string,
+  left: number,
+  hand: Handwriting,
+  chance: () => number,
+): Line[] {
+  const loose = hand.careless;
+  const tall = 1 + between(chance, -0.1, 0.08) * loose;
+  const turn = between(chance, -0.09, 0.09) * loose;
+  const lift = between(chance, -0.4, 0.4) * loose;
+  const bend = between(chance, -0.35, 0.35) * loose;
+  const place = ([x, y]: Point): Point => {
+    const u = x * hand.wide + hand.slant * y + bend * Math.sin(y * 0.55);
+    const v = y * tall + 0.18 * loose * Math.sin(x * 1.1 + bend * 9);
+    return [
+      left + u * Math.cos(turn) - v * Math.sin(turn),
+      lift + u * Math.sin(turn) + v * Math.cos(turn),
+    ];
+  };
+  return strokesOf(letter).flatMap((stroke) => {
+    const points = stroke.map(place);
+    return points.slice(1).map(([x, y], i): Line => {
+      const [ax, ay] = points[i] ?? [x, y];
+      return [ax, ay, x, y];
+    });
+  });
 }
 
 /** How far a point lies from the nearest stroke of a word. */
 export interface Lettering {
-  /** Width of the word, where its capitals are `height` high. */
+  /** Width of the word, where its capitals are about `height` high. */
   readonly width: number;
   /** Distance in the same unit, from the word's lower left corner. */
   distance(x: number, y: number): number;
 }
 
-/** Sets a word (letters, figures, hyphens; anything else stays blank) in capitals of a height. */
-export function setLettering(word: string, height: number): Lettering {
+/**
+ * Writes a word (letters, figures, hyphens; anything else stays blank) by hand, in capitals of about
+ * a height.
+ *
+ * @param seed what is written on: no two come out the same
+ */
+export function writeByHand(
+  word: string,
+  height: number,
+  hand: Handwriting,
+  seed: string,
+): Lettering {
   const unit = height / 6;
-  const letters = [...word].map((letter, i) => ({
-    left: i * ADVANCE * unit,
-    lines: glyphLines(letter, i * ADVANCE),
-  }));
+  const chance = makeChance(`written ${word} ${seed}`);
+  let left = 0;
+  const letters = [...word.toUpperCase()].map((letter) => {
+    const written = { left, lines: writeLetter(letter, left, hand, chance) };
+    left += ADVANCE * hand.wide + between(chance, -0.7, 0.5) * hand.careless;
+    return written;
+  });
   return {
-    width: (letters.length * ADVANCE - 2) * unit,
+    width: (left - 2) * unit,
     distance(x, y) {
       let nearest = Number.POSITIVE_INFINITY;
       for (const letter of letters) {
-        if (x < letter.left - 2 * unit || x > letter.left + 6 * unit) continue;
+        if (x / unit < letter.left - 3 || x / unit > letter.left + 9) continue;
         for (const line of letter.lines) {
           nearest = Math.min(nearest, lineDistance(line, x / unit, y / unit));
         }

@@ -1,9 +1,10 @@
 import type { Chart } from "./chart.ts";
-import { chartCell, fillChart } from "./chart.ts";
+import { fillChart } from "./chart.ts";
 import type { Coating, GlazedClay } from "./glazing.ts";
-import { blurGrid, clamp, type Grid, makeGrid, mix, num, sampleGrid, smoothstep } from "./grid.ts";
-import { clouds, findCell, grain, makeCellHit, noisePlace } from "./noise.ts";
+import { blurGrid, clamp, type Grid, makeGrid, mix, num, smoothstep } from "./grid.ts";
+import { clouds, findCell, makeCellHit, noisePlace } from "./noise.ts";
 import { hashText } from "./random.ts";
+import { type Moving, runDown } from "./running.ts";
 import type { GlazeLook, TilePlan } from "./tile-plan.ts";
 
 /** Millimetres of fired glaze that one usual brushed coat leaves. */
@@ -91,39 +92,37 @@ function soften(chart: Chart, coating: Moving): Moving {
 /** A stiff coat over one that moves is torn open, and what lies beneath shows in the cracks. */
 function openCracks(chart: Chart, plan: TilePlan, moved: readonly Moving[]): void {
   if (!plan.effects.includes("breaking") && !plan.effects.includes("variegated")) return;
+  if (plan.faults.includes("crawling")) return;
   moved.forEach((coating, i) => {
     const stiff = fluidity(coating.glaze, plan) < 0.12 && coating.glaze.kind === "glaze";
     const beneath = moved.slice(0, i).map((below) => fluidity(below.glaze, plan));
     const pulls = Math.max(0, ...beneath);
     if (!stiff || pulls < 0.12) return;
-    const width = 0.4 + 1.1 * Math.min(1, pulls);
+    const width = 0.25 + 0.5 * Math.min(1, pulls);
     const open = crackNet(chart, `cracks ${plan.code}`, width, pulls);
     const { data } = coating.thickness;
     for (let k = 0; k < data.length; k++) data[k] = num(data, k) * num(open.data, k);
   });
 }
 
+/** Seams as in thawing ice: hair-fine here, open there, and never with an edge, for both melts meet in them. */
 function crackNet(chart: Chart, seed: string, width: number, pulls: number): Grid {
   const at = noisePlace(seed);
   const salt = hashText(seed) & 0xffff;
   const hit = makeCellHit();
-  const high = 4.6 + 2.5 * pulls;
+  const high = 7.5 + 5 * pulls;
   const gaps = fillChart(chart, (x, y) => {
-    const wx = x + 1.1 * clouds(at.x + x * 0.16, at.y + y * 0.16);
-    const wy = y + 1.5 * clouds(at.y + x * 0.16, at.x + y * 0.16);
-    findCell(wx / 4.6, wy / high, salt, hit);
-    const wide = width * (0.7 + 0.9 * clouds(at.x - x * 0.04, at.y - y * 0.04));
-    return (hit.second - hit.nearest) * 4.6 - wide;
+    const wx = x + 1.6 * clouds(at.x + x * 0.13, at.y + y * 0.1);
+    const wy = y + 2.2 * clouds(at.y + x * 0.13, at.x + y * 0.1);
+    findCell(wx / 5.4, wy / high, salt, hit);
+    const wide = width * (0.75 + 1.5 * clouds(at.x - x * 0.045, at.y - y * 0.03));
+    return (hit.second - hit.nearest) * 5.4 - wide;
   });
-  const soft = blurGrid(gaps, 0.22 * chart.perMm);
+  const soft = blurGrid(gaps, 0.16 * chart.perMm);
   for (let i = 0; i < soft.data.length; i++) {
-    soft.data[i] = mix(0.01, 1, smoothstep(-0.15, 0.5, num(soft.data, i)));
+    soft.data[i] = mix(0.06, 1, smoothstep(-0.35, 0.95, num(soft.data, i)));
   }
   return soft;
-}
-
-interface Moving extends Coating {
-  readonly flow: number;
 }
 
 /** A coat moves as the most fluid of itself and what lies beneath carries it. */
@@ -135,67 +134,6 @@ function mostFluidFrom(coatings: readonly Coating[], index: number, plan: TilePl
     flow = Math.max(flow, 0.75 * fluidity(below.glaze, plan));
   }
   return flow;
-}
-
-/** How many millimetres the lower edge moves where it moves most. */
-function runLength(plan: TilePlan, moving: readonly Moving[]): number {
-  if (plan.shape === "channel") return 0;
-  if (plan.run !== undefined) return plan.run;
-  if (plan.faults.includes("running")) return 12;
-  const load = moving.reduce((sum, c) => sum + meanOf(c.thickness) * Math.max(0, c.flow - 0.4), 0);
-  return clamp(load * 2.4, 0, 14);
-}
-
-function meanOf(grid: Grid): number {
-  let sum = 0;
-  let count = 0;
-  for (let i = 0; i < grid.data.length; i += 13) {
-    if (num(grid.data, i) > 0.1) {
-      sum += num(grid.data, i);
-      count++;
-    }
-  }
-  return count > 0 ? sum / count : 0;
-}
-
-function runDown(chart: Chart, plan: TilePlan, moving: readonly Moving[]): Moving[] {
-  const run = runLength(plan, moving);
-  const at = noisePlace(`run ${plan.code}`);
-  const { face } = chart;
-  const height = face.top - face.bottom;
-  const fingers = (x: number): number => {
-    const wide = smoothstep(-0.35, 0.75, grain(at.x + x * 0.085, at.y));
-    const narrow = smoothstep(0.1, 0.8, grain(at.y + x * 0.21, at.x));
-    return 0.18 + 0.55 * wide + 0.27 * narrow * wide;
-  };
-  return moving.map((coating) => {
-    const share = clamp((coating.flow - 0.12) * 2, 0, 1);
-    if (run * share < 0.5) return coating;
-    const thickness = fillChart(chart, (x, y) => {
-      const way = clamp((face.top - y) / height, 0, 1) ** 0.8;
-      const source = y + run * share * fingers(x) * way;
-      const [column, row] = chartCell(chart, x, source);
-      const drained = 1 + ((run * share) / height) * (1.7 * way - 1.15);
-      return sampleGrid(coating.thickness, column, row) * drained;
-    });
-    thickenLowerEdge(chart, thickness, clamp(0.3 + run * 0.11, 0, 3) * share);
-    return { ...coating, thickness };
-  });
-}
-
-/** Where a run ends, the glaze stands in a thick roll. */
-function thickenLowerEdge(chart: Chart, thickness: Grid, roll: number): void {
-  const { width, data } = thickness;
-  const before = data.slice();
-  const reach = Math.round(2.4 * chart.perMm) * width;
-  for (let i = 0; i + reach < data.length; i++) {
-    const here = num(before, i);
-    if (here < 0.2) continue;
-    const below = num(before, i + reach);
-    const middle = num(before, i + (reach >> 1) - ((reach >> 1) % width));
-    const missing = 1 - Math.min(1, (below * 0.6 + middle * 0.4) / here);
-    data[i] = here * (1 + roll * missing);
-  }
 }
 
 /** What the melt leaves at each place, as a share of what was put there. */

@@ -22,7 +22,7 @@ export const MIXED_GLAZES: Readonly<Record<string, GlazeAppearance>> = {
     flow: 0.55,
     float: { colour: "#d6c08e", amount: 0.4 },
     slowlyCooled: { thick: "#d0b886", float: { colour: "#dcc898", amount: 0.4 } },
-    crystal: { colour: "#f6f0de", size: 1.3 },
+    crystal: { colour: "#f6f0de", size: 0.85 },
   },
   rosehip: {
     thin: "#3a2118",
@@ -52,10 +52,10 @@ export const MIXED_GLAZES: Readonly<Record<string, GlazeAppearance>> = {
   },
   heron: {
     thin: "#6b4a34",
-    thick: "#4a6480",
-    pool: "#3c5878",
+    thick: "#475562",
+    pool: "#36475a",
     flow: 0.62,
-    float: { colour: "#c3c8c4", amount: 0.6 },
+    float: { colour: "#cfc8b4", amount: 0.55 },
   },
   "liner-white": { thin: "#e8e0d0", thick: "#f3f2ee", hiding: 0.95, flow: 0.25 },
   ditchbank: {
@@ -87,6 +87,7 @@ export const MIXED_GLAZES: Readonly<Record<string, GlazeAppearance>> = {
     thick: "#3a2216",
     flow: 0.4,
     speck: { colour: "#7a3a1c", amount: 0.08 },
+    crystal: { colour: "#9a4a20", size: 0.9, few: true },
     reduction: { thin: "#8a4a20", thick: "#14100e", pool: "#0e0c0c" },
   },
   willow: {
@@ -109,11 +110,11 @@ export const MIXED_GLAZES: Readonly<Record<string, GlazeAppearance>> = {
     hiding: 0.15,
     flow: 0.5,
     reduction: {
-      thin: "#d9cbb8",
+      thin: "#efe7d8",
       thick: "#9a1f22",
       pool: "#6d1418",
       hiding: 0.6,
-      float: { colour: "#7a161c", amount: 0.5 },
+      float: { colour: "#5c1a1c", amount: 0.55 },
     },
   },
   "raku-clear": { thin: "#d6cdbd", thick: "#ece6dc", hiding: 0.6, flow: 0.35 },

@@ -56,7 +56,7 @@ function preparePaints(chart: Chart, plan: TilePlan, coatings: readonly Coating[
     const strong = speckled && glaze.speck ? Math.max(0.35, speck) : speck;
     return {
       coating,
-      pigment: makePigment(plan.bleeds ? { ...glaze, hiding: glaze.hiding * 0.6 } : glaze),
+      pigment: makePigment(plan.bleeds ? { ...glaze, hiding: glaze.hiding * 0.4 } : glaze),
       flow,
       powder: unmelted(glaze, plan),
       raw: glaze.raw ? linearFromHex(glaze.raw) : undefined,
@@ -69,7 +69,8 @@ function preparePaints(chart: Chart, plan: TilePlan, coatings: readonly Coating[
 /** How much of a glaze's second colour floats: little where the melt never moved. */
 function floatAmount(glaze: GlazeLook, plan: TilePlan, variegated: boolean): number {
   if (!glaze.float) return 0;
-  const moved = clamp(1 + conesBeyond(glaze, plan) / 1.5, 0.1, 1);
+  const held = plan.faults.includes("underfired") ? 0.3 : 1;
+  const moved = clamp(1 + conesBeyond(glaze, plan) / 1.5, 0.1, 1) * held;
   return clamp(glaze.float.amount + (variegated ? 0.25 : 0), 0, 1) * moved;
 }
 

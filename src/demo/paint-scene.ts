@@ -1,6 +1,6 @@
 import { chartCell } from "./chart.ts";
-import { num, sampleGrid, smoothstep } from "./grid.ts";
-import { setLettering } from "./lettering.ts";
+import { clamp, mix, num, sampleGrid, smoothstep } from "./grid.ts";
+import { writeByHand } from "./lettering.ts";
 import { clouds, grain, noisePlace } from "./noise.ts";
 import { CARD, CARD_BORDER, LABEL, LABEL_HALF, TILE, type View } from "./scene.ts";
 import type { Skin } from "./skin.ts";
@@ -22,7 +22,7 @@ export function makeSurface(): Surface {
 
 /** Gives a function that writes what a point of the picture is made of into a surface. */
 export function makePainter(view: View, skin: Skin, hand: StudioHand, code: string) {
-  const lettering = setLettering(code, 3);
+  const write = makeWriter(hand, code);
   const paper = noisePlace(`paper ${code}`);
   return (at: number, surface: Surface): void => {
     const u = num(view.place[0].data, at);
@@ -34,19 +34,46 @@ export function makePainter(view: View, skin: Skin, hand: StudioHand, code: stri
       case CARD:
         paintGrey(surface, cardShade(u, v), 0.9);
         break;
-      case LABEL: {
-        const distance = lettering.distance(
-          u * LABEL_HALF[0] + lettering.width / 2,
-          v * LABEL_HALF[1] + 1.5,
-        );
-        const ink = smoothstep(0.3, 0.2, distance);
-        const shade = 0.78 + 0.012 * grain(paper.x + u * 30, paper.y + v * 12);
-        paintGrey(surface, shade + (0.05 - shade) * ink, 0.75);
+      case LABEL:
+        write(u, v, surface);
         break;
-      }
       default:
         paintGround(hand, paper.x + u, paper.y + v, surface);
     }
+  };
+}
+
+/** What a code is written on and with: red, green and blue of the slip, and of the stroke. */
+const WRITING = {
+  pencil: { slip: [0.74, 0.73, 0.69], stroke: [0.09, 0.09, 0.1], half: 0.21, grain: 0.55 },
+  underglaze: { slip: [0.66, 0.58, 0.46], stroke: [0.035, 0.04, 0.07], half: 0.27, grain: 0.2 },
+} as const;
+
+/** Gives a function that paints the slip with the code: in pencil on paper, or in underglaze on clay. */
+function makeWriter(hand: StudioHand, code: string) {
+  const lettering = writeByHand(code, 2.9, hand.handwriting, code);
+  const how = WRITING[hand.writesWith];
+  const at = noisePlace(`slip ${code}`);
+  return (u: number, v: number, surface: Surface): void => {
+    const x = u * LABEL_HALF[0];
+    const y = v * LABEL_HALF[1];
+    const press = 1 + 0.35 * grain(at.x + x * 0.35, at.y + y * 0.35);
+    const half = how.half * press;
+    const stroke = smoothstep(
+      half,
+      half * 0.35,
+      lettering.distance(x + lettering.width / 2, y + 1.45),
+    );
+    const tooth = 1 - how.grain * smoothstep(-0.2, 0.6, grain(at.y + x * 5.5, at.x + y * 5.5));
+    const share = clamp(stroke * tooth * (0.7 + 0.3 * press), 0, 1);
+    const fibre =
+      1 + 0.025 * grain(at.x + x * 2.4, at.y + y * 2.4) + 0.02 * clouds(at.y + x, at.x + y);
+    surface.red = mix(how.slip[0] * fibre, how.stroke[0], share);
+    surface.green = mix(how.slip[1] * fibre, how.stroke[1], share);
+    surface.blue = mix(how.slip[2] * fibre, how.stroke[2], share);
+    surface.roughness = 0.85;
+    surface.glass = 0.2;
+    surface.metal = 0;
   };
 }
 

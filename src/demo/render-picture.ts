@@ -5,14 +5,14 @@ import { fireTile } from "./fired-skin.ts";
 import { makeForm } from "./forms.ts";
 import { takePhotograph } from "./photograph.ts";
 import { viewScene } from "./scene.ts";
-import { studioHand, turnedForStanding } from "./studio-hand.ts";
+import { onTheDay, studioHand, turnedForStanding } from "./studio-hand.ts";
 import type { TilePlan } from "./tile-plan.ts";
 
 /** Width of a picture in points; it is four thirds as high. */
 export const PICTURE_WIDTH = 1200;
 
 /** The picture is worked out this much larger and then made smaller, so that edges are smooth. */
-const OVERSIZE = 1.25;
+const OVERSIZE = 1.15;
 
 /**
  * Renders the photograph of a planned tile, the same bytes for the same plan.
@@ -36,9 +36,8 @@ export async function renderDetail(plan: TilePlan): Promise<Buffer> {
 
 function shoot(plan: TilePlan, width: number): Shot {
   const form = makeForm(plan.shape, plan.code, plan.faults.includes("warping"), plan.angle);
-  const hand = form.stands
-    ? turnedForStanding(studioHand(plan.set), form.plane)
-    : studioHand(plan.set);
+  const today = onTheDay(studioHand(plan.set), plan.code);
+  const hand = form.stands ? turnedForStanding(today, form.plane) : today;
   const chart = makeChart(form.face, form.margin, (15 * width) / PICTURE_WIDTH);
   const skin = fireTile(chart, plan);
   const view = viewScene(form, hand, plan, Math.round(width * OVERSIZE));

@@ -54,11 +54,6 @@ export const CARD_BORDER = 1.24;
 /** Half the label's width and height, in millimetres. */
 export const LABEL_HALF = [12, 3.4] as const;
 
-/** How wide the picture is at the piece, in millimetres. */
-function frameWidth(form: Form): number {
-  return form.frame;
-}
-
 /** Looks at the piece, its grey card and its label on the ground with a hand's camera. */
 export function viewScene(
   form: Form,
@@ -77,8 +72,9 @@ export function viewScene(
   };
   const view = emptyView(width, height, camera);
   for (let row = 0; row < height; row++) {
+    let nearby: number | undefined;
     for (let column = 0; column < width; column++) {
-      tracePoint(view, stand, camera, column, row);
+      nearby = tracePoint(view, stand, camera, column, row, nearby);
     }
   }
   return view;
@@ -104,7 +100,7 @@ function placeCamera(
   const toCamera: Vec3 = [0, -Math.sin(radians), Math.cos(radians)];
   const right: Vec3 = [1, 0, 0];
   const up = cross(toCamera, right);
-  const pixel = frameWidth(form) / width;
+  const pixel = form.frame / width;
   const target: Vec3 = addScaled(form.centre, up, form.stands ? -6.2 : -5.5);
   const shifted = addScaled(target, right, between(chance, -0.8, 0.8));
   return {
@@ -165,23 +161,39 @@ function emptyView(width: number, height: number, camera: Camera): View {
   };
 }
 
-function tracePoint(view: View, stand: Stand, camera: Camera, column: number, row: number): void {
+/**
+ * Sees what lies at a point of the picture.
+ *
+ * @param nearby how far away the point beside it lies on the piece, if it does
+ * @returns how far away this one lies on the piece, if it does
+ */
+function tracePoint(
+  view: View,
+  stand: Stand,
+  camera: Camera,
+  column: number,
+  row: number,
+  nearby: number | undefined,
+): number | undefined {
   const at = row * view.width + column;
   const ray = rayThrough(camera, column, row);
-  const hit = hitPiece(stand, camera.eye, ray);
-  if (hit) {
-    recordPiece(view, stand, at, hit);
-    return;
+  const along = hitPiece(stand, camera.eye, ray, nearby);
+  if (along !== undefined) {
+    const [x, y, z] = addScaled(camera.eye, ray, along);
+    const [px, py] = turned(x, y, stand.turn);
+    recordPiece(view, stand, at, [px, py, z]);
+    return along;
   }
   for (const thing of stand.flatlings) {
     const p = addScaled(camera.eye, ray, (thing.thickness - camera.eye[2]) / ray[2]);
     const [x, y] = turned(p[0] - thing.centre[0], p[1] - thing.centre[1], thing.turn);
     if (Math.abs(x) > thing.half[0] || Math.abs(y) > thing.half[1]) continue;
     recordLevel(view, at, thing.what, p, x / thing.half[0], y / thing.half[1]);
-    return;
+    return undefined;
   }
   const p = addScaled(camera.eye, ray, -camera.eye[2] / ray[2]);
   recordLevel(view, at, GROUND, p, p[0], p[1]);
+  return undefined;
 }
 
 function turned(x: number, y: number, angle: number): readonly [number, number] {
@@ -190,8 +202,16 @@ function turned(x: number, y: number, angle: number): readonly [number, number] 
   return [x * c + y * s, y * c - x * s];
 }
 
-/** The point of the piece that a ray meets, in the piece's own frame. */
-function hitPiece(stand: Stand, eye: Vec3, ray: Vec3): Vec3 | undefined {
+/** Millimetres before what lies nearby, from where a ray is followed if nothing is close there. */
+const BEFORE = 3;
+
+/** How far along a ray the piece lies. */
+function hitPiece(
+  stand: Stand,
+  eye: Vec3,
+  ray: Vec3,
+  nearby: number | undefined,
+): number | undefined {
   const { form, turn } = stand;
   const [ex, ey] = turned(eye[0], eye[1], turn);
   const [rx, ry] = turned(ray[0], ray[1], turn);
@@ -207,13 +227,13 @@ function hitPiece(stand: Stand, eye: Vec3, ray: Vec3): Vec3 | undefined {
     near = Math.max(near, Math.min(a, b));
     far = Math.min(far, Math.max(a, b));
   }
+  const distanceAt = (t: number) => form.distance(ex + rx * t, ey + ry * t, eye[2] + ray[2] * t);
   let along = near;
+  if (nearby !== undefined && nearby - BEFORE > near && distanceAt(nearby - BEFORE) > BEFORE / 4)
+    along = nearby - BEFORE;
   for (let step = 0; step < 90 && along < far; step++) {
-    const x = ex + rx * along;
-    const y = ey + ry * along;
-    const z = eye[2] + ray[2] * along;
-    const distance = form.distance(x, y, z);
-    if (distance < 0.012) return [x, y, z];
+    const distance = distanceAt(along);
+    if (distance < 0.012) return along;
     along += distance * 0.96;
   }
   return undefined;

@@ -67,7 +67,10 @@ function coatLeft(chart: Chart, plan: TilePlan, fault: string): Grid | undefined
   }
 }
 
-/** Glaze that drew back into islands, its edges rolled up, with bare clay between. */
+/**
+ * Glaze that drew back into islands: where one ends it stands in a rounded roll, as thick as what the
+ * bare clay between has lost.
+ */
 function crawl(chart: Chart, at: NoisePlace, salt: number, hit: CellHit): Grid {
   const edges = fillChart(chart, (x, y) => {
     const bad = clouds(at.x + x * 0.025, at.y + y * 0.025) + 0.02;
@@ -80,8 +83,12 @@ function crawl(chart: Chart, at: NoisePlace, salt: number, hit: CellHit): Grid {
   const round = blurGrid(edges, 0.42 * chart.perMm);
   for (let i = 0; i < round.data.length; i++) {
     const d = num(round.data, i);
-    const roll = 0.6 * Math.exp(-(((d - 0.75) / 0.6) ** 2));
-    round.data[i] = smoothstep(-0.02, 0.3, d) * (1 + roll);
+    const wall = Math.sqrt(clamp(d / ROLL, 0, 1));
+    const roll = 1.9 * Math.exp(-(((d - ROLL) / 0.5) ** 2));
+    round.data[i] = wall * (1 + roll);
   }
   return round;
 }
+
+/** Millimetres from the end of crawled glaze to the top of its roll. */
+const ROLL = 0.55;

@@ -1,3 +1,4 @@
+import { findHandwriting, type Handwriting } from "./lettering.ts";
 import { between, makeChance } from "./random.ts";
 
 /** How one person sets up the copy stand: the same for every picture of a set. */
@@ -24,6 +25,22 @@ export interface StudioHand {
   readonly exposure: number;
   /** How bright the light is that the window throws on the table before an upright plane. */
   readonly tableLight: number;
+  readonly handwriting: Handwriting;
+  readonly writesWith: "pencil" | "underglaze";
+}
+
+/** The same stand on the day of one picture: the sun elsewhere, a blind moved, the piece put down anew. */
+export function onTheDay(hand: StudioHand, code: string): StudioHand {
+  const chance = makeChance(`day ${code}`);
+  return {
+    ...hand,
+    windowAzimuth: hand.windowAzimuth + between(chance, -24, 24),
+    windowZenith: hand.windowZenith + between(chance, -9, 7),
+    windowWidth: hand.windowWidth * between(chance, 0.72, 1.2),
+    windowHeight: hand.windowHeight * between(chance, 0.72, 1.2),
+    windowShare: hand.windowShare + between(chance, -0.05, 0.05),
+    cameraTilt: hand.cameraTilt + between(chance, -1.5, 1.5),
+  };
 }
 
 /** The same stand turned for a piece that stands up: the window in front of it, a longer exposure. */
@@ -31,10 +48,12 @@ export function turnedForStanding(hand: StudioHand, plane: boolean): StudioHand 
   const left = hand.windowAzimuth > 90;
   return {
     ...hand,
-    windowAzimuth: left ? 218 : -38,
+    windowAzimuth: left
+      ? 218 + (hand.windowAzimuth - 135) * 0.5
+      : -38 + (hand.windowAzimuth - 45) * 0.5,
     windowZenith: hand.windowZenith + 8,
     exposure: hand.exposure * 1.18,
-    tableLight: plane ? 3.2 : 0,
+    tableLight: plane ? 3.2 * (hand.windowWidth / 0.5) : 0,
   };
 }
 
@@ -60,5 +79,7 @@ export function studioHand(set: string): StudioHand {
     balance: [between(chance, 0.99, 1.025), between(chance, 0.965, 1.0)],
     exposure: between(chance, 0.95, 1.04),
     tableLight: 0,
+    handwriting: findHandwriting(set),
+    writesWith: chance() < 0.6 ? "pencil" : "underglaze",
   };
 }

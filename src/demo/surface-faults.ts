@@ -1,17 +1,19 @@
+import { blister, boilOver } from "./boiling.ts";
+import { craze } from "./crazing.ts";
 import type { Coating } from "./glazing.ts";
 import { mix, num, smoothstep } from "./grid.ts";
 import { clouds, findCell, grain, makeCellHit, noisePlace } from "./noise.ts";
 import { hashText } from "./random.ts";
 import type { Skin } from "./skin.ts";
+import { coatsAt, darken, everywhere, tint } from "./skin-marks.ts";
 import type { TilePlan } from "./tile-plan.ts";
 
 type ShowFault = (plan: TilePlan, skin: Skin, coatings: readonly Coating[]) => void;
 
 const SHOWN_FAULTS: Readonly<Record<string, ShowFault>> = {
-  crazing: (plan, skin, coatings) =>
-    craze(plan, skin, coatings, isRaku(plan) ? RAKU_CRACKLE : FINE_CRAZING),
-  blistering: (plan, skin, coatings) => blister(plan, skin, coatings, 0.3),
-  overfired: (plan, skin, coatings) => blister(plan, skin, coatings, 0.045),
+  crazing: craze,
+  blistering: blister,
+  overfired: boilOver,
   bloating: bloat,
   "kiln-crumbs": dropCrumbs,
   cloudy: cloud,
@@ -29,101 +31,6 @@ const SHOWN_FATES: Readonly<Record<string, ShowFault>> = {
 export function showFaults(plan: TilePlan, skin: Skin, coatings: readonly Coating[]): void {
   for (const fault of new Set(plan.faults)) SHOWN_FAULTS[fault]?.(plan, skin, coatings);
   SHOWN_FATES[plan.fate ?? ""]?.(plan, skin, coatings);
-}
-
-type At = (index: number, x: number, y: number) => void;
-
-function everywhere(skin: Skin, visit: At): void {
-  const { chart } = skin;
-  let i = 0;
-  for (let row = 0; row < chart.height; row++) {
-    const y = chart.extent.top - (row + 0.5) / chart.perMm;
-    for (let column = 0; column < chart.width; column++) {
-      visit(i++, chart.extent.left + (column + 0.5) / chart.perMm, y);
-    }
-  }
-}
-
-function darken(skin: Skin, i: number, share: number): void {
-  skin.red.data[i] = num(skin.red.data, i) * (1 - share);
-  skin.green.data[i] = num(skin.green.data, i) * (1 - share);
-  skin.blue.data[i] = num(skin.blue.data, i) * (1 - share);
-}
-
-function tint(
-  skin: Skin,
-  i: number,
-  colour: readonly [number, number, number],
-  share: number,
-): void {
-  skin.red.data[i] = mix(num(skin.red.data, i), colour[0], share);
-  skin.green.data[i] = mix(num(skin.green.data, i), colour[1], share);
-  skin.blue.data[i] = mix(num(skin.blue.data, i), colour[2], share);
-}
-
-function coatsAt(coatings: readonly Coating[], i: number): number {
-  let sum = 0;
-  for (const { thickness } of coatings) sum += num(thickness.data, i);
-  return sum;
-}
-
-interface CrazeNet {
-  readonly mesh: number;
-  readonly width: number;
-  readonly dark: number;
-  /** Share of the meshes that no finer cracks cross. */
-  readonly whole: number;
-}
-
-const FINE_CRAZING: CrazeNet = { mesh: 6.5, width: 0.14, dark: 0.42, whole: 0.3 };
-/** Smoke blackens the cracks. */
-const RAKU_CRACKLE: CrazeNet = { mesh: 8.5, width: 0.34, dark: 0.9, whole: 0.55 };
-
-function isRaku(plan: TilePlan): boolean {
-  return plan.steps.some((step) => step.does === "fire" && step.kind === "raku");
-}
-
-/** A net of fine cracks in the glaze, finer where it lies thick. */
-function craze(plan: TilePlan, skin: Skin, coatings: readonly Coating[], net: CrazeNet): void {
-  const at = noisePlace(`craze ${plan.code}`);
-  const salt = hashText(`craze ${plan.code}`) & 0xffff;
-  const hit = makeCellHit();
-  everywhere(skin, (i, x, y) => {
-    const coats = coatsAt(coatings, i);
-    if (coats < 1) return;
-    const wx = x + 0.9 * clouds(at.x + x * 0.2, at.y + y * 0.2);
-    const wy = y + 0.9 * clouds(at.y + x * 0.2, at.x + y * 0.2);
-    findCell(wx / net.mesh, wy / net.mesh, salt, hit);
-    let line = (hit.second - hit.nearest) * net.mesh;
-    if (hit.id > net.whole) {
-      findCell((wx * 2.1) / net.mesh, (wy * 2.1) / net.mesh, salt + 9, hit);
-      line = Math.min(line, ((hit.second - hit.nearest) * net.mesh) / 2.1 + 0.03);
-    }
-    const dark = smoothstep(net.width, net.width * 0.2, line) * smoothstep(1, 2, coats);
-    darken(skin, i, net.dark * dark);
-    skin.height.data[i] = num(skin.height.data, i) - 0.012 * dark;
-  });
-}
-
-function blister(plan: TilePlan, skin: Skin, coatings: readonly Coating[], many: number): void {
-  const at = noisePlace(`blister ${plan.code}`);
-  const salt = hashText(`blister ${plan.code}`) & 0xffff;
-  const hit = makeCellHit();
-  everywhere(skin, (i, x, y) => {
-    if (coatsAt(coatings, i) < 0.8) return;
-    findCell(x / 3.4, y / 3.4, salt, hit);
-    if (hit.id > many + 0.5 * many * clouds(at.x + x * 0.06, at.y + y * 0.06)) return;
-    const share = hit.id / many;
-    const size = 0.35 + 0.85 * share * share;
-    const d = (hit.nearest * 3.4) / size;
-    if (d > 1.35) return;
-    const burst = share > 0.45;
-    const dome = burst
-      ? 0.24 * Math.exp(-(((d - 0.95) / 0.22) ** 2)) - 0.22 * smoothstep(0.85, 0.5, d)
-      : 0.4 * Math.sqrt(Math.max(0, 1 - d * d));
-    skin.height.data[i] = num(skin.height.data, i) + dome * size;
-    if (burst) darken(skin, i, 0.55 * smoothstep(0.85, 0.45, d));
-  });
 }
 
 function bloat(plan: TilePlan, skin: Skin): void {
@@ -194,10 +101,11 @@ function crack(plan: TilePlan, skin: Skin, half: number): void {
 /** Shelf wash and a torn edge along the foot. */
 function stickToShelf(plan: TilePlan, skin: Skin): void {
   const at = noisePlace(`stuck ${plan.code}`);
-  const { face } = skin.chart;
+  const { face, extent } = skin.chart;
+  const shelf = plan.shape === "l-shape" ? extent.bottom + 2 : face.bottom;
   everywhere(skin, (i, x, y) => {
     const reach = 1.4 + 1.6 * grain(at.x + x * 0.1, at.y) + clouds(at.y + x * 0.4, at.x + y * 0.4);
-    const torn = smoothstep(0.3, -0.3, y - face.bottom - reach);
+    const torn = smoothstep(0.3, -0.3, y - shelf - reach);
     const grit = torn * smoothstep(-0.25, 0.25, clouds(at.x + x * 0.3, at.y + y * 0.3));
     const pale = 0.8 + 0.35 * clouds(at.y + x * 0.9, at.x + y * 0.9);
     tint(skin, i, [0.56 * pale, 0.48 * pale, 0.38 * pale], 0.9 * grit);

@@ -107,6 +107,10 @@ export interface GlazeLook {
   /** Weight of a coat relative to other glazes. */
   readonly weight: number;
   readonly metal?: number;
-  /** Crystals that it grows where the kiln lets it: their colour and largest radius in millimetres. */
-  readonly crystal?: { readonly colour: string; readonly size: number };
+  /** Crystals that it grows where the kiln lets it: their colour, largest radius in millimetres, and whether only some grow. */
+  readonly crystal?: {
+    readonly colour: string;
+    readonly size: number;
+    readonly few?: boolean;
+  };
 }

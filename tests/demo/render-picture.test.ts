@@ -1,59 +1,10 @@
 import sharp from "sharp";
 import { describe, expect, it } from "vitest";
 import { renderPicture } from "../../src/demo/render-picture.ts";
-import type { GlazeLook, Step, TilePlan } from "../../src/demo/tile-plan.ts";
+import type { Step } from "../../src/demo/tile-plan.ts";
+import { coat, fire, plan } from "./trial-plan.ts";
 
 const WIDTH = 90;
-
-const black: GlazeLook = {
-  id: "black",
-  kind: "glaze",
-  range: [4, 5],
-  thick: "#17171a",
-  thin: "#6b4026",
-  hiding: 0.95,
-  flow: 0.1,
-  surface: "matte",
-  weight: 1,
-};
-
-function coat(where: string): Step {
-  return {
-    does: "coat",
-    glaze: black,
-    fade: undefined,
-    coats: 1,
-    cover: undefined,
-    by: "dip",
-    where: [where],
-    thickness: 1,
-  };
-}
-
-const fire: Step = { does: "fire", kind: "glaze", heat: 5, atmosphere: "oxidation" };
-
-function plan(steps: readonly Step[]): TilePlan {
-  return {
-    code: "ZZ-1",
-    set: "trial",
-    maker: "m01",
-    clay: { bare: "#e6ddcc", speck: "#8a7050", specks: 0, grog: 0.2 },
-    bleeds: false,
-    texture: "smooth",
-    shape: "flat",
-    angle: 90,
-    steps,
-    surfaces: ["matte"],
-    effects: [],
-    faults: [],
-    run: 0,
-    fate: undefined,
-    scratched: undefined,
-    card: undefined,
-    motif: undefined,
-    figure: undefined,
-  };
-}
 
 /** Mean lightness, 0 to 255, of a part of the picture in per cent. */
 async function lightness(picture: Buffer, left: number, top: number): Promise<number> {
