@@ -5,7 +5,7 @@ import { fireTile } from "./fired-skin.ts";
 import { makeForm } from "./forms.ts";
 import { takePhotograph } from "./photograph.ts";
 import { viewScene } from "./scene.ts";
-import { onTheDay, studioHand, turnedForStanding } from "./studio-hand.ts";
+import { onTheDay, outOfGlare, studioHand, turnedForStanding } from "./studio-hand.ts";
 import type { TilePlan } from "./tile-plan.ts";
 
 /** Width of a picture in points; it is four thirds as high. */
@@ -37,7 +37,7 @@ export async function renderDetail(plan: TilePlan): Promise<Buffer> {
 function shoot(plan: TilePlan, width: number): Shot {
   const form = makeForm(plan.shape, plan.code, plan.faults.includes("warping"), plan.angle);
   const today = onTheDay(studioHand(plan.set), plan.code);
-  const hand = form.stands ? turnedForStanding(today, form.plane) : today;
+  const hand = form.stands ? turnedForStanding(today, form.plane) : outOfGlare(today);
   const chart = makeChart(form.face, form.margin, (15 * width) / PICTURE_WIDTH);
   const skin = fireTile(chart, plan);
   const view = viewScene(form, hand, plan, Math.round(width * OVERSIZE));

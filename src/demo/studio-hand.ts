@@ -43,6 +43,15 @@ export function onTheDay(hand: StudioHand, code: string): StudioHand {
   };
 }
 
+/** Degrees from straight up within which no window may come: a tile that lies would mirror it all over. */
+const GLARE = 15;
+
+/** The same stand, moved so far from its window that a piece that lies does not mirror it all over. */
+export function outOfGlare(hand: StudioHand): StudioHand {
+  const half = (Math.atan(hand.windowHeight) * 180) / Math.PI;
+  return { ...hand, windowZenith: Math.max(hand.windowZenith, GLARE + half) };
+}
+
 /** The same stand turned for a piece that stands up: the window in front of it, a longer exposure. */
 export function turnedForStanding(hand: StudioHand, plane: boolean): StudioHand {
   const left = hand.windowAzimuth > 90;
