@@ -13,17 +13,17 @@ export function greyCardWarnings(
 
 const words = (crop: string) => ({
   "burnt-out": {
-    message: "The grey card is burnt out in this photograph, so its light cannot be put right",
+    message: "The grey card is burnt out in this photograph, so its colour cannot be corrected",
     hint: "Take it again with less light or a shorter exposure: a grey card must come out grey, not white.",
   },
   coloured: {
     message:
-      "The place of the grey card is not grey in this photograph, so its light cannot be put right",
+      "The place of the grey card is not grey in this photograph, so its colour cannot be corrected",
     hint: `Run “${crop}” and lay the frame on the card, or write “photo: {grey: no}” where there is none.`,
   },
   dark: {
     message:
-      "The place of the grey card is almost black in this photograph, so its light cannot be put right",
+      "The place of the grey card is almost black in this photograph, so its colour cannot be corrected",
     hint: `Run “${crop}” and lay the frame on the card; if it lies there, give it the same light as the tile.`,
   },
 });

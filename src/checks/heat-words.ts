@@ -18,9 +18,10 @@ export function degreesInWords(celsius: number): string {
   return `about ${five(celsius)} °C (${five(celsiusStepToFahrenheitStep(celsius))} °F)`;
 }
 
-/** `glaze Soot is for cone 5–6`; a reclaimed clay says what it counts as. */
+/** `glaze Soot is for cones 5–6`; a reclaimed clay says what it counts as. */
 export function rangeInWords(subject: Subject): string {
-  const range = `cone ${formatConeRange(subject.range)}`;
+  const { from, to } = subject.range;
+  const range = `cone${from === to ? "" : "s"} ${formatConeRange(subject.range)}`;
   const { kind, name, countsAs } = subject;
   if (countsAs === null || countsAs === name)
     return `${countsAs === null ? "" : "reclaimed "}${kind} ${name} is for ${range}`;

@@ -54,7 +54,7 @@ const doubles: ReadonlySet<LikelyReading["code"]> = new Set([
 /** That accounts do not agree, and which lie furthest apart: a message, so without a full stop. */
 export function disagreementOf({ widest }: Story): string {
   const apart = widest ? ` ${comparisonWords(widest)}` : "";
-  return `The accounts of this firing do not agree.${apart}`;
+  return `The records of this firing do not agree.${apart}`;
 }
 
 /** The field that the widest difference of a story leads to. */

@@ -32,7 +32,7 @@ export function isRefuted(
   return verdicts.includes("well") && !verdicts.includes("ill");
 }
 
-/** Whether a tile came out well, or with what was warned of; open where it tells of neither. */
+/** Whether a tile came out well, or with what was warned of; open where neither is recorded. */
 export function verdictOf({ record }: Tile, warned: readonly Fault[]): "well" | "ill" | "open" {
   const { result: results = [], later = [], fate } = record;
   const faults = [...results, ...later].flatMap((seen) => seen.faults ?? []);

@@ -61,7 +61,7 @@ export const mostAnchors = 50;
 /** Values that are repeated by * in one record. */
 export const mostRepeated = 1000;
 
-/** Problems that are told of one file; the rest is counted. Nobody mends more at once. */
+/** Problems listed for one file; the rest are only counted. Nobody mends more at once. */
 export const mostProblemsOfFile = 100;
 
 // ## Logs of firings

@@ -41,8 +41,8 @@ function captionOf({ coneScale }: CatalogueFiring, chart: FiringChart, unit: Tem
       : chart.log
         ? "What was recorded; no programme was written down."
         : "The programme; nothing was recorded.",
-    untimed && "How long the broken parts took is not known.",
-    `On the right, cones: each is down at its mark when the last hundred degrees are climbed at ${rateInBothUnits(coneScale.ratePerHour, unit)}. Keeping and slow cooling bring them down earlier.`,
+    untimed && "Broken line: how long that part took is not known.",
+    `On the right, cones: each is down at its mark when the last hundred degrees are climbed at ${rateInBothUnits(coneScale.ratePerHour, unit)}. Holds and slow cooling bring them down earlier.`,
   ]
     .filter(Boolean)
     .join(" ");

@@ -23,9 +23,9 @@ export function keySentences(view: LayerView): readonly string[] {
   const hatched = listed([...new Set(unmeasured)]);
   const bare = clayColour(view.clay) === null;
   return [
-    ...(from.length > 0 ? [`Drawn in the colours measured alone: ${from.join("; ")}.`] : []),
-    ...(hatched ? [`Hatched: ${hatched}, not yet measured alone and all over.`] : []),
-    ...(bare ? ["The clay is hatched, for nothing tells its colour."] : []),
+    ...(from.length > 0 ? [`Colours as each glaze measured by itself: ${from.join("; ")}.`] : []),
+    ...(hatched ? [`Hatched: ${hatched}, not yet measured by itself all over a tile.`] : []),
+    ...(bare ? ["The clay is hatched: its colour is not recorded."] : []),
   ];
 }
 

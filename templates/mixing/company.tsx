@@ -35,9 +35,9 @@ export function AmongOthers({ root, glaze, companies }: AmongOthersProps): VNode
         <InCompany root={root} glaze={glaze} company={first} />
       ) : (
         <p class="empty">
-          No mixed glaze has a tile by itself at a cone of this one, fired and with its surface
-          written down. A tile with one mixed glaze alone and surface: in its result puts that glaze
-          here, with its figures.
+          No mixed glaze has been fired alone, to a cone that this one is for, and its surface
+          recorded. A tile with one mixed glaze alone, and surface: in its result, puts that glaze
+          here with its figures.
         </p>
       )}
       {!first && <BareFigures glaze={glaze} />}
@@ -67,8 +67,8 @@ function InCompany({ root, glaze, company }: InCompanyProps): VNode {
     <>
       <p>
         {own
-          ? `By the tiles here ${glaze.name} is ${seenOutcomes(own.seen)} at ${companyName(company)}.`
-          : `No tile here tells what ${glaze.name} is at ${companyName(company)}: these are the others.`}
+          ? `On the tiles here ${glaze.name} came out ${seenOutcomes(own.seen)} at ${companyName(company)}.`
+          : `No tile here shows how ${glaze.name} comes out at ${companyName(company)}: these are the others.`}
       </p>
       <p class="quiet">{restsOnWords(company)}</p>
       {mixFigures.map((figure) => (

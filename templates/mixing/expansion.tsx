@@ -34,10 +34,10 @@ export function ExpansionAndFit({ root, glaze }: ExpansionProps): VNode | null {
           <ExpansionTable expansions={expansions} />
           <p class="quiet">
             Computed from published factors, which were made for other glasses and other
-            temperatures: they do not agree, and no mean of them would be nearer the truth. No set
-            is nearer than 0.75 on a glaze: twice the error of the best published model of glasses
-            (Fluegel), or what a set misses on eight measured glasses where that is more. An oxide
-            without a factor adds to it.
+            temperatures: they do not agree, and averaging them would bring them no nearer the
+            truth. No set comes closer than 0.75 on a glaze: twice the error of the best published
+            model of glasses (Fluegel), or what a set misses on eight measured glasses where that is
+            more. An oxide without a factor adds to it.
           </p>
           <SetsInUse expansions={expansions} />
         </div>
@@ -49,7 +49,7 @@ export function ExpansionAndFit({ root, glaze }: ExpansionProps): VNode | null {
           {glaze.fits.length > 0 && (
             <p class="quiet">
               Thickness, what the glaze takes from the clay, and the firing all change the fit:
-              fired tests on the clay decide, looked at again after weeks.
+              trust fired tests on the clay, looked at again some weeks later.
             </p>
           )}
         </div>
@@ -114,7 +114,7 @@ function ExpansionTable({ expansions }: { readonly expansions: Expansions }): VN
                 {outside.length > 0 && (
                   <span class="outside">
                     {" "}
-                    does not cover{" "}
+                    not covered:{" "}
                     {outside.map((oxide, i) => (
                       <>
                         {i > 0 && ", "}
@@ -143,9 +143,9 @@ function SetsInUse({ expansions }: { readonly expansions: Expansions }): VNode {
       <summary>What each set was made for</summary>
       {silent.length > 0 && (
         <p>
-          {listed(silent.map(({ model }) => setOf(model)?.name ?? model))} gives no figure: this
-          glaze holds more boron or lithia than it was made for, or it has no factors for more than
-          a tenth of it by weight.
+          No figure from {listed(silent.map(({ model }) => setOf(model)?.name ?? model))}: this
+          glaze holds more boron or lithia than the factors were made for, or more than a tenth of
+          it by weight has no factor.
         </p>
       )}
       {expansionSets.map((set) => (
@@ -185,11 +185,11 @@ function FitOnClay(props: {
 
 /** Whether the two numbers were meant for the same temperatures. */
 function rangeWords({ between }: ClayFit, expansions: Expansions): string | null {
-  if (!between) return "It is not noted between which temperatures the clay was measured.";
+  if (!between) return "The temperatures between which the clay was measured are not recorded.";
   const isAlike = expansions.every((by) => by.between.join() === between.join());
   return isAlike
     ? null
-    : "The clay was measured over other temperatures than the factors are meant for, so these numbers compare roughly.";
+    : "The clay was measured over other temperatures than the factors are for, so these numbers only compare roughly.";
 }
 
 function Apart({ root, glaze: { apart, name } }: ExpansionProps): VNode | null {
@@ -202,7 +202,8 @@ function Apart({ root, glaze: { apart, name } }: ExpansionProps): VNode | null {
   ));
   return (
     <p class="quiet">
-      Not compared with {links}: no cone suits both {apart.length === 1 ? "it" : "them"} and {name}.
+      Not compared with {links}: {apart.length === 1 ? "it has" : "they have"} no cone in common
+      with {name}.
     </p>
   );
 }

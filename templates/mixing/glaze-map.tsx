@@ -5,6 +5,7 @@ import { ratioLines } from "../../src/chemistry/stull.ts";
 import type { TileEntry } from "../parts/entry.ts";
 import { listed, spoken } from "../words/english/numbers.ts";
 import { formatMoles } from "../words/mixing/chemistry.ts";
+import { regionWords } from "../words/mixing/second-opinion.ts";
 import { Axes, asGroup, unread } from "./axes.tsx";
 import { type Crowd, type MapView, mapFrame, mapView, mark, type PlacedMark } from "./map-view.ts";
 import type { Place } from "./place-marks.ts";
@@ -60,7 +61,8 @@ function OldLines({ view: { lines } }: { readonly view: MapView }): VNode {
           <>
             <path d={`M${at(from)}L${at(to)}`} />
             <text transform={along} x="-12" y={i === 0 ? -8 : 20} text-anchor="end">
-              {line.silicaToAlumina} to 1, {i === 0 ? `${above} above` : `${below} below`}
+              {line.silicaToAlumina} to 1,{" "}
+              {i === 0 ? `${regionWords[above]} above` : `${regionWords[below]} below`}
             </text>
           </>
         );

@@ -3,6 +3,7 @@ import type { VNode } from "preact";
 import { Formula } from "../parts/formula.tsx";
 import { listed, spoken } from "../words/english/numbers.ts";
 import { formatMoles } from "../words/mixing/chemistry.ts";
+import { regionWords } from "../words/mixing/second-opinion.ts";
 import type { GlazeMapProps, ShownMark } from "./glaze-map.tsx";
 
 /** The same for those who cannot see it, and for exact figures. */
@@ -47,7 +48,7 @@ function MapRow({ root, shown }: { readonly root: string; readonly shown: ShownM
       <td>{alumina > 0 ? (silica / alumina).toFixed(1) : "–"}</td>
       <td>{listed(surface.map(spoken)) || "–"}</td>
       <td class="old-lines">
-        {region ?? "–"}
+        {region ? regionWords[region] : "–"}
         {disagrees && <b>, not so here</b>}
       </td>
     </tr>

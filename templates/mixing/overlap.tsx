@@ -20,8 +20,8 @@ export function OverlapSection({ overlap, over, under }: OverlapProps): VNode {
     <section class="overlap" id="overlap">
       <h2>What the two make together</h2>
       <p class="measure">
-        Where {over.name} lies over {under.name} they melt into each other, never quite through. So
-        this is the melt if they were stirred, by the dry weight of the coats.
+        Where {over.name} is over {under.name} they melt into each other, though never completely.
+        These are the figures as if they were stirred together, by the dry weight of the coats.
       </p>
       <div class="columns">
         <div>
@@ -30,12 +30,12 @@ export function OverlapSection({ overlap, over, under }: OverlapProps): VNode {
           ))}
           {overlap.coats.length === 0 && (
             <p class="empty">
-              No tile says how many coats of each there are, so only the path between them is known.
+              No tile records how many coats of each it has, so only the path between them is shown.
             </p>
           )}
           {overlap.coats.length > 0 && overlap.unknown.length > 0 && (
             <p class="quiet">
-              {listed(overlap.unknown)}: coats not noted, or not the same number all over.
+              {listed(overlap.unknown)}: coats not recorded, or not the same number all over.
             </p>
           )}
         </div>
@@ -108,7 +108,7 @@ function weightWords({ melt, range }: MeltedCoats, over: string): string {
   const share = `${perCent(melt.upperShare)} of the dry weight is ${over}`;
   if (!range) return `${share}, by the weight that a coat of each leaves.`;
   const [least, most] = range.map(({ upperShare }) => perCent(upperShare));
-  return `${share} if coats weigh the same; ${least} to ${most} if a coat of one weighs a third of the other’s or three times as much. The range stands beneath.`;
+  return `${share} if coats weigh the same; ${least} to ${most} if a coat of one weighs a third of the other’s or three times as much. The range is in small type.`;
 }
 
 function molesOf(chemistry: Pick<Fired, "unity"> | null, oxide: Oxide): string {

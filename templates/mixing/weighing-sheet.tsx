@@ -77,7 +77,7 @@ function SheetTable({ root, batch, showsParts }: TableProps): VNode {
             {...priceOf(part)}
           >
             <th scope="row">
-              <input type="checkbox" aria-label={`${part.name} is weighed`} />
+              <input type="checkbox" aria-label={`${part.name}: weighed`} />
               {part.isAddition && "+ "}
               {part.url === null ? part.name : <a href={root + part.url}>{part.name}</a>}
             </th>
@@ -90,7 +90,7 @@ function SheetTable({ root, batch, showsParts }: TableProps): VNode {
       </tbody>
       <tfoot>
         <tr>
-          <th scope="row">All of it, dry</th>
+          <th scope="row">Total, dry</th>
           {showsParts && <td>{Number(total.toFixed(2))}</td>}
           {batches.map(([grams]) => (
             <td class="fixed-batch">{readOnScale((total / base) * grams)}</td>
@@ -117,17 +117,13 @@ function Cost({ batch }: { readonly batch: readonly WeighedPart[] }): VNode | nu
   const amount = asPrice(total / sumOf(batch));
   const figures = <span class="figures">{amount}</span>;
   if (unpriced.length === 0)
-    return (
-      <span class="cost">
-        A kilogram of it, dry, costs {figures} by the prices of its materials.
-      </span>
-    );
-  const missing = `no price is written for ${listed(unpriced)}`;
+    return <span class="cost">A dry kilogram costs {figures} by the prices of its materials.</span>;
+  const missing = `no price is recorded for ${listed(unpriced)}`;
   if (amount === "0.00")
-    return <span class="cost">What a kilogram of it costs is not known: {missing}.</span>;
+    return <span class="cost">What a dry kilogram costs is not known: {missing}.</span>;
   return (
     <span class="cost">
-      Of what a kilogram of it costs, dry, {figures} is known: {missing}.
+      A dry kilogram costs at least {figures}: {missing}.
     </span>
   );
 }
@@ -151,7 +147,7 @@ function ByTheBucket({ density }: { readonly density: DryDensity }): VNode {
           <tr>
             <th scope="col">Specific gravity</th>
             <th scope="col">Dry glaze in a litre</th>
-            <th scope="col">Water to a kilogram of it</th>
+            <th scope="col">Water to a dry kilogram</th>
           </tr>
         </thead>
         <tbody>
@@ -167,8 +163,9 @@ function ByTheBucket({ density }: { readonly density: DryDensity }): VNode {
       <p class="quiet">{densityWords(density)}</p>
       <p class="quiet">
         After Brongniart, grams of dry glaze in a litre = 1000 (gravity − 1) d ÷ (d − 1). Sieve,
-        bucket and drips keep about {usualLossPerCent} per cent (common practice, no source): mix so
-        much more than you need. What dissolves, as soda ash does, takes less room than its powder.
+        bucket and drips keep about {usualLossPerCent} per cent (common practice, no source): mix
+        that much more than you need. What dissolves, as soda ash does, takes less room than its
+        powder.
       </p>
     </div>
   );

@@ -13,7 +13,7 @@ export interface AboutPageProps {
 }
 
 export function AboutPage({ frame, studio, tiles, glazes }: AboutPageProps): VNode {
-  const sentence = `The glaze tests of ${studio.name}: ${count(tiles, "tile")} and ${count(glazes, "glaze")}, so that what was on a tile is known and can be had again.`;
+  const sentence = `The glaze tests of ${studio.name}: ${count(tiles, "tile")} and ${count(glazes, "glaze")}, so you can see what was on a tile and repeat it.`;
   return (
     <Document frame={frame} title="About" summary={sentence} section="about" kind="entry">
       <header class="opening">
@@ -39,12 +39,12 @@ function HowToRead({ root }: { readonly root: string }): VNode {
     <section>
       <h2>How to read a tile</h2>
       <p>
-        Beside each code stands a drawing: a section through the tile. The clay lies at the bottom,
-        with its texture as its upper edge. Each band above it is a layer of glaze in the order it
-        went on, as high as it had coats, in the colour which that glaze measured by itself, or
-        hatched where nobody has measured it. A band’s upper edge tells how it was put on, a short
-        band that it covered only a part, a gap that something was kept off or taken off. A line
-        across is a firing.
+        Beside each code is a drawing: a slice through the tile. The clay is at the bottom, and its
+        upper edge shows the texture. Each band above is a layer of glaze, in the order they went
+        on: the more coats, the taller the band. It has the colour that the glaze measured by
+        itself, or is hatched where that is not known. The upper edge of a band shows how the glaze
+        was put on. A short band covered only part of the tile; a gap is where something was kept
+        off or taken off. A line across is a firing.
       </p>
       <p>
         Everything was written down by whoever made the tile; every field is explained in{" "}
@@ -66,8 +66,8 @@ function WhatIsShown({
       <h2>What it says, and what it does not</h2>
       <p>
         It reports tests. It certifies nothing, least of all for food:{" "}
-        <a href={`${root}care.html`}>care</a>. Makers’ names stand here only as far as they asked
-        for it, and photographs carry no place and no device.
+        <a href={`${root}care.html`}>care</a>. Makers are named only as they asked to be, and
+        photographs carry no place and no device.
       </p>
       {studio.licence && <p>{studio.licence}</p>}
       {studio.repository && (

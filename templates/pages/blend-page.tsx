@@ -53,7 +53,7 @@ export function BlendPage({ frame, blend, glazes, tiles }: BlendPageProps): VNod
       <MindingLines
         root={frame.root}
         minding={mindingOfGlazes(endsOf(blend, glazes))}
-        title="Mind, when mixing and firing; what is blended of them inherits it"
+        title="Take care when mixing and firing; every blend of them needs the same care"
       />
       <Formulas root={frame.root} blend={blend} glazes={glazes} />
     </Document>

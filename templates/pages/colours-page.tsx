@@ -60,8 +60,8 @@ export function ColoursPage({ frame, plate, rows, trust }: ColoursPageProps): VN
       {!isEmpty && <Plate root={frame.root} rows={rows} />}
       {!isEmpty && (
         <p class="quiet measure plate-foot">
-          A colour is the mean of a glaze on its photograph; screens and lamps differ, and the tile
-          decides. {trustSentence(trust)}
+          A colour is the mean of a glaze on its photograph; screens and lamps differ, so trust the
+          tile, not the screen. {trustSentence(trust)}
         </p>
       )}
     </Document>

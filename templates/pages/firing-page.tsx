@@ -92,7 +92,7 @@ function SideBySide({ firing: { story } }: { readonly firing: CatalogueFiring })
       <AccountsChart accounts={story.accounts} />
       <p class="quiet">
         The grey band is a cone either side of the aim. Squares are witness cones; the disc is the
-        log and the ring the programme, and the line through them is as wide as they may be off.
+        log and the ring the programme, and the line through them shows how far off they may be.
       </p>
     </section>
   );
@@ -127,10 +127,10 @@ function Controls({ frame, firing, controls }: FiringPageProps): VNode {
 function Shelves({ frame, shelves }: FiringPageProps): VNode {
   return (
     <>
-      {shelves.length === 0 && <p class="empty">No tile of this catalogue was in it.</p>}
+      {shelves.length === 0 && <p class="empty">No tile in this catalogue was in it.</p>}
       {shelves.map(({ shelf, tiles, since }) => (
         <section>
-          <h2>{shelf === null ? "Shelf not written down" : capital(shelfWords(shelf))}</h2>
+          <h2>{shelf === null ? "Shelf not recorded" : capital(shelfWords(shelf))}</h2>
           <Wall root={frame.root} tiles={tiles} />
           {since.length > 0 && (
             <p class="measure quiet">

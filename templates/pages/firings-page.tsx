@@ -23,7 +23,7 @@ export function FiringsPage({ frame, firings, kilns }: FiringsPageProps): VNode 
         <p class="lede">
           {firings.length > 0
             ? sentence
-            : "No firing is written down yet. A record in tiles/firings/ will stand here."}
+            : "No firings yet. Add a record in tiles/firings/ and it shows here."}
         </p>
         {kilns.length > 0 && (
           <nav class="way-line" aria-label="By kiln">

@@ -156,7 +156,7 @@ function TilesAlone(props: {
     <p class="empty">
       {others > 0
         ? `No tile has ${name} by itself yet, which would show its own colour.`
-        : `No tile has ${name} yet. A tile that names it among its layers stands here.`}
+        : `No tile has ${name} yet. A tile with it among its layers shows here.`}
     </p>
   );
 }

@@ -30,13 +30,13 @@ export function MapPage({ frame, map, marks }: MapPageProps): VNode {
         <p class="lede">{sentence}</p>
       </header>
       <p class="quiet measure">
-        Each photograph stands where the glaze’s computed unity formula puts it: silica across,
-        alumina up. Boron, the kinds of flux and the clay are not on it, and glazes in one place may
-        look quite unlike.
+        Each photograph is placed by the glaze’s computed unity formula: silica across, alumina up.
+        Boron, the kinds of flux and the clay are not shown, so glazes in one place may look quite
+        different.
       </p>
       <p class="lay-over">
         <label>
-          <input type="checkbox" class="lay-old-lines" /> Lay the old ratio lines over it
+          <input type="checkbox" class="lay-old-lines" /> Show the old ratio lines
         </label>
       </p>
       <OldLinesWords />
@@ -78,8 +78,8 @@ function OldLinesWords(): VNode {
     <p class="quiet measure old-lines">
       The lines are old guidance, not a rule: for one kind of glaze, with {fluxes}, at{" "}
       {ratioField.cone}. After {ratioField.source} ({ratioField.tag}); texts differ on where they
-      run. That they move with the cone: {ratioField.since}. Where a tile here came out otherwise
-      than the lines would have it, its outline is dashed, and the table says so.
+      run. That they move with the cone: {ratioField.since}. Where a tile here came out differently
+      from the lines, its outline is dashed, and the table says so.
     </p>
   );
 }

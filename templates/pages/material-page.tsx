@@ -51,7 +51,7 @@ export function MaterialPage(props: MaterialPageProps): VNode {
           <Minding frame={frame} cautions={material.warnings} />
           <Hazards root={frame.root} hazards={material.hazards} />
           <h2>Glazes with it</h2>
-          {glazes.length === 0 && <p class="empty">No glaze here holds it.</p>}
+          {glazes.length === 0 && <p class="empty">No glaze here contains it.</p>}
           <ul class="names-list">
             {glazes.map((glaze) => (
               <li>
@@ -72,7 +72,7 @@ export function MaterialPage(props: MaterialPageProps): VNode {
 function Carried({ of }: { readonly of: CarriedMaterial }): VNode {
   return (
     <>
-      {of.note && <p class="measure">To be minded: {of.note}.</p>}
+      {of.note && <p class="measure">Note: {of.note}.</p>}
       <p class="quiet measure">{writeOverWords(of)}</p>
       <p class="quiet source">Source: {sourceOfFigures(of)}.</p>
     </>
@@ -120,7 +120,7 @@ function Minding(props: { readonly frame: Frame; readonly cautions: readonly str
         </div>
       ))}
       <p class="quiet">
-        Dry, it is dust. The safety sheet of the product in the sack decides:{" "}
+        Dry, it is dust. Go by the safety sheet that came with the sack:{" "}
         <a href={`${props.frame.root}care.html#metals`}>care</a>.
       </p>
     </section>

@@ -19,7 +19,7 @@ export interface MaterialsPageProps {
 export function MaterialsPage({ frame, lines, carried }: MaterialsPageProps): VNode {
   const sentence =
     lines.length > 0
-      ? "What the glazes mixed here are weighed out of, and what a recipe may name without a record."
+      ? "What the glazes mixed here are made from, and what a recipe may name without a record."
       : "No glaze here is mixed from raw materials yet. A recipe may name any of these.";
   return (
     <Document frame={frame} title="Materials" summary={sentence} section="glazes" kind="entry">
@@ -48,7 +48,7 @@ function AllCarried({ frame, carried }: CarriedProps): VNode {
   const roles = [...new Set(carried.map(({ material }) => material.role))];
   return (
     <section id="carried">
-      <h2>Carried without a record</h2>
+      <h2>Built in: no record needed</h2>
       <p class="measure">
         A recipe may name any of these by the word in small type or by what it is also called. The
         figures are those of a pure mineral, of one published sample, or of a type of frit: not
@@ -109,7 +109,7 @@ function Carried({ root, line }: { readonly root: string; readonly line: Carried
           </>
         ))}
       </p>
-      {note && <p class="quiet">To be minded: {note}.</p>}
+      {note && <p class="quiet">Note: {note}.</p>}
       {hazards
         .filter((caution) => !isDust(caution))
         .map(({ message, isLoud }) => (

@@ -11,15 +11,14 @@ export function NotFoundPage({ frame }: { readonly frame: Frame }): VNode {
     <Document
       frame={frame}
       title="No such page"
-      summary="This address leads to nothing in the catalogue."
+      summary="There is no page at this address."
       kind="entry"
     >
       <header class="opening">
         <h1>This shelf is empty</h1>
         <p class="lede">
-          The address leads to no page of this catalogue. A tile’s address never changes, so the
-          code on its back will find it: look it up among{" "}
-          <a href={`${frame.root}index.html`}>all tiles</a>.
+          There is no page at this address. A tile’s address never changes, so find it by the code
+          on its back among <a href={`${frame.root}index.html`}>all tiles</a>.
         </p>
       </header>
     </Document>

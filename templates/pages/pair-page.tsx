@@ -70,7 +70,7 @@ export function PairPage({ frame, pair, tiles, reverse, glazes }: PairPageProps)
       <MindingLines
         root={frame.root}
         minding={mindingOfGlazes([glazes.over, glazes.under])}
-        title="Mind, when mixing and firing"
+        title="Take care when mixing and firing"
       />
       {pair.overlap && <OverlapSection overlap={pair.overlap} {...glazes} />}
       <p class="quiet measure">

@@ -30,7 +30,7 @@ export function SetPage({ frame, set, tiles, control, blends }: SetPageProps): V
       {control && (
         <p class="measure">
           A twin of <a href={frame.root + control.url}>{control.id}</a> ({control.names}) goes into
-          every load: what it looks like tells what the kiln did.
+          every load: how it looks shows what the kiln did.
         </p>
       )}
       {blends.map(({ name, url }) => (

@@ -4,8 +4,15 @@ import type { CatalogueStep } from "../../src/catalogue/kilns/tile-firings.ts";
 import type { CatalogueTile } from "../../src/catalogue/tiles.ts";
 import { MindingLines } from "../mixing/minding.tsx";
 import { type Definition, Definitions } from "../parts/definitions.tsx";
-import { count, listed, spoken } from "../words/english/numbers.ts";
-import { againSentence, fateSentence, firingSentence } from "../words/tile/outcome.ts";
+import { article, count, listed, spoken } from "../words/english/numbers.ts";
+import {
+  againSentence,
+  fateSentence,
+  firingSentence,
+  pieceName,
+  runWords,
+  shapeName,
+} from "../words/tile/outcome.ts";
 import { stepWords } from "../words/tile/steps.ts";
 import type { TilePageProps } from "./tile-props.ts";
 
@@ -28,12 +35,12 @@ export function AgainCard(props: TilePageProps): VNode {
       <MindingLines
         root={props.frame.root}
         minding={tile.minding}
-        title="Mind, when mixing and firing"
+        title="Take care when mixing and firing"
       />
       <p class="quiet">
         Wear a fitted dust mask (FFP3 or P100) where glaze is mixed or sanded, keep the foot clean,
-        and put anything that may run on a dish of its own. A tile proves nothing about a pot: have
-        ware for food leach-tested.
+        and put anything that may run on a catch tray. A tile proves nothing about a pot: have ware
+        for food leach-tested.
         {tile.steps.some((step) => step.step === "fired" && step.kind === "raku") &&
           ` ${rakuWords}`}
       </p>
@@ -60,7 +67,7 @@ function Verdict({ tile }: { readonly tile: CatalogueTile }): VNode | null {
 
 /** Common practice; in full on the page of the firing. */
 const rakuWords =
-  "Raku is done outdoors, upwind of its smoke, with gloves and a shield made for glowing ware, and what comes of it is not for food.";
+  "Raku is done outdoors, upwind of the smoke, with gloves and a face shield made for glowing ware. Raku ware is not for food.";
 
 /** A step in its place; a firing with all that is known of it. */
 function cardStep(step: CatalogueStep, { tile }: TilePageProps): string {
@@ -70,11 +77,11 @@ function cardStep(step: CatalogueStep, { tile }: TilePageProps): string {
 }
 
 function clayWords({ tile }: TilePageProps): string {
-  const shape = spoken(tile.shape);
+  const shape = shapeName(tile.shape);
   const texture = tile.texture === "smooth" ? "" : `, ${spoken(tile.texture)}`;
   const batch = tile.clayBatch ? ` (batch ${tile.clayBatch})` : "";
   const angle = tile.angle === null ? "" : `, standing at ${tile.angle}°`;
-  return `${tile.clay?.name ?? "the clay, which was not written down"}${batch}: ${shape}${texture}${angle}`;
+  return `${tile.clay?.name ?? "clay not recorded"}${batch}: ${shape}${texture}${angle}`;
 }
 
 function cardLines({ tile, record, programmes }: TilePageProps): readonly Definition[] {
@@ -93,7 +100,7 @@ function coatTotal({ coatCounts, glazes }: TilePageProps["tile"]): string {
     .map(({ glaze, area, coats }) => {
       const name = glazes[glaze]?.name ?? glaze;
       const where = area === "all" ? "" : ` (${area})`;
-      return `${name}${where} ${coats === null ? "not written down" : count(coats, "coat")}`;
+      return `${name}${where} ${coats === null ? "coats not recorded" : count(coats, "coat")}`;
     })
     .join(", ");
 }
@@ -101,13 +108,16 @@ function coatTotal({ coatCounts, glazes }: TilePageProps["tile"]): string {
 /** What a tile that lay flat cannot tell of a standing wall, and what one that stood did. */
 function uprightWarning({ shape, angle, results }: TilePageProps["tile"]): string {
   const run = Math.max(0, ...results.map((result) => result.run ?? 0));
-  const moved = run > 0 ? `moved ${run} mm` : "";
+  const ran = run > 0 ? runWords(run) : "";
   const stood = shape === "upright" || shape === "pot" || (angle ?? 0) >= 60;
-  if (stood)
-    return moved ? `It ${moved} as it stood: leave so much of the foot bare, and more.` : "";
-  const lay = angle ? `at ${angle}°` : shape === "flat" ? "lying flat" : `on a ${spoken(shape)}`;
-  const begin = moved
-    ? `It ${moved} ${lay}; on a wall it may go further.`
-    : `It was fired ${lay}: on a wall the same coats may move.`;
-  return `${begin} Leave the foot bare, and try one standing.`;
+  if (stood) return ran ? `It ${ran} standing: leave at least that much of the foot bare.` : "";
+  const lay = angle
+    ? `at ${angle}°`
+    : shape === "flat"
+      ? "lying flat"
+      : `as ${article(pieceName(shape)).toLowerCase()} ${pieceName(shape)}`;
+  const begin = ran
+    ? `It ${ran} ${lay}; on an upright wall it may run further.`
+    : `It was fired ${lay}: on an upright wall the same coats may run.`;
+  return `${begin} Leave the foot bare, and try a standing tile first.`;
 }

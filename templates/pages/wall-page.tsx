@@ -44,7 +44,7 @@ export function WallPage(props: WallPageProps): VNode {
         <h1>
           {total > 0
             ? sentence
-            : "No tile is here yet. The first record in tiles/ will be the first on this wall."}
+            : "No tiles yet. The first record in tiles/ is the first on this wall."}
         </h1>
         {frame.waiting && here === 0 && (
           <p class="waiting-home" role="note">

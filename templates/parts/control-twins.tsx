@@ -65,7 +65,7 @@ export function Twins(props: {
       )}
       {twins.some(({ twin }) => twin.difference !== null) && (
         <p class="quiet measure">
-          ΔE is how far the measured colour lies from that of {props.control}; 1 is about what a
+          ΔE is how far the measured colour is from that of {props.control}; 1 is about what a
           trained eye just tells apart. {trustSentence(props.trust)}
         </p>
       )}

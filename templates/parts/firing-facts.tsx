@@ -93,7 +93,7 @@ export function Programme({ firing: { programme }, unit }: FactsProps): VNode {
           ))}
         </ol>
       ) : (
-        <p>It was not written down.</p>
+        <p>Not recorded.</p>
       )}
       {openTimeSentences(segments, unit).map((words) => (
         <p>{words}.</p>

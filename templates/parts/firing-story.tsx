@@ -1,8 +1,10 @@
 /** Whether the story of a firing holds, and what may be behind it where it does not. */
 import type { VNode } from "preact";
 import type { CatalogueFiring } from "../../src/catalogue/kilns/firings.ts";
+import { capital } from "../words/english/numbers.ts";
 import { readingWords } from "../words/firing/accounts.ts";
 import { storyHeading, storySentence } from "../words/firing/story.ts";
+import { shelfWords } from "../words/tile/steps.ts";
 
 /** The first thing that a page says of a firing. */
 export function StoryLede({ firing }: { readonly firing: CatalogueFiring }): VNode {
@@ -38,7 +40,7 @@ export function Readings({
       )}
       {contradictions.map(({ shelf, message }) => (
         <p>
-          The cones of one pack contradict themselves, {shelf}: {message}
+          {capital(shelfWords(shelf))}: the cones of one pack contradict each other. {message}
         </p>
       ))}
     </section>

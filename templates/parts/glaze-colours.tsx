@@ -74,7 +74,7 @@ function ColoursTable(props: ColoursTableProps): VNode {
               <th scope="col">Cone</th>
               {cones.map((cone) => (
                 <th scope="col">
-                  {cone === null ? "not noted" : <span class="code">{cone}</span>}
+                  {cone === null ? "not recorded" : <span class="code">{cone}</span>}
                 </th>
               ))}
             </tr>

@@ -27,8 +27,8 @@ export function KilnCare({ root, heatedBy, kinds }: KilnCareProps): VNode {
           hands{isRaku && ", but for raku that is drawn out with tongs"}.
         </p>
         <p class="quiet">
-          What is shown here happened in this kiln with this load, and is no instruction for
-          another. The kiln’s manual, local rules and whoever answers for the kiln decide.{" "}
+          This is what happened in this kiln with this load, not an instruction for another. Go by
+          the kiln’s manual, local rules and whoever is in charge of the kiln.{" "}
           <a href={`${root}care.html#kilns`}>Kilns</a> and{" "}
           <a href={`${root}care.html#fumes`}>fumes</a> in full.
         </p>

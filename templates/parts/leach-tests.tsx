@@ -18,7 +18,7 @@ export function LeachTests({ tests }: { readonly tests: readonly LeachTest[] }):
 
 /** Nothing wider than the piece that was tested. */
 export const whatItCovers =
-  "A test covers the ware that was tested, from the firing that it came from, and the elements named. It says nothing of other ware, of another firing, of thicker or thinner coats, of this glaze over or under another, or of other elements. It lifts no caution on this page. Limits differ from country to country and by the kind of ware: who sells or uses the ware asks what holds there.";
+  "A test covers the ware that was tested, from the firing that it came from, and the elements named. It says nothing of other ware, of another firing, of thicker or thinner coats, of this glaze over or under another, or of other elements. It lifts no caution on this page. Limits differ by country and by the kind of ware: ask which apply where it is sold or used.";
 
 function Test({ test }: { readonly test: LeachTest }): VNode {
   const { found, report } = test;

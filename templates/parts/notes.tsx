@@ -34,13 +34,10 @@ export function Cautions({ notes }: { readonly notes: readonly Note[] }): VNode 
           {note.hint && <p class="quiet">{sentence(note.hint)}</p>}
         </div>
       ))}
-      <p class="quiet source">
-        What is marked practice is common practice; no source was published for it.
-      </p>
     </section>
   );
 }
 
 function sentence(text: string): string {
-  return /[.!?]$/u.test(text) ? text : `${text}.`;
+  return /[.!?]\)?$/u.test(text) ? text : `${text}.`;
 }

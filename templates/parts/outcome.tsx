@@ -37,7 +37,7 @@ export function Outcome({ root, tile }: OutcomeProps): VNode {
 
 type Seen = Pick<Result, "surface" | "effects" | "faults" | "run">;
 
-/** `Surface: satin. Effects: breaking, pooling. No fault found. It moved 3 mm.` */
+/** `Surface: satin. Effects: breaking, pooling. No fault found. It ran 3 mm.` */
 function Look({ root, look }: { readonly root: string; readonly look: Seen }): VNode {
   const { surface = [], effects = [], faults = [], run } = look;
   const isSound = faults.includes("none");
@@ -50,7 +50,7 @@ function Look({ root, look }: { readonly root: string; readonly look: Seen }): V
     run === undefined ? null : `It ${runWords(run)}.`,
   ];
   const told = parts.filter(Boolean);
-  return <>{told.length > 0 ? told : "Nothing was written down."}</>;
+  return <>{told.length > 0 ? told : "No result recorded."}</>;
 }
 
 /** The wall, narrowed to one value of a facet; without a script, the whole of it. */

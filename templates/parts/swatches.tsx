@@ -31,7 +31,8 @@ export function Swatches({ root, tile, colour }: SwatchesProps): VNode {
         <p>
           <span class="figures">{colour.hex}</span>, lightness <span class="figures">{l}</span>,
           green to red <span class="figures">{a}</span>, blue to yellow{" "}
-          <span class="figures">{b}</span>. Screens and lamps differ; the tile decides.
+          <span class="figures">{b}</span>. Screens and lamps differ: trust the tile, not the
+          screen.
         </p>
         <p class="screen">
           <a href={`${root}index.html?like=${encodeURIComponent(tile)}`}>

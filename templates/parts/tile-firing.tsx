@@ -26,7 +26,7 @@ export function TileFiringWords(props: {
           {firing.agreement === "differs" && page && (
             <>
               {" "}
-              <a href={page}>Not all accounts of this load agree: see what may be behind it</a>.
+              <a href={page}>The records of this load do not agree: see what may be behind it</a>.
             </>
           )}
         </p>

@@ -56,7 +56,7 @@ describe("light over dark", () => {
   it("a light glaze that covers is told over a dark one", () => {
     expect(told(coat("soot"), coat("chalk"))).toMatchInlineSnapshot(`
       "warning light-over-dark tiles/TB-1.md › layers › 1 › glaze
-      Chalk, light and opaque, lies over Soot, which is dark
+      Chalk, light and opaque, is over Soot, which is dark
       The dark one often bleeds through and muddies the light one; try them the other way round, dark over light. (Common practice, no published source.)"
     `);
     expect(found(coat("soot"), coat("milk"))).toEqual(["light-over-dark"]);

@@ -116,8 +116,8 @@ describe("two glazes that run", () => {
       Keep the foot bare, put fewer coats near it, and stand the piece on something that catches drips; a run of glaze breaks off sharp. Do not put one glaze that runs over another there, whichever is on top. (Common practice, no published source.)
 
       warning light-over-dark tiles/A.md › layers › 1 › glaze
-      Mist, light and milky, lies over Tar, which is dark
-      The dark one often bleeds through and muddies the light one; try another glaze beneath it. (Common practice, no published source.)"
+      Mist, light and milky, is over Tar, which is dark
+      The dark one often bleeds through and muddies the light one; try another glaze underneath. (Common practice, no published source.)"
     `);
   });
 
@@ -153,7 +153,7 @@ describe("a tile that came through far over its range", () => {
     const tiles = [tile("A", [coat("chalk"), fired("g-6")], { clay: "red", result: well })];
     expect(tell({ tiles, glazes, clays: low, firings })).toMatchInlineSnapshot(`
       "warning fired-far-over-range tiles/A.md › layers › 1 › fired
-      This one came through, another may not: the clay red is for cone 06–04, and firing g-6 is aimed at cone 6: 9 cones hotter, about 155 °C (280 °F). What is fired so far over its range can melt, run and bond to the shelf
+      This one came through, another may not: the clay red is for cones 06–04, and firing g-6 is aimed at cone 6: 9 cones hotter, about 155 °C (280 °F). What is fired so far over its range can melt, run and bond to the shelf
       If a cone was mistyped, mend it in the record of the firing or of what was fired: 06 is far cooler than 6. (Common practice, no published source.)"
     `);
   });

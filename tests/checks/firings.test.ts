@@ -119,8 +119,8 @@ describe("the story of a firing", () => {
     );
     expect(told(hot)).toMatchInlineSnapshot(`
       "warning story-differs tiles/firings/g-1.md › witness
-      The accounts of this firing do not agree. Aimed at cone 6; the witness cones show cone 8 (top)
-      The likeliest first: A thermocouple that has drifted: it reads low, so the kiln got hotter than it says. Compare it with a fresh one, and trust the cones until then. Or: The witness cones were misread, or mixed up when they were set: look at the pack again, and at the numbers pressed into it."
+      The records of this firing do not agree. Aimed at cone 6; the witness cones show cone 8 (top)
+      The likeliest first: A thermocouple that has drifted: it reads low, so the kiln got hotter than it shows. Compare it with a new one, and trust the cones until then. Or: The witness cones were misread, or mixed up when they were set: look at the pack again, and at the numbers pressed into it."
     `);
   });
 
@@ -129,7 +129,7 @@ describe("the story of a firing", () => {
       told(load({ cone: "6", witness: { top: "6", bottom: "4" }, schedule: coneSix })),
     ).toMatchInlineSnapshot(`
       "warning story-differs tiles/firings/g-1.md › witness
-      The accounts of this firing do not agree. Aimed at cone 6; the witness cones show cone 4 (bottom)
+      The records of this firing do not agree. Aimed at cone 6; the witness cones show cone 4 (bottom)
       The likeliest first: The kiln fired unevenly. Look at how the load was stacked, at the elements or burners, and at where the thermocouple sits. Or: The witness cones were misread, or mixed up when they were set: look at the pack again, and at the numbers pressed into it."
     `);
   });
@@ -149,14 +149,14 @@ describe("06 and 6", () => {
     const misfire = load({ cone: "6", witness: { middle: "06" }, schedule: coneNoughtSix });
     expect(told(misfire)).toMatchInlineSnapshot(`
       "warning nought-mistaken tiles/firings/g-1.md › cone
-      The accounts of this firing do not agree. Aimed at cone 6; the witness cones show cone 06 (middle)
-      The kiln was fired to cone 06 where cone 6 was meant, or one was written for the other. Look at the programme first. If it is told as it happened, leave it: that is history."
+      The records of this firing do not agree. Aimed at cone 6; the witness cones show cone 06 (middle)
+      The kiln was fired to cone 06 instead of cone 6, or one was written for the other. Check the programme first. If that is how it happened, leave it: that is history."
     `);
   });
 
   it("taken for one another in the writing alone is told as that", () => {
     const slip = load({ cone: "6", witness: { middle: "06" }, schedule: coneSix });
-    expect(told(slip)).toContain("were written down as cone 06 where cone 6 was seen");
+    expect(told(slip)).toContain("showed cone 6 and were written down as cone 06");
   });
 
   it("stop a firing still to come whose programme would melt what is meant for 06", () => {

@@ -46,7 +46,7 @@ describe("hotter than a range", () => {
   it("a glaze fired a cone over its range is told at its layer", () => {
     expect(told(tile("TB-1", [bisqued, coat("soot"), fired("g-7")]))).toMatchInlineSnapshot(`
       "warning hotter-than-range tiles/TB-1.md › layers › 1 › glaze
-      The glaze Soot is for cone 5–6, and firing g-7 is aimed at cone 7: 1 cone hotter, about 15 °C (30 °F)
+      The glaze Soot is for cones 5–6, and firing g-7 is aimed at cone 7: 1 cone hotter, about 15 °C (30 °F)
       Watch for running, and for colours and textures that fire out; stand it on something that catches drips. (Common practice, no published source.)"
     `);
   });
@@ -55,7 +55,7 @@ describe("hotter than a range", () => {
     const red = tile("TB-1", [bisqued, coat("plain"), fired("g-02")], { clay: "red" });
     expect(told(red)).toMatchInlineSnapshot(`
       "warning hotter-than-range tiles/TB-1.md › layers › 2 › fired
-      The clay Brickyard Red is for cone 06–03, and firing g-02 is aimed at cone 02: 1 cone hotter, about 15 °C (25 °F)
+      The clay Brickyard Red is for cones 06–03, and firing g-02 is aimed at cone 02: 1 cone hotter, about 15 °C (25 °F)
       Watch for slumping, bloating and sticking; stand it on something that may be lost. (Common practice, no published source.)"
     `);
   });
@@ -85,7 +85,7 @@ describe("hotter than a range", () => {
   it("an end of a fade is told at that end", () => {
     expect(told(tile("TB-1", [coat(["plain", "soot"]), fired("g-7")]))).toMatchInlineSnapshot(`
       "warning hotter-than-range tiles/TB-1.md › layers › 0 › fade › to
-      The glaze Soot is for cone 5–6, and firing g-7 is aimed at cone 7: 1 cone hotter, about 15 °C (30 °F)
+      The glaze Soot is for cones 5–6, and firing g-7 is aimed at cone 7: 1 cone hotter, about 15 °C (30 °F)
       Watch for running, and for colours and textures that fire out; stand it on something that catches drips. (Common practice, no published source.)"
     `);
   });
@@ -106,7 +106,7 @@ describe("cooler than a range", () => {
   it("a glaze whose hottest firing was too cool is told at its layer", () => {
     expect(told(tile("TB-1", [bisqued, coat("soot"), fired("g-04")]))).toMatchInlineSnapshot(`
       "warning cooler-than-range tiles/TB-1.md › layers › 1 › glaze
-      The glaze Soot is for cone 5–6, and firing g-04 is aimed at cone 04: 8 cones cooler, about 125 °C (220 °F)
+      The glaze Soot is for cones 5–6, and firing g-04 is aimed at cone 04: 8 cones cooler, about 125 °C (220 °F)
       Expect it dry, rough or not melted; fire the next one to its range. (Common practice, no published source.)"
     `);
   });
@@ -115,7 +115,7 @@ describe("cooler than a range", () => {
     const buff = tile("TB-1", [bisqued, coat("snow"), fired("g-04")], { clay: "buff" });
     expect(told(buff)).toMatchInlineSnapshot(`
       "warning cooler-than-range tiles/TB-1.md › layers › 2 › fired
-      The clay Levels Buff is for cone 5–7, and firing g-04 is aimed at cone 04: 8 cones cooler, about 125 °C (220 °F)
+      The clay Levels Buff is for cones 5–7, and firing g-04 is aimed at cone 04: 8 cones cooler, about 125 °C (220 °F)
       Expect the clay softer and more absorbent than when mature, and glazes that craze on it. (Common practice, no published source.)"
     `);
   });
@@ -155,7 +155,7 @@ describe("reclaimed clay", () => {
     const slop = tile("TB-1", [coat("plain"), fired("g-02")], { clay: "bin" });
     expect(told(slop)).toMatchInlineSnapshot(`
       "warning reclaim-too-hot tiles/TB-1.md › layers › 1 › fired
-      The reclaimed clay Slop Bin counts as Brickyard Red, which is for cone 06–03, and firing g-02 is aimed at cone 02: 1 cone hotter, about 15 °C (25 °F)
+      The reclaimed clay Slop Bin counts as Brickyard Red, which is for cones 06–03, and firing g-02 is aimed at cone 02: 1 cone hotter, about 15 °C (25 °F)
       Fire reclaimed clay no hotter than the lowest-firing clay in the studio, for some of it may be in there; stand it on something that may be lost. (Common practice, no published source.)"
     `);
   });
@@ -169,7 +169,7 @@ describe("reclaimed clay", () => {
     const slop = tile("TB-1", [coat("plain"), fired("g-02")], { clay: "bin" });
     expect(tell({ tiles: [slop], clays: own, glazes, firings })).toMatchInlineSnapshot(`
       "warning reclaim-too-hot tiles/TB-1.md › layers › 1 › fired
-      The reclaimed clay Slop Bin is for cone 06–04, and firing g-02 is aimed at cone 02: 2 cones hotter, about 40 °C (70 °F)
+      The reclaimed clay Slop Bin is for cones 06–04, and firing g-02 is aimed at cone 02: 2 cones hotter, about 40 °C (70 °F)
       Fire reclaimed clay no hotter than the lowest-firing clay in the studio, for some of it may be in there; stand it on something that may be lost. (Common practice, no published source.)"
     `);
   });

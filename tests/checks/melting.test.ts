@@ -48,7 +48,7 @@ describe("a tile without result or fate", () => {
     const red = tile("TB-014", [bisqued, coat("plain"), fired("g-6")], { clay: "red" });
     expect(tell({ tiles: [red], clays, glazes, firings })).toMatchInlineSnapshot(`
       "error may-melt tiles/TB-014.md › layers › 2 › fired
-      TB-014 may melt onto the shelf: its clay Brickyard Red is for cone 06–03, and firing g-6 is aimed at cone 6: 8 cones hotter, about 130 °C (235 °F)
+      TB-014 may melt onto the shelf: its clay Brickyard Red is for cones 06–03, and firing g-6 is aimed at cone 6: 8 cones hotter, about 130 °C (235 °F)
       Keep it out of firing g-6; if it has been through it, write down its result or fate. If a cone was mistyped (06 is far cooler than 6), mend recipes/clays/red.md or tiles/firings/g-6.md."
     `);
   });
@@ -61,7 +61,7 @@ describe("a tile without result or fate", () => {
     const red = tile("TB-014", [bisqued, coat("plain"), loaded("g-6", "top")], { clay: "red" });
     expect(tell({ tiles: [red], clays, glazes, firings: loads })).toMatchInlineSnapshot(`
       "error may-melt tiles/firings/g-6.md › tiles › top › 1
-      TB-014 may melt onto the shelf: its clay Brickyard Red is for cone 06–03, and firing g-6 is aimed at cone 6: 8 cones hotter, about 130 °C (235 °F)
+      TB-014 may melt onto the shelf: its clay Brickyard Red is for cones 06–03, and firing g-6 is aimed at cone 6: 8 cones hotter, about 130 °C (235 °F)
       Keep it out of firing g-6; if it has been through it, write down its result or fate. If a cone was mistyped (06 is far cooler than 6), mend recipes/clays/red.md or tiles/firings/g-6.md."
     `);
   });
@@ -70,7 +70,7 @@ describe("a tile without result or fate", () => {
     const buff = tile("TB-014", [bisqued, coat("snow"), fired("g-6")], { clay: "buff" });
     expect(tell({ tiles: [buff], clays, glazes, firings })).toMatchInlineSnapshot(`
       "error may-melt tiles/TB-014.md › layers › 2 › fired
-      TB-014 may melt onto the shelf: its glaze Snow is for cone 06–04, and firing g-6 is aimed at cone 6: 9 cones hotter, about 155 °C (280 °F)
+      TB-014 may melt onto the shelf: its glaze Snow is for cones 06–04, and firing g-6 is aimed at cone 6: 9 cones hotter, about 155 °C (280 °F)
       Keep it out of firing g-6; if it has been through it, write down its result or fate. If a cone was mistyped (06 is far cooler than 6), mend recipes/glazes/snow.md or tiles/firings/g-6.md."
     `);
   });
@@ -83,7 +83,7 @@ describe("a tile without result or fate", () => {
     const red = tile("TB-014", [coat("plain"), fired("g-x")], { clay: "red" });
     expect(tell({ tiles: [red], clays, glazes, firings: [hot] })).toMatchInlineSnapshot(`
       "error may-melt tiles/TB-014.md › layers › 1 › fired
-      TB-014 may melt onto the shelf: its clay Brickyard Red is for cone 06–03, and the witness cones of firing g-x show cone 6: 8 cones hotter, about 130 °C (235 °F)
+      TB-014 may melt onto the shelf: its clay Brickyard Red is for cones 06–03, and the witness cones of firing g-x show cone 6: 8 cones hotter, about 130 °C (235 °F)
       Keep it out of firing g-x; if it has been through it, write down its result or fate. If a cone was mistyped (06 is far cooler than 6), mend recipes/clays/red.md or tiles/firings/g-x.md."
     `);
   });
@@ -93,7 +93,7 @@ describe("a tile without result or fate", () => {
     const slop = tile("TB-014", [coat("plain"), fired("g-6")], { clay: "bin" });
     expect(tell({ tiles: [slop], clays: [...clays, bin], glazes, firings })).toMatchInlineSnapshot(`
       "error may-melt tiles/TB-014.md › layers › 1 › fired
-      TB-014 may melt onto the shelf: its reclaimed clay Slop Bin counts as Brickyard Red, which is for cone 06–03, and firing g-6 is aimed at cone 6: 8 cones hotter, about 130 °C (235 °F)
+      TB-014 may melt onto the shelf: its reclaimed clay Slop Bin counts as Brickyard Red, which is for cones 06–03, and firing g-6 is aimed at cone 6: 8 cones hotter, about 130 °C (235 °F)
       Keep it out of firing g-6; if it has been through it, write down its result or fate. If a cone was mistyped (06 is far cooler than 6), mend recipes/clays/red.md or tiles/firings/g-6.md. If nothing low-firing can be in the clay, take “reclaim” out of its record and write its cones."
     `);
   });
@@ -212,7 +212,7 @@ describe("what has happened", () => {
     const red = tile("TB-014", steps, { clay: "red", result: [result()] });
     expect(tell({ tiles: [red], clays, glazes, firings })).toMatchInlineSnapshot(`
       "warning fired-far-over-range tiles/TB-014.md › layers › 2 › fired
-      Do not repeat this: the clay Brickyard Red is for cone 06–03, and firing g-6 is aimed at cone 6: 8 cones hotter, about 130 °C (235 °F). What is fired so far over its range can melt, run and bond to the shelf
+      Do not repeat this: the clay Brickyard Red is for cones 06–03, and firing g-6 is aimed at cone 6: 8 cones hotter, about 130 °C (235 °F). What is fired so far over its range can melt, run and bond to the shelf
       If a cone was mistyped, mend it in the record of the firing or of what was fired: 06 is far cooler than 6. (Common practice, no published source.)"
     `);
   });

@@ -95,7 +95,7 @@ describe("what is not known of a recipe", () => {
 
       warning analysis-doubtful recipes/materials/odd.md › analysis
       Odd: Rb2O 10 is left out: Tilebook counts no oxide of Rb
-      Nothing is reckoned with it. What its sheet warns of belongs under “cautions:”."
+      Nothing is worked out from it. What its sheet warns of belongs under “cautions:”."
     `);
   });
 
@@ -111,7 +111,7 @@ describe("what is not known of a recipe", () => {
     ];
     expect(tell({ glazes })).toMatchInlineSnapshot(`
       "warning typical-analysis recipes/glazes/one.md › ingredients › 1 › material
-      Reckoned by a typical analysis, not by that of your bag: Nepheline syenite, Ball clay
+      Worked out from a typical analysis, not that of your bag: Nepheline syenite, Ball clay
       The chemistry of these glazes says so. Where you have the supplier's figures, write them into recipes/materials/nepheline-syenite.md, recipes/materials/ball-clay.md with “name:” and “analysis:”."
     `);
   });

@@ -141,7 +141,7 @@ describe("the verdict on a hold", () => {
     const story = tellStory({ aim, schedule: heatOf(held(1222, 60, 60)) });
     expect(story).toMatchObject({ agreement: "unknown", widest: null, readings: [] });
     expect(story.leftOpen && leftOpenWords(story.leftOpen)).toBe(
-      "Aimed at cone 6; the programme works out at cone 6½ to cone 9. How much the hold of 1 hour counts for is not known well enough to say whether they agree: the witness cones decide.",
+      "Aimed at cone 6; the programme works out at cone 6½ to cone 9. How much a hold of 1 hour adds is not known well enough to say whether they agree: go by the witness cones.",
     );
   });
 
@@ -150,7 +150,7 @@ describe("the verdict on a hold", () => {
     expect(story.agreement).toBe("differs");
     expect(story.readings).toMatchObject([{ code: "long-hold", minutes: 600 }]);
     expect(story.readings.map(readingWords)).toEqual([
-      "The hold: without it the climb would be right. Held 10 hours, it works out at cone 8 to cone 11. Shorten the hold, or lower the peak, and let witness cones settle it.",
+      "The hold: without it the climb would be right. Held 10 hours, it works out at cone 8 to cone 11. Shorten the hold, or lower the peak, and check with witness cones.",
     ]);
   });
 

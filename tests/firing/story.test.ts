@@ -147,7 +147,7 @@ describe("06 and 6", () => {
     });
     expect(story.readings.map(({ code }) => code)).toEqual(["double-fired"]);
     expect(story.readings.map(readingWords)).toEqual([
-      "The kiln was fired to cone 06 where cone 6 was meant, or one was written for the other. Look at the programme first.",
+      "The kiln was fired to cone 06 instead of cone 6, or one was written for the other. Check the programme first.",
     ]);
   });
 

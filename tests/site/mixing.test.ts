@@ -81,7 +81,7 @@ siteTest("without JavaScript a sheet stands for three batches", async ({ open })
   expect(await first.locator("td:visible").allTextContents()).toEqual([
     ...["40", "40.0", "400", "2,000"],
   ]);
-  expect(await page.getByRole("checkbox", { name: "Whiting is weighed" }).isVisible()).toBe(true);
+  expect(await page.getByRole("checkbox", { name: "Whiting: weighed" }).isVisible()).toBe(true);
 });
 
 siteTest(
@@ -90,9 +90,9 @@ siteTest(
     const page = await open(fileAddress(site.folder, "maps/6.html"), { javaScriptEnabled: false });
     const words = page.getByText("The lines are old guidance, not a rule");
     expect(await words.isVisible()).toBe(false);
-    await page.getByLabel("Lay the old ratio lines over it").check();
+    await page.getByLabel("Show the old ratio lines").check();
     await vi.waitFor(async () => expect(await words.isVisible()).toBe(true));
-    expect(await page.getByText("bright, not so here").isVisible()).toBe(true);
+    expect(await page.getByText("gloss, not so here").isVisible()).toBe(true);
   },
 );
 

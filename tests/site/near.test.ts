@@ -64,7 +64,7 @@ siteTest(
 
     const count = (await nearestTo(colour.lab, isMatteAt6)).length;
     const surfaces = page.locator("select[name=surface]");
-    await surfaces.selectOption({ label: `a matte surface · ${count}` });
+    await surfaces.selectOption({ label: `matte surface · ${count}` });
     expect(new URL(page.url()).searchParams.toString()).toBe("cone=6&surface=matte&like=EV-103");
     expect(await codesOn(page)).toEqual(await nearestTo(colour.lab, isMatteAt6));
     await page.goBack();

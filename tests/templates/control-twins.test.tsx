@@ -1,9 +1,10 @@
 import { renderToString } from "preact-render-to-string";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { ControlTwin } from "../../src/catalogue/kilns/control.ts";
 import type { Aspect } from "../../src/likeness/make-up.ts";
 import { Twins } from "../../templates/parts/control-twins.tsx";
 import type { TileEntry } from "../../templates/parts/entry.ts";
+import { twinsSummary } from "../../templates/words/tile/control.ts";
 
 const twin: ControlTwin = {
   ...{ tile: "CT-02", firing: { id: "g-2", name: "g-2", url: "firings/g-2.html" } },
@@ -42,7 +43,31 @@ test("where no twin was measured nothing is said of differences", () => {
 
 test("what nobody wrote down of a control tile is told, since its twins may differ in it", () => {
   expect(shown(null, ["coats", "way"])).toContain(
-    "Not written down: how many coats and how it was put on. Twins may differ in it.",
+    "Not recorded: how many coats and how it was put on. Twins may differ in it.",
   );
-  expect(shown(null)).not.toContain("Not written down");
+  expect(shown(null)).not.toContain("Not recorded");
+});
+
+describe("what the twins show together", () => {
+  const unlike = [{ in: "colour" }] as const;
+  const summary = (...hotter: readonly (number | null)[]) =>
+    twinsSummary(
+      hotter.map((cones, i) => ({ ...twin, tile: `CT-${i + 2}`, unlike, hotter: cones })),
+      "CT-1",
+    );
+
+  test("leads to the firing where the cones differed too, and to the glaze where they did not", () => {
+    expect(summary(-2)).toBe(
+      "CT-2 came out differently where the cones were hotter or cooler too: look at the firing first.",
+    );
+    expect(summary(0)).toBe(
+      "CT-2 came out differently though the cones were less than one apart: look at the glaze, its coats, the cooling and the atmosphere.",
+    );
+  });
+
+  test("claims nothing of a twin without a cone to compare", () => {
+    expect(summary(null, null)).toBe(
+      "CT-2 and CT-3 came out differently, with no cone to compare.",
+    );
+  });
 });

@@ -29,7 +29,7 @@ describe("how a firing went, in words", () => {
 
   it("a drifted thermocouple sets the log against the cones", () => {
     expect(told({ witness: { top: "8", bottom: "8" } }, logTo(1215))).toEqual([
-      "The log and the cones tell two stories",
+      "The log and the cones disagree",
       "The log works out at just under cone 6; the witness cones show cone 8.",
     ]);
   });
@@ -94,7 +94,7 @@ describe("the pages of firings and kilns", () => {
     expect(html).toContain("about 3 °C off at the chart");
     expect(html).toContain("Witness cones in the kiln have the last word.");
     expect(html).toContain(
-      "The kiln’s manual, local rules and whoever answers for the kiln decide.",
+      "Go by the kiln’s manual, local rules and whoever is in charge of the kiln.",
     );
   });
 
@@ -106,7 +106,7 @@ describe("the pages of firings and kilns", () => {
     const html = words(page("firings/g-2.html"));
     expect(html).toContain("Unlike CT-1: satin, not gloss. Its shelf was 2 cones cooler");
     expect(words(page("kilns/the-drum.html"))).toContain(
-      "CT-2 stood where the cones were hotter or cooler too: that is the firing.",
+      "CT-2 came out differently where the cones were hotter or cooler too: look at the firing first.",
     );
   });
 
@@ -143,7 +143,7 @@ describe("the pages of firings and kilns", () => {
   it("show on a tile's page what its own shelf had, and the curve", () => {
     const html = page("tiles/ct-2.html");
     expect(words(html)).toContain(
-      "Aimed at cone 6; the cones on its shelf showed cone 4; the programme works out at cone 6. Not all accounts of this load agree",
+      "Aimed at cone 6; the cones on its shelf showed cone 4; the programme works out at cone 6. The records of this load do not agree",
     );
     expect(html).toContain('class="tile-curve"');
   });

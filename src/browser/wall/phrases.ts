@@ -4,35 +4,65 @@ import type { FacetName } from "../../publish/facets-file.ts";
 interface Phrase {
   /** What stands before the choice. */
   readonly lead: string;
+  /** The lead and what is chosen, for those who hear a list by itself. */
+  readonly spoken: string;
   readonly any: string;
-  /** What the value is called in the sentence, if not by its own word. */
+  /** What a value is called in the list, if not by its own word; that comes first, as it is typed. */
   readonly word?: (label: string) => string;
+  /** What it is called away from its lead, if not as in the list. */
+  readonly alone?: (label: string) => string;
 }
 
 export const phrases: Readonly<Record<FacetName, Phrase>> = {
-  cone: { lead: "fired to", any: "any cone", word: (cone) => `cone ${cone}` },
-  surface: { lead: "with", any: "any surface", word: (surface) => `a ${surface} surface` },
-  colour: { lead: "mostly", any: "any colour" },
-  top: { lead: "and", any: "any glaze on top", word: (glaze) => `${glaze} on top` },
-  over: { lead: "over", any: "anything", word: (glaze) => glaze },
-  clay: { lead: "on", any: "any clay" },
-  effect: { lead: "that shows", any: "any effect" },
-  fault: { lead: "that has", any: "any fault or none" },
-  glaze: { lead: "with, anywhere,", any: "any glaze" },
-  way: { lead: "put on", any: "in any way" },
-  texture: { lead: "with", any: "any texture", word: (texture) => `${texture} clay` },
-  shape: { lead: "as", any: "any shape", word: (shape) => shape },
-  atmosphere: { lead: "in", any: "any atmosphere" },
-  heat: { lead: "heated by", any: "anything" },
-  again: { lead: "again:", any: "yes, changed or no" },
-  set: { lead: "from", any: "any set" },
-  maker: { lead: "by", any: "anybody" },
-  stage: { lead: "being", any: "at any stage" },
+  cone: {
+    lead: "fired to cone",
+    spoken: "fired to cone",
+    any: "any",
+    alone: (cone) => `cone ${cone}`,
+  },
+  surface: {
+    lead: "with",
+    spoken: "with surface",
+    any: "any surface",
+    word: (surface) => `${surface} surface`,
+  },
+  colour: { lead: "mostly", spoken: "mostly of colour", any: "any colour" },
+  top: {
+    lead: "and",
+    spoken: "and glaze on top",
+    any: "any glaze on top",
+    word: (glaze) => `${glaze} on top`,
+  },
+  over: { lead: "over", spoken: "over glaze underneath", any: "anything" },
+  clay: { lead: "on", spoken: "on clay", any: "any clay" },
+  effect: { lead: "that shows", spoken: "that shows effect", any: "any effect" },
+  fault: { lead: "that has", spoken: "that has fault", any: "any fault or none" },
+  glaze: { lead: "with, anywhere,", spoken: "with, anywhere, glaze", any: "any glaze" },
+  way: { lead: "put on", spoken: "put on in what way", any: "in any way" },
+  texture: {
+    lead: "with",
+    spoken: "with texture of clay",
+    any: "any texture",
+    word: (texture) => `${texture} clay`,
+  },
+  shape: { lead: "as", spoken: "as shape", any: "any shape" },
+  atmosphere: { lead: "in", spoken: "in atmosphere", any: "any atmosphere" },
+  heat: { lead: "heated by", spoken: "heated by", any: "anything" },
+  again: { lead: "again:", spoken: "again:", any: "yes, changed or no" },
+  set: { lead: "from", spoken: "from set", any: "any set" },
+  maker: { lead: "by", spoken: "by maker", any: "anyone" },
+  stage: { lead: "now", spoken: "now at stage", any: "at any stage" },
 };
 
 /** The facets that the sentence begins with; the others follow where a reader asks for them. */
 export const shortSentence: readonly FacetName[] = ["cone", "surface", "colour", "top", "over"];
 
+/** What a value is called in its list. */
 export function wordOf(name: FacetName, label: string): string {
   return phrases[name].word?.(label) ?? label;
+}
+
+/** What it is called away from its lead. */
+export function wordAlone(name: FacetName, label: string): string {
+  return phrases[name].alone?.(label) ?? wordOf(name, label);
 }

@@ -3,7 +3,7 @@ import type { FacetName, Facets } from "../../publish/facets-file.ts";
 import { element } from "../parts/element.ts";
 import type { View } from "./address.ts";
 import type { Asked } from "./near.ts";
-import { wordOf } from "./phrases.ts";
+import { wordAlone } from "./phrases.ts";
 import type { Besides, Found } from "./table.ts";
 import type { OtherPage } from "./words.ts";
 
@@ -91,8 +91,8 @@ export function loosenings(
     });
   const advice =
     buttons.length > 0
-      ? "No tile is all of this. Let one thing go:"
-      : "No tile is all of this, nor if one thing were let go. Show all, and begin again.";
+      ? "No tile matches all of this. Drop one thing:"
+      : "No tile matches, even with one thing dropped. Show all, and start again.";
   return element(
     "div",
     { class: "loosen" },
@@ -104,5 +104,5 @@ export function loosenings(
 function wordFor(name: FacetName | Besides, view: View, { columns }: Facets): string {
   if (name === "words") return `“${view.words}”`;
   if (name === "near") return "the colour asked for";
-  return wordOf(name, columns[name].labels[view.choice.get(name) ?? 0] ?? "");
+  return wordAlone(name, columns[name].labels[view.choice.get(name) ?? 0] ?? "");
 }

@@ -33,7 +33,7 @@ export function makeSentence(
   const more = element(
     "details",
     {},
-    element("summary", {}, "and further"),
+    element("summary", {}, "More to choose by"),
     element("div", { class: "phrases" }, ...fields(rest)),
   );
   const node = element(
@@ -60,7 +60,7 @@ function makeList(
   name: FacetName,
   choose: (name: FacetName, place: number | undefined) => void,
 ): HTMLSelectElement {
-  const list = element("select", { name });
+  const list = element("select", { name, "aria-label": phrases[name].spoken });
   list.addEventListener("change", () => {
     choose(name, list.value === "" ? undefined : Number(list.value));
   });

@@ -47,7 +47,7 @@ function tellRange(
     roughly(reckon(lines, { ...wanted, dryDensity })?.total ?? 0),
   );
   if (least === most || least === "0" || most === "0") return "";
-  return ` By what is known of its density it is between ${least} and ${most} g dry: the gravity of the mixed bucket decides.`;
+  return ` Going by its density, that is between ${least} and ${most} g dry: go by the gravity of the mixed bucket.`;
 }
 
 function readLine({ dataset }: HTMLTableRowElement): Line {

@@ -32,7 +32,7 @@ const hints: Partial<Readonly<Record<Note["code"], string>>> = {
   "loss-taken-as-rest":
     "Write “loss:” as the sheet gives it; where it gives none, look whether a line is missing.",
   "oxide-not-counted":
-    "Nothing is reckoned with it. What its sheet warns of belongs under “cautions:”.",
+    "Nothing is worked out from it. What its sheet warns of belongs under “cautions:”.",
 };
 
 function toFinding({ code, message }: Note, material: Filed<MaterialRecord>): readonly Finding[] {

@@ -2,5 +2,5 @@ import { pictureWarning } from "../picture-warning.ts";
 
 export const greyCardUseless = pictureWarning(
   "grey-card-useless",
-  "A grey card that a record tells of is in the place that the record names, and is grey.",
+  "Where a record says that a grey card is, there is one, and it is grey.",
 );

@@ -14,7 +14,7 @@ export const lightOverDark: TileRule = {
   severity: "warning",
   source: commonPractice,
   explains:
-    "A light glaze that covers lies over a dark one, and no tile with the two came out well; clear glazes are exempt.",
+    "A light glaze that covers is over a dark one, and no tile with the two came out well; clear glazes are exempt.",
   find: (archive, tile) =>
     pairsOnce(findLaps(tile.steps)).flatMap((lap): Finding[] => {
       const { over, under, upper } = lap;
@@ -27,10 +27,10 @@ export const lightOverDark: TileRule = {
       return [
         {
           path: glazePath(upper, over),
-          message: `${light.name}, light and ${light.cover}, lies over ${dark.name}, which is dark`,
+          message: `${light.name}, light and ${light.cover}, is over ${dark.name}, which is dark`,
           hint: mayTurn(archive, lap)
             ? `${bleeds}; try them the other way round, dark over light.`
-            : `${bleeds}; try another glaze beneath it.`,
+            : `${bleeds}; try another glaze underneath.`,
         },
       ];
     }),

@@ -9,7 +9,7 @@ export const logDoubtful: FiringRule = {
   name: "log-doubtful",
   severity: "warning",
   explains:
-    "A firing's log says itself what is time and what is temperature, and has neither gaps nor dropouts; else it is told what was taken for what.",
+    "A firing's log says itself what is time and what is temperature, and has neither gaps nor dropouts; where it does not, what was taken for what is told.",
   find: (_, firing, { heats }) => {
     const log = heats.get(idKey(firing.id))?.log;
     if (!log) return [];

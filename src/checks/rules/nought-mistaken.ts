@@ -7,7 +7,7 @@ export const noughtMistaken: FiringRule = {
   name: "nought-mistaken",
   severity: "warning",
   explains:
-    "A cone is not taken for its double, 06 for 6 or 6 for 06: what was aimed at, programmed, recorded and seen tells.",
+    "A cone is not taken for its double, 06 for 6 or 6 for 06: aim, programme, log and witness cones show it.",
   find: (_, firing, extra) => {
     const story = storyOf(extra, firing);
     const reading = story && findDoubleReading(story);
@@ -16,7 +16,7 @@ export const noughtMistaken: FiringRule = {
       {
         path: ["cone"],
         message: disagreementOf(story),
-        hint: `${readingWords(reading)} If it is told as it happened, leave it: that is history.`,
+        hint: `${readingWords(reading)} If that is how it happened, leave it: that is history.`,
       },
     ];
   },

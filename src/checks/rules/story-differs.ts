@@ -13,7 +13,7 @@ export const storyDiffers: FiringRule = {
   name: "story-differs",
   severity: "warning",
   explains:
-    "What a firing was aimed at, programmed, recorded and seen to do agrees within a cone; else the likeliest readings are told.",
+    "Aim, programme, log and witness cones of a firing agree to within a cone; where they do not, what may be behind it is told, the likeliest first.",
   find: (_, firing, extra) => {
     const story = storyOf(extra, firing);
     if (story?.agreement !== "differs") return [];

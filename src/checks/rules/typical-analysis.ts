@@ -7,7 +7,7 @@ export const typicalAnalysis: ArchiveRule = {
   name: "typical-analysis",
   severity: "warning",
   explains:
-    "Recipes are reckoned by the supplier's own analysis, and not by a typical one; told once for the whole archive.",
+    "Recipes are worked out from the supplier's own analysis, not from a typical one; told once for the whole archive.",
   find: (archive) => {
     const uses = findTypical(archive);
     const [first] = uses.values();
@@ -18,7 +18,7 @@ export const typicalAnalysis: ArchiveRule = {
       {
         file: first.file,
         path: first.path,
-        message: `Reckoned by a typical analysis, not by that of your bag: ${names.join(", ")}`,
+        message: `Worked out from a typical analysis, not that of your bag: ${names.join(", ")}`,
         hint: `The chemistry of these glazes says so. Where you have the supplier's figures, write them into ${records.join(", ")} with “name:” and “analysis:”.`,
       },
     ];

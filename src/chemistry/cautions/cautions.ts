@@ -86,7 +86,7 @@ const onlyTestsTell: Caution = {
   code: "only-tests-tell",
   about: "food",
   isLoud: false,
-  inShort: "only a leach test tells of food",
+  inShort: "for food, only a leach test counts",
   message:
     "A computed formula, or a limit that it keeps, is no evidence for food: only a leach test on the fired ware is",
   hint: "Ask a laboratory where the ware is to hold food or drink. The usual tests are for lead and cadmium alone: name the other metals that the glaze holds.",

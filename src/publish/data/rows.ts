@@ -31,8 +31,8 @@ const layer = z.strictObject({
   seconds: amount("Seconds of dipping."),
   gravity: amount("Specific gravity of the slop."),
   dried: maybe("How dry the layer beneath was."),
-  over: ids("glazes that it laps over although their areas differ"),
-  touchUp: z.boolean().describe("A repair, no part of pairs and coat counts."),
+  over: ids("glazes that it laps over though their areas differ"),
+  touchUp: z.boolean().describe("A repair: left out of pairs and coat counts."),
   resist: maybe("What kept the next coats off."),
   remove: maybe("What was taken off, or how."),
   kind: maybe("Of a firing: its kind."),
@@ -129,7 +129,7 @@ const amounts = (what: string) => z.record(z.string(), z.number()).describe(what
 const expansion = z.strictObject({
   model: z.enum(["appen", "english-turner", "winkelmann-schott", "mayer-havas"]),
   perKelvin: amount(
-    "Mean linear expansion, as in 6.1e-6; null where the glaze is beyond what the set can tell of.",
+    "Mean linear expansion, as in 6.1e-6; null where the set does not cover the glaze.",
   ),
   doubt: amount("How far it may be off on a glaze, per kelvin; null without a figure."),
   between: z.tuple([z.number(), z.number()]).nullable().describe("In °C."),

@@ -120,7 +120,7 @@ function listOfCones(site: Site): Page {
     props: {
       frame: site.frame(path),
       title: "Cones",
-      sentence: "The tiles by the cone of their hottest firing after the bisque, from cool to hot.",
+      sentence: "Tiles by the cone of their hottest firing after the bisque, from cool to hot.",
       section: "cones",
       groups: [{ title: "", lines }],
       empty: "No tile has been fired to a cone yet.",

@@ -86,7 +86,7 @@ function listOfGlazes(site: Site): Page {
         "Everything that is put on clay here, bought or mixed, each with the colour it measured alone; hatched where that is not known.",
       section: "glazes",
       groups,
-      empty: "No glaze is written down yet. A record in recipes/glazes/ will stand here.",
+      empty: "No glazes yet. Add a record in recipes/glazes/ and it shows here.",
     },
     search: null,
   });

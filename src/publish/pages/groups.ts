@@ -27,7 +27,7 @@ export function clayPages(site: Site): readonly Page[] {
     sentence: "The clays under the glazes.",
     section: "clays",
     groups: [{ title: "", lines }],
-    empty: "No clay is written down yet. A record in recipes/clays/ will stand here.",
+    empty: "No clays yet. Add a record in recipes/clays/ and it shows here.",
   });
   return [list, ...clays.map((clay) => clayPage(site, clay))];
 }
@@ -58,7 +58,7 @@ export function setPages(site: Site): readonly Page[] {
     sentence: "Classes, terms and series of tests, the newest first.",
     section: "sets",
     groups: [{ title: "", lines }],
-    empty: "No set is written down yet. A folder in tiles/ with a set.md will stand here.",
+    empty: "No sets yet. Add a folder in tiles/ with a set.md and it shows here.",
   });
   return [list, ...sets.map((set) => setPage(site, set))];
 }
@@ -90,7 +90,7 @@ export function makerPages(site: Site): readonly Page[] {
   const { makers } = site.catalogue;
   const list = listPage(site, "makers/index.html", {
     title: "Makers",
-    sentence: "Those who asked for their names to stand beside their tiles.",
+    sentence: "Makers who asked to be named beside their tiles.",
     groups: [
       {
         title: "",
@@ -101,7 +101,7 @@ export function makerPages(site: Site): readonly Page[] {
         })),
       },
     ],
-    empty: "Nobody here has asked for a name to be shown.",
+    empty: "No maker here has asked to be named.",
   });
   const pages = makers.map(({ name, url, tiles }) =>
     definePage({

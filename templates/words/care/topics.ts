@@ -87,7 +87,7 @@ export const careTopics: readonly CareTopic[] = [
     id: "shelves",
     title: "Shelves, stilts and what runs",
     words: [
-      "Keep kiln wash on the shelves and off the feet: it is dust when dry, so wet it before it is scraped. Wipe the foot bare, wider for what runs, and stand doubtful pieces on a dish of their own. Stilts leave sharp points: grind them off wet. A stilt holds only clay that stays stiff at that cone.",
+      "Keep kiln wash on the shelves and off the feet: it is dust when dry, so wet it before it is scraped. Wipe the foot bare, wider for what runs, and put doubtful pieces on a catch tray. Stilts leave sharp points: grind them off wet. A stilt holds only clay that stays stiff at that cone.",
     ],
     decides: "The label of the wash and of the stilts, and the clay’s own range of cones.",
   },
@@ -95,7 +95,7 @@ export const careTopics: readonly CareTopic[] = [
     id: "refires",
     title: "Firing again",
     words: [
-      "A fired piece put back may crack, bloat, run further or drop its glaze. Warm it slowly, give it a dish of its own, and treat it as a new test: what the first firing proved, the second may undo.",
+      "A fired piece put back may crack, bloat, run further or drop its glaze. Warm it slowly, put it on a catch tray, and treat it as a new test: what the first firing proved, the second may undo.",
     ],
     decides: "The range of the clay and of every glaze on it, in each firing anew.",
   },

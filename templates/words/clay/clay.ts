@@ -8,9 +8,9 @@ export function claySentence({ colour, cones, reclaim }: CatalogueClay): string 
   const told = [
     colour,
     cones && `for cone${cones.from === cones.to ? "" : "s"} ${formatConeRange(cones)}`,
-    reclaim && "reclaimed, so fired as low as the lowest clay of the studio",
+    reclaim && "reclaimed: fire it as low as the studio’s lowest-firing clay",
   ];
-  return `${capital(told.filter(Boolean).join(", ") || "A clay of which little is written down")}.`;
+  return `${capital(told.filter(Boolean).join(", ") || "Nothing more is recorded of this clay")}.`;
 }
 
 export function clayFacts({

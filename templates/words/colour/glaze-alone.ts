@@ -40,10 +40,10 @@ export function aloneWords(measured: MeasuredAlone, varying: Varying): string {
   return told.filter(Boolean).join("; ");
 }
 
-/** Why it stands under no number of coats: `dense cover`, `at the top`, `coats not noted`. */
+/** Why it stands under no number of coats: `dense cover`, `at the top`, `coats not recorded`. */
 function whyUncounted({ coats, lie, cover, where }: MeasuredAlone): string {
   if (coats !== null) return "";
-  if (lie === "even") return "coats not noted";
+  if (lie === "even") return "coats not recorded";
   if (lie === "uneven") return "thicker in places";
   const told = [cover && `${cover} cover`, whereWords(where)].filter(Boolean).join(", ");
   return told || "not all over";
@@ -93,9 +93,9 @@ function findingWords(finding: ColourFinding, where: string, apart: string): str
   const { along, verdict } = finding;
   if (along === "nothing")
     return `${where} it ${cameOut(finding)}; ${apart}. Something not in this table made the difference`;
-  if (verdict === "alike") return `${where}: no difference that means anything here (${apart})`;
+  if (verdict === "alike") return `${where}: no more than tiles made alike differ (${apart})`;
   if (verdict === "scattered")
-    return `${where}: ${apart}, but tiles of one place in the table differ as much`;
+    return `${where}: ${apart}, but tiles in one cell of the table differ as much`;
   return `${where} it ${goesTo(finding)}; ${apart}`;
 }
 
@@ -147,7 +147,7 @@ function texturedClay({ texture }: MeasuredAlone, varying: Varying): string | fa
 }
 
 function fireOf({ atmosphere }: MeasuredAlone): string {
-  return capital(atmosphere ? airs[atmosphere] : "in a fire nobody noted");
+  return capital(atmosphere ? airs[atmosphere] : "in an unrecorded atmosphere");
 }
 
 function cameOut({ from, to, change }: ColourFinding): string {
@@ -168,5 +168,5 @@ const changes = {
   greyer: "greyer",
   hue: "of another hue",
   lighter: "lighter",
-  stronger: "stronger",
+  stronger: "stronger in colour",
 } as const;

@@ -22,7 +22,7 @@ export function plateCounts({ measured, unmeasured, absent }: ColourPlate): stri
 
 /** Where nothing is measured: what would fill the page. */
 export const plateEmpty =
-  "No tile is measured yet. A tile with a photograph of what came out of the kiln stands here by its colour.";
+  "No tile is measured yet. Tiles with a photograph of the result show here by their colour.";
 
 /** `15 of 40 shown` */
 export function shownWords(shown: number, tiles: number): string {

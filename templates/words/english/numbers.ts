@@ -48,6 +48,11 @@ export function tied(words: string): string {
   return words.replace(/ (?=°[CF])/gu, "\u00a0");
 }
 
+/** `A` or `An`, for what stands behind it. */
+export function article(words: string): "A" | "An" {
+  return /^(?:[aeiou]|L-)/iu.test(words) ? "An" : "A";
+}
+
 /** A choice with hyphens as words: `too-thin` as `too thin`. */
 export function spoken(choice: string): string {
   return choice.replace(/-/gu, " ");

@@ -31,44 +31,44 @@ function onShelf(account: Comparison["accounts"][number]): string {
 
 /** What a hold leaves open, and what decides. */
 export function leftOpenWords({ comparison, minutes }: LeftOpen): string {
-  return `${comparisonWords(comparison)}. How much the hold of ${minutesInWords(minutes)} counts for is not known well enough to say whether they agree: the witness cones decide.`;
+  return `${comparisonWords(comparison)}. How much a hold of ${minutesInWords(minutes)} adds is not known well enough to say whether they agree: go by the witness cones.`;
 }
 
 /** What may be behind a difference, and what to do about it. */
 export function readingWords(reading: LikelyReading): string {
   switch (reading.code) {
     case "double-fired":
-      return `The kiln was fired to ${accountWords(reading.double)} where ${accountWords(reading.aim)} was meant, or one was written for the other. Look at the programme first.`;
+      return `The kiln was fired to ${accountWords(reading.double)} instead of ${accountWords(reading.aim)}, or one was written for the other. Check the programme first.`;
     case "double-written":
-      return `The witness cones were written down as ${accountWords(reading.double)} where ${accountWords(reading.aim)} was seen: the kiln itself was fired as meant.`;
+      return `The witness cones showed ${accountWords(reading.aim)} and were written down as ${accountWords(reading.double)}: the kiln itself fired as planned.`;
     case "wrong-log":
-      return `The log or programme belongs to another firing: it is one for ${accountWords(reading.double)}, while the witness cones show ${accountWords(reading.aim)}.`;
+      return `The log or programme is from another firing: it is one for ${accountWords(reading.double)}, but the witness cones show ${accountWords(reading.aim)}.`;
     case "uneven":
       return "The kiln fired unevenly. Look at how the load was stacked, at the elements or burners, and at where the thermocouple sits.";
     case "thermocouple-drifted":
-      return `A thermocouple that has drifted: ${drift[reading.reads]}. Compare it with a fresh one, and trust the cones until then.`;
+      return `A thermocouple that has drifted: ${drift[reading.reads]}. Compare it with a new one, and trust the cones until then.`;
     case "programme-not-followed":
       return notFollowed[reading.way];
     case "long-hold":
-      return `The hold: without it the climb would be right. Held ${minutesInWords(reading.minutes)}, it works out at ${accountWords(reading.account)}. Shorten the hold, or lower the peak, and let witness cones settle it.`;
+      return `The hold: without it the climb would be right. Held ${minutesInWords(reading.minutes)}, it works out at ${accountWords(reading.account)}. Shorten the hold, or lower the peak, and check with witness cones.`;
     case "wrong-programme":
       return wrongProgrammeWords(reading);
     case "cones-misread":
       return "The witness cones were misread, or mixed up when they were set: look at the pack again, and at the numbers pressed into it.";
     case "adds-up":
-      return "Nothing stands out: each account lies within a cone of the next, and it adds up. The kiln runs a little hot or cool for this aim.";
+      return "No one thing: each is within a cone of the next, and together they add up. The kiln runs a little hot or cool for this aim.";
   }
 }
 
 const drift = {
-  high: "it reads high, so the kiln stayed cooler than it says",
-  low: "it reads low, so the kiln got hotter than it says",
+  high: "it reads high, so the kiln stayed cooler than it shows",
+  low: "it reads low, so the kiln got hotter than it shows",
 } as const;
 
 const notFollowed = {
-  beyond: "The kiln went beyond its programme: a relay that stuck, or heat that was added by hand.",
+  beyond: "The kiln went beyond its programme: a relay that stuck, or heat added by hand.",
   short:
-    "The kiln fell short of its programme: a power cut, worn elements, too little gas, or a firing that was stopped early.",
+    "The kiln fell short of its programme: a power cut, worn elements, too little gas, or a firing stopped early.",
 } as const;
 
 function wrongProgrammeWords({
@@ -77,6 +77,6 @@ function wrongProgrammeWords({
   isHotter,
 }: Extract<LikelyReading, { readonly code: "wrong-programme" }>): string {
   if (schedule)
-    return `A wrong programme: it works out at ${accountWords(schedule)}, not to ${accountWords(aim)}.`;
-  return `A wrong programme, or one that was ${isHotter ? "left to run too long" : "stopped early"}: what happened is not ${accountWords(aim)}.`;
+    return `The wrong programme: it works out at ${accountWords(schedule)}, not ${accountWords(aim)}.`;
+  return `The wrong programme, or the right one ${isHotter ? `left to run too long: the kiln went past ${accountWords(aim)}` : `stopped early: the kiln did not reach ${accountWords(aim)}`}.`;
 }

@@ -1,6 +1,6 @@
 /** A kiln in words. */
 import type { CatalogueKiln, KilnShelf } from "../../../src/catalogue/kilns/kilns.ts";
-import { capital, count, formatDay, listed } from "../english/numbers.ts";
+import { article, capital, count, formatDay, listed } from "../english/numbers.ts";
 import { coneCount } from "../tile/control.ts";
 import { shelfWords } from "../tile/steps.ts";
 
@@ -9,7 +9,7 @@ export function kilnSentence({ heatedBy, firings }: CatalogueKiln): string {
   const days = firings.flatMap(({ on }) => (on === null ? [] : [on]));
   const [first, last] = [days[0], days.at(-1)];
   const kind = listed(heatedBy, "or");
-  const article = /^[aeiou]/u.test(kind) ? "An" : "A";
+
   const span =
     first && last
       ? first === last
@@ -18,14 +18,14 @@ export function kilnSentence({ heatedBy, firings }: CatalogueKiln): string {
       : "";
   const toCome = firings.length - days.length;
   const begin = days.length > 0 ? `${count(days.length, "firing")} here${span}` : "no firing yet";
-  return `${article} ${kind ? `${kind} kiln` : "kiln"} with ${begin}${toCome > 0 ? `, and ${toCome} to come` : ""}.`;
+  return `${article(kind)} ${kind ? `${kind} kiln` : "kiln"} with ${begin}${toCome > 0 ? `, and ${toCome} to come` : ""}.`;
 }
 
 /** How even it fires, in one sentence; `null` where no two shelves were read together. */
 export function tiltSentence({ tilt, shelves }: CatalogueKiln): string | null {
   if (!tilt) return shelves.length > 1 ? "All shelves have read alike." : null;
   const { hotter, cooler, times, firings, most } = tilt;
-  return `In ${times} of ${count(firings, "firing")} the ${shelfWords(cooler)} stayed cooler than the ${shelfWords(hotter)}, by ${coneCount(most)}${times > 1 ? " at the most" : ""}.`;
+  return `In ${times} of ${count(firings, "firing")} the ${shelfWords(cooler)} stayed cooler than the ${shelfWords(hotter)}, by ${times > 1 ? "up to " : ""}${coneCount(most)}.`;
 }
 
 /** `as aimed`, `half a cone cooler`, `1½ cones hotter` */

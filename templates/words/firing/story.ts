@@ -16,7 +16,7 @@ export function storyHeading(firing: Pick<CatalogueFiring, "on" | "story">): str
   const [likeliest] = story.readings;
   if (likeliest) return differenceHeading(likeliest.code, story);
   if (story.agreement === "unknown")
-    return story.leftOpen ? "The hold leaves it open" : "Nothing to compare it with";
+    return story.leftOpen ? "The hold leaves it unclear" : "Nothing to compare it with";
   return seen(story).length > 0
     ? "Fired as planned"
     : on
@@ -29,25 +29,25 @@ function differenceHeading(code: FiringStory["readings"][number]["code"], story:
     case "double-fired":
       return `Fired to ${wordsOf(story, "log", "shelf", "programme")}, not to ${wordsOf(story, "aim")} as planned`;
     case "double-written":
-      return "A cone written down for its double";
+      return `${capital(wordsOf(story, "shelf"))} written down, it seems, for ${wordsOf(story, "aim")}`;
     case "wrong-log":
       return "The log of another firing, it seems";
     case "uneven":
       return "An uneven firing";
     case "thermocouple-drifted":
       return story.accounts.some(({ of }) => of === "log")
-        ? "The log and the cones tell two stories"
-        : "The programme and the cones tell two stories";
+        ? "The log and the cones disagree"
+        : "The programme and the cones disagree";
     case "programme-not-followed":
       return "The kiln did not follow its programme";
     case "long-hold":
-      return "A hold that is long for its aim";
+      return "A long hold for its aim";
     case "wrong-programme":
       return "A programme for another cone";
     case "cones-misread":
-      return "The aim and the cones tell two stories";
+      return "The cones missed the aim";
     case "adds-up":
-      return "Off its aim, a little at every step";
+      return "A little off at every step";
   }
 }
 

@@ -2,7 +2,7 @@
 import type { GlazeFacts } from "../../../src/catalogue/glazes.ts";
 import type { KindOfGlaze, LabelClaim } from "../../../src/terms/choices.ts";
 import { formatConeRange } from "../../../src/terms/cones.ts";
-import { listed } from "../english/numbers.ts";
+import { article, count, listed } from "../english/numbers.ts";
 
 const kinds: Readonly<Record<KindOfGlaze, string>> = {
   glaze: "glaze",
@@ -16,16 +16,16 @@ export function glazeKind(kind: KindOfGlaze): string {
   return kinds[kind];
 }
 
-/** `A satin glaze for cones 5–6, mixed here from seven materials.` */
+/** `A satin glaze for cones 5–6, mixed here from 7 materials.` */
 export function glazeSentence(glaze: GlazeFacts): string {
   const { kind, cones } = glaze;
   const surface = glaze.surface && kind === "glaze" ? `${glaze.surface} ` : "";
   const first = `${surface}${kinds[kind]}`;
-  const article = /^[aeiou]/u.test(first) ? "An" : "A";
+
   const range = cones
     ? ` for cone${cones.from === cones.to ? "" : "s"} ${formatConeRange(cones)}`
     : "";
-  return `${article} ${first}${range}, ${originWords(glaze)}.`;
+  return `${article(first)} ${first}${range}, ${originWords(glaze)}.`;
 }
 
 function originWords({ bought, blend, by, ingredients }: GlazeFacts): string {
@@ -35,8 +35,8 @@ function originWords({ bought, blend, by, ingredients }: GlazeFacts): string {
     return `bought: ${bought.maker}${range}${colour}`;
   }
   if (blend)
-    return `blended here of ${blend.length} glazes by ${by === "volume" ? "volume" : "dry weight"}`;
-  return `mixed here of ${ingredients?.length ?? 0} materials`;
+    return `blended here from ${blend.length} glazes, by ${by === "volume" ? "volume" : "dry weight"}`;
+  return `mixed here from ${count(ingredients?.length ?? 0, "material")}`;
 }
 
 const claims: Readonly<Record<LabelClaim, string>> = {

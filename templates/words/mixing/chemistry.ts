@@ -25,17 +25,19 @@ export function perMillion(perKelvin: number): string {
 
 /** `6.4 × 10⁻⁶ per kelvin between 20 and 500 °C`. */
 export function clayExpansion({ mean, between }: Pick<ClayFit, "between" | "mean">): string {
-  const range = between ? `between ${between.join(" and ")} °C` : "its temperatures not noted";
+  const range = between
+    ? `between ${between.join(" and ")} °C`
+    : "between temperatures not recorded";
   return `${mean} × 10⁻⁶ per kelvin, ${range}`;
 }
 
 const tendencies: Readonly<Record<Fit["tendency"], string>> = {
-  compression: "squeezed by the clay; a great deal of it tends towards shivering",
-  tension: "stretched by the clay; tends towards crazing",
-  undecided: "less than twice what the figure may be off, so it says nothing",
+  compression: "under compression; a great deal of it tends towards shivering",
+  tension: "under tension; tends towards crazing",
+  undecided: "less than twice the figure’s own error, so it says nothing",
 };
 
-/** `0.8 less than the clay: squeezed by it; …`. */
+/** `0.8 less: under compression; …`. */
 export function fitWords({ difference, tendency }: Fit): string {
   const amount = withPlaces(Math.abs(difference) * 1e6, 1);
   return `${amount} ${difference < 0 ? "less" : "more"}: ${tendencies[tendency]}`;
@@ -50,7 +52,7 @@ export function contradictionWords({ fits, seen }: ClayFit): string | null {
     (saw("shivering") && says("tension")) ||
     (seen.faults.length === 0 && seen.without.length > 0 && says("tension"));
   return against
-    ? "The tiles say otherwise than a figure below: believe the tiles. They are this glaze on this clay from this kiln; the figure is worked out from other glasses."
+    ? "The tiles contradict a figure below: believe the tiles. They are this very glaze on this clay; the figure is worked out from other glasses."
     : null;
 }
 
@@ -58,7 +60,8 @@ const did = { crazing: "crazed", dunting: "dunted", shivering: "shivered" } as c
 
 /** What tiles of a glaze alone on a clay did, in sentences; never what others will do. */
 export function seenWords({ seen }: ClayFit): string {
-  if (seen.tiles.length === 0) return "No tile of the two has a result here yet.";
+  if (seen.tiles.length === 0)
+    return "No tile with this glaze alone on this clay has a result yet.";
   const sentences = seen.faults.map(({ fault, tiles }) => {
     const atOnce = tiles.filter(({ later }) => later === null).map(({ tile }) => tile);
     const later = tiles.flatMap(toLaterWords);
@@ -71,7 +74,7 @@ export function seenWords({ seen }: ClayFit): string {
           `${count(seen.without.length, "tile")} (${listed(seen.without)}) ${seen.without.length === 1 ? "was" : "were"} looked at and showed no crazing, dunting or shivering.`,
         ]
       : [];
-  const all = `Of ${count(seen.tiles.length, "tile")} here with it alone:`;
+  const all = `Of ${count(seen.tiles.length, "tile")} with this glaze alone on it:`;
   return [all, ...sentences, ...without].join(" ");
 }
 

@@ -10,9 +10,9 @@ import { capital, count, listed } from "../english/numbers.ts";
 import { fixed, formatMoles } from "./chemistry.ts";
 
 export const figureNames: Readonly<Record<MixFigure, string>> = {
-  silicaToAlumina: "Silica to one of alumina",
+  silicaToAlumina: "Silica to alumina",
   alkaliToEarth: "Alkalis to alkaline earths",
-  boron: "Boric oxide to one of fluxes",
+  boron: "Boric oxide to one of flux",
 };
 
 /** `9.1`, `0.26 : 0.74`, `0.32`: to the figures that matter. */
@@ -25,7 +25,7 @@ export function figureOf(figure: MixFigure, value: number): string {
 const cooled = {
   natural: "left to cool",
   slowed: "cooled slowly",
-  unknown: "how it cooled not written down",
+  unknown: "cooling not recorded",
 } as const;
 
 const fires = {
@@ -50,9 +50,9 @@ export function seenOutcomes(seen: readonly SeenOutcome[]): string {
 /** What the marks rest on, and what they leave out. */
 export function restsOnWords(company: Company): string {
   const tiles = new Set(company.glazes.flatMap(({ seen }) => seen.flatMap((entry) => entry.tiles)));
-  const airs = company.airs.map((air) => air ?? "air not written down");
-  const air = airs.length > 1 ? ` Their air differs (${listed([...airs].sort())}).` : "";
-  return `${count(company.glazes.length, "mixed glaze")} here at ${companyName(company)}, by ${count(tiles.size, "tile")} with one of them alone.${air} Other cones, coolings and fires are left out, and so is a glaze whose tiles nobody described.`;
+  const airs = company.airs.map((air) => air ?? "not recorded");
+  const air = airs.length > 1 ? ` Atmospheres differ (${listed([...airs].sort())}).` : "";
+  return `From ${count(tiles.size, "tile")} of ${count(company.glazes.length, "mixed glaze")}, each alone on its tile, at ${companyName(company)}.${air} Other cones, coolings and kinds of fire are left out, and so are glazes whose tiles have no result.`;
 }
 
 interface Known {
@@ -79,7 +79,7 @@ export function placeWords(
   return [...ranges, nearestWords(figure, value, known)].filter(Boolean).join(" ");
 }
 
-/** `Gloss: 4 other glazes (7 tiles) from 7.2 to 9.8, and this one is there too.` */
+/** `Gloss: 4 other glazes (7 tiles) from 7.2 to 9.8; this one is among them.` */
 function rangeWords(
   figure: MixFigure,
   value: number,
@@ -99,10 +99,10 @@ function rangeWords(
   const own = figureOf(figure, value);
   const place =
     own === from || own === to || (value >= low && value <= high)
-      ? "and this one is there too"
-      : `and this one is ${value < low ? "below" : "above"}`;
+      ? "this one is among them"
+      : `this one is ${value < low ? "below" : "above"}`;
   const who = `${count(values.length, "other glaze")} (${count(tiles, "tile")})`;
-  return [`${capital(outcome)}: ${who} ${range}, ${place}.`];
+  return [`${capital(outcome)}: ${who} ${range}; ${place}.`];
 }
 
 function nearestWords(figure: MixFigure, value: number, known: readonly Known[]): string {
@@ -110,6 +110,6 @@ function nearestWords(figure: MixFigure, value: number, known: readonly Known[])
     (a, b) => Math.abs(a.value - value) - Math.abs(b.value - value),
   );
   return nearest
-    ? `The nearest is ${nearest.name}, ${figureOf(figure, nearest.value)}: ${seenOutcomes(nearest.seen)}.`
+    ? `Nearest: ${nearest.name}, ${figureOf(figure, nearest.value)}: ${seenOutcomes(nearest.seen)}.`
     : "";
 }

@@ -17,7 +17,7 @@ export function originWords({ carried }: { readonly carried: CarriedMaterial | n
 
 /** How to write a supplier's own figures over those that are carried. */
 export function writeOverWords({ id }: CarriedMaterial): string {
-  return `To reckon with your supplier's own figures, write recipes/materials/${id}.md with a name and the analysis from the sheet: it is used instead, in every recipe.`;
+  return `To use your supplier’s own figures, write recipes/materials/${id}.md with a name and the analysis from the sheet. Every recipe then uses it instead.`;
 }
 
 /** Where figures come from, and whether anybody compared them. */

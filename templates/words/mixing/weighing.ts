@@ -12,7 +12,7 @@ export function densityWords({ low, likely, high, unknown }: DryDensity): string
   const rests =
     unknown.length === 0
       ? "worked out from this recipe and the densities of its minerals"
-      : `worked out from this recipe, in which the density of ${listed(unknown)} is not known and leaves the range wide`;
+      : `worked out from this recipe; the density of ${listed(unknown)} is not known, which makes the range wide`;
   return `Dry density d: ${fixed(likely, 2)} g/cm³${range}, ${rests}. ${litreWords(low, high)}`;
 }
 
@@ -21,6 +21,6 @@ function litreWords(low: number, high: number): string {
     roughly(dryGrams({ litres: 1, specificGravity: 1.45, dryDensity })),
   );
   return least === most
-    ? "The range makes no difference that a bucket would show."
-    : `So a litre at 1.45 holds between ${least} and ${most} g.`;
+    ? "The range is too small to matter in a bucket."
+    : `So a litre at SG 1.45 holds ${least} to ${most} g of dry glaze.`;
 }

@@ -3,19 +3,19 @@ import type { ControlTwin, Unlike } from "../../../src/catalogue/kilns/control.t
 import { listed, spoken } from "../english/numbers.ts";
 
 /**
- * `Unlike CT-01: satin, not gloss; underfired. Its shelf was 1½ cones cooler: the firing did
- * this, not the glaze.`
+ * `Unlike CT-01: satin, not gloss; underfired. Its shelf was 1½ cones cooler: look at the firing
+ * before the glaze.`
  */
 export function twinSentence({ unlike, hotter }: ControlTwin, control: string): string {
   const told = `Unlike ${control}: ${unlike.map(unlikeWords).join("; ")}.`;
-  if (hotter === null) return `${told} No cone tells whether it was the kiln or the glaze.`;
+  if (hotter === null) return `${told} With no cone to compare, nobody can tell kiln from glaze.`;
   if (Math.abs(hotter) < 1)
-    return `${told} Its shelf was as hot: look at the coats, the cooling, the air and the jar.`;
+    return `${told} Its shelf was as hot: look at the coats, the cooling, the atmosphere and the jar.`;
   const way = hotter > 0 ? "hotter" : "cooler";
-  return `${told} Its shelf was ${coneCount(hotter)} ${way}: the firing did this, not the glaze.`;
+  return `${told} Its shelf was ${coneCount(hotter)} ${way}: look at the firing before the glaze.`;
 }
 
-/** `satin, not gloss`, `too thin`, `moved 12 mm, not 3`, `another colour` */
+/** `satin, not gloss`, `too thin`, `ran 12 mm, not 3`, `another colour` */
 export function unlikeWords(unlike: Unlike): string {
   switch (unlike.in) {
     case "colour":
@@ -23,7 +23,7 @@ export function unlikeWords(unlike: Unlike): string {
     case "fault":
       return spoken(unlike.fault);
     case "run":
-      return `moved ${unlike.run} mm, not ${unlike.model}`;
+      return `ran ${unlike.run} mm, not ${unlike.model}`;
     case "surface":
       return `${unlike.surface.join(" and ")}, not ${unlike.model.join(" and ")}`;
   }
@@ -43,16 +43,20 @@ export function twinsSummary(twins: readonly ControlTwin[], control: string): st
   const odd = twins.filter(({ unlike }) => unlike.length > 0);
   if (odd.length === 0)
     return twins.length > 1
-      ? `All of them came out like ${control}: kiln and glaze have kept.`
-      : "It stands alone so far: twins in later loads will tell the kiln from the glaze.";
-  const byKiln = odd.filter(({ hotter }) => hotter !== null && Math.abs(hotter) >= 1);
-  const others = odd.filter((twin) => !byKiln.includes(twin));
-  return [
-    byKiln.length > 0 &&
-      `${listed(byKiln.map(({ tile }) => tile))} stood where the cones were hotter or cooler too: that is the firing.`,
-    others.length > 0 &&
-      `${listed(others.map(({ tile }) => tile))} differ${others.length === 1 ? "s" : ""} though the cones did not: that is the glaze, its coats, the cooling or the air.`,
-  ]
-    .filter(Boolean)
-    .join(" ");
+      ? `All came out like ${control}: kiln and glaze are steady.`
+      : "The only one so far: twins in later loads will tell kiln from glaze.";
+  const off = ({ hotter }: ControlTwin) => (hotter === null ? null : Math.abs(hotter) >= 1);
+  const told = ([true, false, null] as const).map((isOff) => {
+    const such = odd.filter((twin) => off(twin) === isOff).map(({ tile }) => tile);
+    return such.length > 0 && `${listed(such)} came out differently${whereToLook(isOff)}`;
+  });
+  return told.filter(Boolean).join(" ");
+}
+
+/** @param isOff whether the cone at its shelf was another; null where one is not known */
+function whereToLook(isOff: boolean | null): string {
+  if (isOff === null) return ", with no cone to compare.";
+  return isOff
+    ? " where the cones were hotter or cooler too: look at the firing first."
+    : " though the cones were less than one apart: look at the glaze, its coats, the cooling and the atmosphere.";
 }

@@ -20,9 +20,9 @@ const unwritten: Readonly<Record<Aspect, string>> = {
   what: "what was done",
 };
 
-/** `not written down: how many coats and how the kiln cooled`; nothing where all is known. */
+/** `not recorded: how many coats and how the kiln cooled`; nothing where all is known. */
 export function unwrittenWords(unknown: readonly Aspect[]): string {
   return unknown.length === 0
     ? ""
-    : `not written down: ${listed(unknown.map((aspect) => unwritten[aspect]))}`;
+    : `not recorded: ${listed(unknown.map((aspect) => unwritten[aspect]))}`;
 }

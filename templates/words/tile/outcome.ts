@@ -2,8 +2,14 @@
 
 import type { TileFiring } from "../../../src/catalogue/kilns/tile-firings.ts";
 import type { CatalogueTile } from "../../../src/catalogue/tiles.ts";
-import { type Again, type Fate, type Stage, textures } from "../../../src/terms/choices.ts";
-import { formatDay, listed, spoken } from "../english/numbers.ts";
+import {
+  type Again,
+  type Fate,
+  type Shape,
+  type Stage,
+  textures,
+} from "../../../src/terms/choices.ts";
+import { article, formatDay, listed, spoken } from "../english/numbers.ts";
 import { shelfWords } from "./steps.ts";
 
 const kinds = {
@@ -86,12 +92,12 @@ export function stageName(stage: Stage): string {
   return stageWords[stage];
 }
 
-/** `did not move`, `moved 3 mm` */
+/** `did not run`, `ran 3 mm` */
 export function runWords(run: number): string {
-  return run === 0 ? "did not move" : `moved ${run}\u00a0mm`;
+  return run === 0 ? "did not run" : `ran ${run}\u00a0mm`;
 }
 
-/** `satin; breaking and pooling; faults: crawling; moved 3 mm`: the look of a result. */
+/** `satin; breaking and pooling; faults: crawling; ran 3 mm`: the look of a result. */
 export function lookWords(look: {
   readonly surface?: readonly string[] | undefined;
   readonly effects?: readonly string[] | undefined;
@@ -109,11 +115,20 @@ export function lookWords(look: {
   return told.filter(Boolean).join("; ");
 }
 
+/** `flat`, `L-shaped` */
+export function shapeName(shape: Shape): string {
+  return shape === "l-shape" ? "L-shaped" : spoken(shape);
+}
+
+/** `flat tile`, `L-shaped tile`, `ring` */
+export function pieceName(shape: Shape): string {
+  return shape === "pot" || shape === "ring" ? shape : `${shapeName(shape)} tile`;
+}
+
 /** What a tile is, in one sentence: `A flat, stamped tile of Levels Buff by Bram T., waiting.` */
 export function tileSentence(tile: CatalogueTile): string {
-  const shape = tile.shape === "pot" || tile.shape === "ring" ? tile.shape : `${tile.shape} tile`;
   const known = (textures as readonly string[]).includes(tile.texture);
-  const what = known ? `${spoken(tile.texture)} ${spoken(shape)}` : spoken(shape);
+  const what = [known && spoken(tile.texture), pieceName(tile.shape)].filter(Boolean).join(" ");
   const made = [
     `${article(what)} ${what}`,
     tile.clay && `of ${tile.clay.name}`,
@@ -125,8 +140,4 @@ export function tileSentence(tile: CatalogueTile): string {
     tile.glazed && `glazed ${formatDay(tile.glazed)}`,
   ];
   return `${told.filter(Boolean).join(", ")}.`;
-}
-
-function article(word: string): string {
-  return /^[aeiou]/iu.test(word) ? "An" : "A";
 }

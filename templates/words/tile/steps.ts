@@ -74,7 +74,7 @@ export function coatWords(step: CoatStep): string {
     whereWords(step.where),
     step.thickness !== "usual" && step.thickness,
     step.seconds !== null && `${step.seconds} seconds`,
-    step.gravity !== null && `slop at ${step.gravity.toFixed(2)}`,
+    step.gravity !== null && `at SG ${step.gravity.toFixed(2)}`,
     step.dried === "overnight" && "dried overnight first",
     step.dried === "wet-on-wet" && "wet on wet",
     step.along !== null && `from ${step.along.replace(/^from /u, "")}`,

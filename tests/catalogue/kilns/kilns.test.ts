@@ -221,7 +221,7 @@ describe("a control tile", () => {
     expect(told).toEqual([
       [[], 0],
       [["satin, not gloss", "underfired"], -2],
-      [["moved 12 mm, not 3"], 0],
+      [["ran 12 mm, not 3"], 0],
     ]);
   });
 

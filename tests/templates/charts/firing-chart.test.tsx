@@ -108,6 +108,6 @@ describe("the figure of a firing", () => {
     const open = firingOf({ schedule: [{ to: "600" }, { to: "1210", rate: "60" }] });
     const drawn = render(<FiringFigure firing={open} unit="celsius" />);
     expect(drawn).toContain('class="told untimed"');
-    expect(drawn).toContain("How long the broken parts took is not known.");
+    expect(drawn).toContain("Broken line: how long that part took is not known.");
   });
 });

@@ -29,21 +29,21 @@ function keyOf(glazes: readonly string[], clay: string | null = "buff") {
 
 test("the key names each glaze once, with where it measured its colour", () => {
   expect(keyOf(["sky", "mist", "sky"])).toEqual([
-    "Drawn in the colours measured alone: Sky and Mist on Buff at cone 6.",
+    "Colours as each glaze measured by itself: Sky and Mist on Buff at cone 6.",
   ]);
   expect(keyOf(["sky", "kelp"])).toEqual([
-    "Drawn in the colours measured alone: Sky on Buff at cone 6; Kelp.",
+    "Colours as each glaze measured by itself: Sky on Buff at cone 6; Kelp.",
   ]);
 });
 
 test("what is hatched is said to be, and why", () => {
   expect(keyOf(["soot", "sky"])).toEqual([
-    "Drawn in the colours measured alone: Sky on Buff at cone 6.",
-    "Hatched: Soot, not yet measured alone and all over.",
+    "Colours as each glaze measured by itself: Sky on Buff at cone 6.",
+    "Hatched: Soot, not yet measured by itself all over a tile.",
   ]);
   expect(keyOf(["soot"], "anyone's guess")).toEqual([
-    "Hatched: Soot, not yet measured alone and all over.",
-    "The clay is hatched, for nothing tells its colour.",
+    "Hatched: Soot, not yet measured by itself all over a tile.",
+    "The clay is hatched: its colour is not recorded.",
   ]);
 });
 

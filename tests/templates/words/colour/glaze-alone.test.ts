@@ -52,7 +52,7 @@ describe("a finding is told", () => {
 
   test("as none where it is no more than tiles made alike differ", () => {
     expect(sayings(["A", { coats: 1 }, brown], ["B", { coats: 3 }, brown])).toEqual([
-      "From 1 to 3 coats on Buff at cone 6: no difference that means anything here (0 apart).",
+      "From 1 to 3 coats on Buff at cone 6: no more than tiles made alike differ (0 apart).",
     ]);
   });
 
@@ -67,7 +67,7 @@ describe("a finding is told", () => {
     expect(
       sayings(["A", { coats: 3, ...somehow }, brown], ["B", { coats: 3, ...somehow }, dark]),
     ).toEqual([
-      "With 3 coats on Buff at cone 6 it came out brown both times, and darker on B than on A; 13 apart. Something not in this table made the difference. Not written down: how it was put on.",
+      "With 3 coats on Buff at cone 6 it came out brown both times, and darker on B than on A; 13 apart. Something not in this table made the difference. Not recorded: how it was put on.",
     ]);
     expect(
       sayings(
@@ -76,7 +76,7 @@ describe("a finding is told", () => {
         ["C", { coats: 3, faults: ["crazing"], ...somehow }, blue],
       )[0],
     ).toBe(
-      "From 1 to 3 coats on Buff at cone 6: 36 apart, but tiles of one place in the table differ as much. Not written down: how it was put on.",
+      "From 1 to 3 coats on Buff at cone 6: 36 apart, but tiles in one cell of the table differ as much. Not recorded: how it was put on.",
     );
   });
 
@@ -101,7 +101,7 @@ describe("a finding is told", () => {
     expect(
       sayings(["A", { coats: 1, ...somehow }, brown], ["B", { coats: 3, ...somehow }, blue]),
     ).toEqual([
-      "From 1 to 3 coats on Buff at cone 6 it goes from brown to blue; 36 apart. Not written down: how it was put on.",
+      "From 1 to 3 coats on Buff at cone 6 it goes from brown to blue; 36 apart. Not recorded: how it was put on.",
     ]);
   });
 
@@ -125,7 +125,7 @@ describe("under a swatch", () => {
   });
 
   test("stands why it is under no number of coats", () => {
-    expect(under({ coats: null })).toBe("coats not noted; brushed");
+    expect(under({ coats: null })).toBe("coats not recorded; brushed");
     expect(under({ coat: { where: ["top"], coats: null } })).toBe("at the top; brushed");
     expect(under({ coat: { cover: "dense", coats: null, by: "trail" } })).toBe(
       "dense cover; trailed",

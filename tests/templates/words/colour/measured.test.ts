@@ -10,7 +10,7 @@ import {
 describe("how far a colour difference can be trusted", () => {
   it("is said with what it rests on", () => {
     expect(trustSentence({ difference: 6.6, tiles: 12, kinds: 5 })).toBe(
-      "Tiles made and fired alike were measured up to 7 apart here (CIEDE2000; 12 tiles of 5 kinds): a smaller difference means nothing.",
+      "Tiles made and fired alike were measured up to 7 apart here (CIEDE2000; 12 tiles of 5 kinds), so a smaller difference means nothing.",
     );
   });
 
@@ -35,18 +35,18 @@ const brown: MeasuredColour = {
 };
 
 describe("a measured colour in words", () => {
-  it("says that nothing told what the light did where there is no grey card", () => {
+  it("says that nothing corrects it where there is no grey card", () => {
     expect(colourSentence(brown)).toBe(
-      "Brown, as photographed: no grey card tells what the light did to it.",
+      "Brown, as photographed, with no grey card to correct it by.",
     );
   });
 
-  it("says how far the grey card could put the light right", () => {
+  it("says how far it was corrected to the grey card", () => {
     const used = (exposure: "as-taken" | "corrected" | "not-a-grey-cards") =>
       colourSentence({ ...brown, greyCard: { used: true, exposure } });
-    expect(used("as-taken")).toBe("Brown, put right by the grey card.");
-    expect(used("corrected")).toBe("Brown, put right by the grey card in light and exposure.");
-    expect(used("not-a-grey-cards")).toContain("in hue alone");
+    expect(used("as-taken")).toBe("Brown, its hue corrected to the grey card.");
+    expect(used("corrected")).toBe("Brown, its hue and brightness corrected to the grey card.");
+    expect(used("not-a-grey-cards")).toContain("its brightness not");
   });
 
   it("says why a grey card was of no use", () => {
@@ -58,7 +58,7 @@ describe("a measured colour in words", () => {
   });
 
   it("tells how even it is, and what the camera could not tell", () => {
-    expect(spreadSentences(brown)).toEqual(["Within it the colour differs by 4 on average."]);
+    expect(spreadSentences(brown)).toEqual(["Average variation across the glaze: 4."]);
     expect(spreadSentences({ ...brown, clipped: 0.08 })[1]).toContain("8 per cent");
   });
 });

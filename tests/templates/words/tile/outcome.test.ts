@@ -1,10 +1,12 @@
 import { describe, expect, test } from "vitest";
 import type { TileFiring } from "../../../../src/catalogue/kilns/tile-firings.ts";
 import type { CatalogueTile } from "../../../../src/catalogue/tiles.ts";
+import type { Shape } from "../../../../src/terms/choices.ts";
 import { count, formatDay, grouped, listed } from "../../../../templates/words/english/numbers.ts";
 import {
   firingSentence,
   lookWords,
+  pieceName,
   tileSentence,
 } from "../../../../templates/words/tile/outcome.ts";
 import { cone } from "../../../checks/support.ts";
@@ -38,18 +40,18 @@ describe("what the kiln did", () => {
 });
 
 describe("what came out", () => {
-  test("tells surface, effects, faults and how far it moved", () => {
+  test("tells surface, effects, faults and how far it ran", () => {
     const look = {
       surface: ["satin"],
       effects: ["breaking", "pooling"],
       faults: ["too-thin"],
       run: 3,
     };
-    expect(lookWords(look)).toBe("satin; breaking and pooling; faults: too thin; moved 3\u00a0mm");
+    expect(lookWords(look)).toBe("satin; breaking and pooling; faults: too thin; ran 3\u00a0mm");
   });
 
   test("keeps “looked and found nothing” apart from “nobody looked”", () => {
-    expect(lookWords({ faults: ["none"], run: 0 })).toBe("no fault found; did not move");
+    expect(lookWords({ faults: ["none"], run: 0 })).toBe("no fault found; did not run");
     expect(lookWords({})).toBe("");
   });
 });
@@ -87,4 +89,12 @@ describe("numbers in words", () => {
     expect([listed([]), listed(["a"]), listed(["a", "b", "c"])]).toEqual(["", "a", "a, b and c"]);
     expect(formatDay("2026-02-01")).toBe("1 February 2026");
   });
+});
+
+test("a tile is named by its shape as a potter says it", () => {
+  expect(["flat", "l-shape", "ring"].map((shape) => pieceName(shape as Shape))).toEqual([
+    "flat tile",
+    "L-shaped tile",
+    "ring",
+  ]);
 });

@@ -22,7 +22,7 @@ describe("a step in words", () => {
       detail: "held by the foot",
     });
     expect(coatWords(step)).toBe(
-      "1 coat, dipped, on the left and at the rim, thin, 3 seconds, slop at 1.50, wet on wet, held by the foot",
+      "1 coat, dipped, on the left and at the rim, thin, 3 seconds, at SG 1.50, wet on wet, held by the foot",
     );
   });
 
