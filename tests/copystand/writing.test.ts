@@ -132,8 +132,8 @@ describe("what is measured", () => {
     const blue = await measure(stand, { crop: [5, 5, 45, 95], grey: null });
     expect(blue).toMatchObject({ hex: expect.stringMatching(/^#2[0-9a-f]4[0-9a-f]8/u) });
     expect(blue).toMatchObject({
-      sentence: "Blue, as photographed: no grey card tells what the light did to it.",
-      spread: "Within it the colour differs by 0 on average.",
+      sentence: "Blue, as photographed, with no grey card to correct it by.",
+      spread: "Average variation across the glaze: 0.",
     });
     const other = await measure(stand, { crop: [55, 5, 95, 95], grey: null });
     expect(other).toMatchObject({ sentence: expect.stringMatching(/^Grey/u) });

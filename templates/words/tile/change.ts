@@ -104,14 +104,12 @@ function coatName(step: CoatStep, tile: CatalogueTile): string {
   return `${coats} of ${glazeName(step, tile)}`;
 }
 
-/** What came of the other tile: `Satin; no fault found; moved 3 mm. Again: yes.` */
+/** What came of the other tile: `Satin; no fault found; ran 3 mm. Again: yes.` */
 export function resultSentence({ results }: CatalogueTile): string {
   const result = results.at(-1);
   const look = result ? lookWords(result) : "";
   const again = result?.again ? againSentence(result.again) : "";
-  return (
-    [look && `${capital(look)}.`, again].filter(Boolean).join(" ") || "Nothing was written down."
-  );
+  return [look && `${capital(look)}.`, again].filter(Boolean).join(" ") || "No result recorded.";
 }
 
 /**
@@ -121,11 +119,9 @@ export function resultSentence({ results }: CatalogueTile): string {
 export function tallySentence(tiles: readonly CatalogueTile[]): string {
   const last = tiles.flatMap(({ results }) => results.at(-1) ?? []);
   const told = [
-    tally(last.map(({ surface = [] }) => listed(surface) || "surface not written down")),
-    tally(
-      last.map(({ faults = [] }) => listed(faults.map(faultWords)) || "faults not written down"),
-    ),
-    tally(last.map(({ again }) => (again ? `again: ${again}` : "again not written down"))),
+    tally(last.map(({ surface = [] }) => listed(surface) || "surface not recorded")),
+    tally(last.map(({ faults = [] }) => listed(faults.map(faultWords)) || "faults not recorded")),
+    tally(last.map(({ again }) => (again ? `again: ${again}` : "again not recorded"))),
   ];
   return `${count(tiles.length, "tile")}, this one among them: ${told.join("; ")}.`;
 }
@@ -170,11 +166,11 @@ const notEqual: Readonly<Record<Uncontrolled, string>> = {
   shelf: "the shelf",
 };
 
-/** `Not the same besides: the load and the maker. Not written down: how the kiln cooled.` */
+/** `Also different: the load and the maker. Not recorded: how the kiln cooled.` */
 export function besidesSentence({ uncontrolled, unknown }: Apart): string {
   const told = [
     uncontrolled.length > 0 &&
-      `Not the same besides: ${listed(uncontrolled.map((each) => notEqual[each]))}.`,
+      `Also different: ${listed(uncontrolled.map((each) => notEqual[each]))}.`,
     unknown.length > 0 && `${capital(unwrittenWords(unknown))}.`,
   ];
   return told.filter(Boolean).join(" ");
