@@ -1,0 +1,50 @@
+/**
+ * Whatever is edited, in whatever order: a build that carries over what it can writes the very bytes
+ * that a first build writes. Some sequences here; `TILEBOOK_FAULTS=20` tries twenty times as many.
+ */
+import { rmSync } from "node:fs";
+import { join } from "node:path";
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { writeFolder } from "../support/archive-folder.ts";
+import { removeFolder } from "../support/remove-folder.ts";
+import { anyEdit, type Edit } from "./edits.ts";
+import { plantedFiles } from "./planted.ts";
+import { sumsOf } from "./site-files.ts";
+import { tilebook } from "./tilebook.ts";
+
+const factor = Number(process.env.TILEBOOK_FAULTS ?? 1);
+
+/** What is faulty after an edit waits; where nothing is left to publish the last site stays. */
+function build(archive: string, ...words: readonly string[]) {
+  return tilebook("build", "--archive", archive, "--leave-out-faulty", "--quiet", ...words);
+}
+
+async function compare(archive: string, edits: readonly Edit[]): Promise<void> {
+  const done = edits.map(({ what }) => what).join("; ");
+  const again = await build(archive);
+  const [site, cache] = [join(archive, "..site"), join(archive, "..cache")];
+  const first = await build(archive, "--out", site, "--cache", cache);
+  expect(again.code, done).toBe(first.code);
+  if (first.code === 0)
+    expect(await sumsOf(join(archive, "site")), done).toEqual(await sumsOf(site));
+  for (const folder of [site, cache]) rmSync(folder, { recursive: true, force: true });
+}
+
+test("after any edits, one after another, a site is what a first build makes of the archive", {
+  timeout: 120_000 * factor,
+}, async () => {
+  const files = await plantedFiles();
+  await fc.assert(
+    fc.asyncProperty(fc.array(anyEdit, { minLength: 5, maxLength: 5 }), async (edits) => {
+      const archive = await writeFolder(files);
+      await build(archive);
+      for (const [i, edit] of edits.entries()) {
+        edit.make(archive);
+        await compare(archive, edits.slice(0, i + 1));
+      }
+      await removeFolder(archive);
+    }),
+    { numRuns: 3 * factor, endOnFailure: true },
+  );
+});
