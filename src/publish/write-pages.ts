@@ -27,6 +27,9 @@ export interface PageCounts {
   readonly carriedOver: number;
 }
 
+/** Eleventy holds all pages that it is given at once in memory, until it has written the last. */
+const mostAtOnce = 1000;
+
 /**
  * Writes pages into the folder of a new site.
  *
@@ -39,7 +42,8 @@ export async function writePages(
   emptyFolder: string,
 ): Promise<PageCounts> {
   const changed = pages.filter(({ file, key }) => !carryUnchanged(place, file, key));
-  if (changed.length > 0) await writeWithEleventy(changed, place, emptyFolder);
+  for (let done = 0; done < changed.length; done += mostAtOnce)
+    await writeWithEleventy(changed.slice(done, done + mostAtOnce), place, emptyFolder);
   return { written: changed.length, carriedOver: pages.length - changed.length };
 }
 
