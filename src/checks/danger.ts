@@ -1,6 +1,6 @@
 /** Heat so far over a range that what was fired may melt. */
 import type { Archive, Tile } from "../records/archive.ts";
-import { findHeats, type Heat } from "./heat.ts";
+import { findTooHot, type Heat } from "./heat.ts";
 import { isHistory } from "./history.ts";
 
 /**
@@ -16,14 +16,14 @@ export function isDangerous(heat: Heat): boolean {
 
 /** The dangerous firings of a tile that are still to come. */
 export function findDangersToCome(archive: Archive, tile: Tile): readonly Heat[] {
-  return findHeats(archive, tile).filter(
+  return findTooHot(archive, tile).filter(
     (heat) => isDangerous(heat) && !isHistory(archive, tile, heat.index),
   );
 }
 
 /** The dangerous firings that a tile has been through. */
 export function findDangersPast(archive: Archive, tile: Tile): readonly Heat[] {
-  return findHeats(archive, tile).filter(
+  return findTooHot(archive, tile).filter(
     (heat) => isDangerous(heat) && isHistory(archive, tile, heat.index),
   );
 }

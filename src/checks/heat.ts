@@ -7,7 +7,6 @@ import {
   type Firing,
   findById,
   type Tile,
-  type TileStep,
 } from "../records/archive.ts";
 import type { FieldPath } from "../records/problem.ts";
 import { type Cone, type ConeRange, conesOutside } from "../terms/cones.ts";
@@ -62,26 +61,30 @@ export function findHotFiring(archive: Archive, tile: Tile, index: number): HotF
 }
 
 /**
- * Every firing of known cone, with the clay and with each glaze that lay on the tile by then. A
- * touch-up meets the heat like any layer; what `remove: all` took off before the firing does not.
+ * Every firing of known cone that was hotter than the range of the clay, or of a glaze that lay on
+ * the tile by then. A touch-up meets the heat like any layer; what `remove: all` took off before the
+ * firing does not.
  */
-export function findHeats(archive: Archive, tile: Tile): readonly Heat[] {
-  return heatsIn(archive)(tile);
+export function findTooHot(archive: Archive, tile: Tile): readonly Heat[] {
+  return tooHotIn(archive)(tile);
 }
 
-/** Several rules ask for the heats of every tile. */
-const heatsIn = rememberFor((archive: Archive) =>
-  rememberFor((tile: Tile) => reckonHeats(archive, tile)),
+/** Several rules ask this of every tile. */
+const tooHotIn = rememberFor((archive: Archive) =>
+  rememberFor((tile: Tile) => reckonTooHot(archive, tile)),
 );
 
-function reckonHeats(archive: Archive, tile: Tile): readonly Heat[] {
+function reckonTooHot(archive: Archive, tile: Tile): readonly Heat[] {
   return tile.steps.flatMap((_, index) => {
     const hot = findHotFiring(archive, tile, index);
     if (!hot) return [];
-    const subjects = [findClay(archive, tile), ...glazesOn(archive, tile.steps.slice(0, index))];
-    return subjects.flatMap((subject) =>
-      subject ? [{ ...hot, subject, ...outsideOf(hot.cone, subject.range) }] : [],
+    const isExceeded = (range: ConeRange) => conesOutside(hot.cone, range) > 0;
+    const clay = findClay(archive, tile);
+    const glazes = coatsOn(tile.steps.slice(0, index)).flatMap((coat) =>
+      glazesOf(archive, coat, isExceeded),
     );
+    const subjects = [...(clay && isExceeded(clay.range) ? [clay] : []), ...firstOfEach(glazes)];
+    return subjects.map((subject) => ({ ...hot, subject, ...outsideOf(hot.cone, subject.range) }));
   });
 }
 
@@ -107,20 +110,19 @@ export function findClay(archive: Archive, tile: Tile): Subject | undefined {
   };
 }
 
-/** The glazes of a layer whose cones are known. */
-export function glazesOf(archive: Archive, coat: CoatStep): readonly Subject[] {
+/** The glazes of a layer whose cones are known, or those of them with such a range. */
+export function glazesOf(
+  archive: Archive,
+  coat: CoatStep,
+  isSuch: (range: ConeRange) => boolean = () => true,
+): readonly Subject[] {
   return coat.glazes.flatMap((id) => {
     const glaze = findById(archive.glazes, id);
-    if (!glaze?.record.cones) return [];
+    if (!glaze?.record.cones || !isSuch(glaze.record.cones)) return [];
     const { name, cones: range } = glaze.record;
     const path = glazePath(coat, id);
     return [{ kind: "glaze" as const, name, file: glaze.file, range, path, countsAs: null }];
   });
-}
-
-/** Each glaze on a tile after some steps, where it first went on. */
-function glazesOn(archive: Archive, steps: readonly TileStep[]): readonly Subject[] {
-  return firstOfEach(coatsOn(steps).flatMap((coat) => glazesOf(archive, coat)));
 }
 
 /** Subjects without those that another of the same file comes before. */

@@ -101,7 +101,9 @@ interface Match {
 
 /** All the words of a name side by side, in any order: `Tolliver-Oake, Bram` too. */
 function findWhole(words: readonly Word[], at: number, names: HiddenNames): Match | undefined {
-  const of = (names.byWord.get(words[at]?.folded ?? "") ?? []).filter((name) => {
+  const named = names.byWord.get(words[at]?.folded ?? "");
+  if (!named) return undefined;
+  const of = named.filter((name) => {
     const here = words.slice(at, at + name.words.length);
     if (!here.some(({ text }) => isCapital(text))) return false;
     if (here.slice(1).some(({ isJoined }) => !isJoined)) return false;
@@ -118,13 +120,13 @@ function sorted(words: readonly string[]): string {
 /** A name may bear the s of whose something is, and in writing without spaces other words. */
 function findPart(words: readonly Word[], at: number, names: HiddenNames): Match | undefined {
   const word = words[at];
-  if (!word || !isCapital(word.text)) return undefined;
-  const of = [word.folded, word.folded.replace(/s$/u, "")].flatMap(
-    (part) => names.byPart.get(part) ?? [],
-  );
-  const inside = names.withoutSpaces.filter(([part]) => word.folded.includes(part));
-  const all = new Set([...of, ...inside.flatMap(([, named]) => named)]);
-  return all.size > 0 ? { length: 1, isWhole: false, of: [...all] } : undefined;
+  if (!word) return undefined;
+  const { folded } = word;
+  const bare = folded.endsWith("s") ? folded.slice(0, -1) : folded;
+  const of = [...(names.byPart.get(folded) ?? []), ...(names.byPart.get(bare) ?? [])];
+  for (const [part, named] of names.withoutSpaces) if (folded.includes(part)) of.push(...named);
+  if (of.length === 0 || !isCapital(word.text)) return undefined;
+  return { length: 1, isWhole: false, of: [...new Set(of)] };
 }
 
 const spaceless =

@@ -62,18 +62,17 @@ function placed(
   { file, notes }: { readonly file: string; readonly notes: string },
   fields: Words,
 ): readonly PublishedWords[] {
-  return [...fields, [[], notes] as const].flatMap(([path, text]) =>
-    text ? [{ file, path, text }] : [],
-  );
+  const found: PublishedWords[] = [];
+  for (const [path, text] of fields) if (text) found.push({ file, path, text });
+  if (notes) found.push({ file, path: [], text: notes });
+  return found;
 }
 
 /** What a set gives its tiles is told there, once. */
 function wordsOfTile({ record, steps, set }: Tile, { sets }: Archive): Words {
-  const given = new Map(
-    sharedWords(findById(sets, set)?.record.defaults).map(([path, text]) => [path.join(), text]),
-  );
+  const given = sharedWords(findById(sets, set)?.record.defaults);
   return [
-    ...sharedWords(record).filter(([path, text]) => given.get(path.join()) !== text),
+    ...sharedWords(record).filter(([, text], i) => given[i]?.[1] !== text),
     ...steps.flatMap((step): Words => {
       if (step.at === null) return [];
       const at = ["layers", step.at];

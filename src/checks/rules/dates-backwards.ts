@@ -38,13 +38,15 @@ function hintFor(first: DatedEvent, then: DatedEvent): string {
 }
 
 function findEarlyLooks(archive: Archive, tile: Tile): readonly Finding[] {
+  const { later = [] } = tile.record;
+  if (later.length === 0) return [];
   const firings = timelineOf(archive, tile).filter(({ what }) => what.startsWith("fired"));
   const last = firings.reduce<DatedEvent | undefined>(
     (best, next) => (best && best.on >= next.on ? best : next),
     undefined,
   );
   if (!last) return [];
-  return (tile.record.later ?? []).flatMap(({ on }, i) =>
+  return later.flatMap(({ on }, i) =>
     on >= last.on
       ? []
       : {

@@ -1,7 +1,7 @@
 import type { Archive, Tile } from "../../records/archive.ts";
 import { commonPractice, type TileRule } from "../check.ts";
 import { isDangerous } from "../danger.ts";
-import { findHeats, type Heat, type Subject } from "../heat.ts";
+import { findTooHot, type Heat, type Subject } from "../heat.ts";
 import { type HeatWarning, noteHeats } from "../range-notes.ts";
 
 /** What too much heat does to a glaze and to a clay. */
@@ -23,12 +23,12 @@ export const hotterThanRange: TileRule = {
   source: commonPractice,
   explains:
     "A firing after a layer went on, bisque or other, was hotter than the range of that glaze or of the clay.",
-  find: (archive, tile) => noteHeats(archive, tile, findTooHot(archive, tile), warnings),
+  find: (archive, tile) => noteHeats(archive, tile, findNoted(archive, tile), warnings),
 };
 
 /** What may melt, and a reclaimed clay, are told by checks of their own. */
-function findTooHot(archive: Archive, tile: Tile): readonly Heat[] {
-  return findHeats(archive, tile).filter(
-    (heat) => heat.outside > 0 && !isDangerous(heat) && heat.subject.countsAs === null,
+function findNoted(archive: Archive, tile: Tile): readonly Heat[] {
+  return findTooHot(archive, tile).filter(
+    (heat) => !isDangerous(heat) && heat.subject.countsAs === null,
   );
 }

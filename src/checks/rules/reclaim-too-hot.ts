@@ -1,6 +1,6 @@
 import { commonPractice, type Finding, type TileRule } from "../check.ts";
 import { isDangerous } from "../danger.ts";
-import { findHeats, heatPath } from "../heat.ts";
+import { findTooHot, heatPath } from "../heat.ts";
 import { outsideInWords } from "../heat-words.ts";
 import { verdictOf } from "../verdicts.ts";
 
@@ -14,8 +14,8 @@ export const reclaimTooHot: TileRule = {
   explains:
     "Reclaimed clay was fired hotter than the range of the studio's lowest-firing clay, of which there may be some in it.",
   find: (archive, tile) =>
-    findHeats(archive, tile)
-      .filter((heat) => heat.outside > 0 && !isDangerous(heat) && heat.subject.countsAs !== null)
+    findTooHot(archive, tile)
+      .filter((heat) => !isDangerous(heat) && heat.subject.countsAs !== null)
       // What is in reclaimed clay differs from bucket to bucket: no other tile speaks for this one.
       .filter(() => verdictOf(tile, warned) !== "well")
       .map(
