@@ -2,6 +2,7 @@
 import type { VNode } from "preact";
 import type { Link } from "../../src/catalogue/link.ts";
 import type { CatalogueSet } from "../../src/catalogue/sets.ts";
+import { type AskedTable, AskedTables } from "../parts/asked.tsx";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
@@ -16,9 +17,11 @@ export interface SetPageProps {
   readonly control: TileEntry | null;
   /** The blends that its tiles show, laid out on pages of their own. */
   readonly blends: readonly Link[];
+  /** What differs among its tiles while the rest is the same. */
+  readonly asked: readonly AskedTable[];
 }
 
-export function SetPage({ frame, set, tiles, control, blends }: SetPageProps): VNode {
+export function SetPage({ frame, set, tiles, control, blends, asked }: SetPageProps): VNode {
   const sentence = setSentence(set);
   return (
     <Document frame={frame} title={set.name} summary={sentence} section="sets" kind="entry">
@@ -39,6 +42,7 @@ export function SetPage({ frame, set, tiles, control, blends }: SetPageProps): V
           <a href={frame.root + url}>{name}</a>.
         </p>
       ))}
+      <AskedTables root={frame.root} tables={asked} />
       {tiles.length > 0 ? (
         <Wall root={frame.root} tiles={tiles} first />
       ) : (

@@ -8,6 +8,7 @@ import type { CatalogueClay } from "../../catalogue/clays.ts";
 import type { CatalogueSet } from "../../catalogue/sets.ts";
 import { surfaces } from "../../terms/choices.ts";
 import { definePage, type Page } from "../page.ts";
+import { askedTables } from "./asked.ts";
 import type { Site } from "./site.ts";
 
 function listPage(site: Site, path: string, props: Omit<ListPageProps, "frame">): Page {
@@ -73,6 +74,7 @@ function setPage(site: Site, set: CatalogueSet): Page {
       set,
       tiles: site.entries(set.tiles),
       control,
+      asked: askedTables(site, set.tiles),
       blends: site.catalogue.blends.filter(({ layouts }) =>
         layouts.some((layout) => layout.set?.id === set.id),
       ),

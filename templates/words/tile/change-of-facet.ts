@@ -10,7 +10,7 @@ import type {
   ResistStep,
   TileStep,
 } from "../../../src/records/archive.ts";
-import type { Shape } from "../../../src/terms/choices.ts";
+import type { Area, Shape, Way } from "../../../src/terms/choices.ts";
 import { count, spoken } from "../english/numbers.ts";
 import { firingName, markWords, wayWords, whereWords } from "./steps.ts";
 
@@ -161,4 +161,48 @@ function airWords(atmosphere: string): string {
 function fireWords(fire: string): string {
   if (fire === "clean") return "where no ash or salt reaches it";
   return fire === "pit" || fire === "saggar" ? `in a ${fire}` : `with ${fire}`;
+}
+
+/**
+ * One value of a facet by itself, for the head of a column: `cooled slowly`, `2 coats`, `cone 6`.
+ *
+ * @param tile one that has it
+ */
+export function facetValueWords(aspect: Aspect, value: string, tile: CatalogueTile): string {
+  switch (aspect) {
+    case "clay":
+      return tile.clay?.name ?? value;
+    case "shape":
+      return shapeWords(tile);
+    case "cone":
+      return `cone ${value}`;
+    case "cooling":
+      return value === "slowed" ? "cooled slowly" : "left to cool";
+    case "atmosphere":
+      return airWords(value);
+    case "fire":
+      return fireWords(value);
+    case "coats":
+      return Number.isNaN(Number(value)) ? `${value} cover` : count(Number(value), "coat");
+    case "way":
+      return wayWords(value as Way);
+    case "area":
+      return areaWords(JSON.parse(value));
+    case "dried":
+      return driedWords[value as CoatStep["dried"]];
+    case "bisque":
+      return bisqueWords(JSON.parse(value));
+    case "dipping":
+      return `dipped for ${value.replace(/null s, |, null$/gu, "")}`;
+    default:
+      return spoken(value);
+  }
+}
+
+function areaWords([areas, detail]: readonly [readonly Area[], string | null]): string {
+  return [whereWords(areas) || "all over", detail].filter(Boolean).join(", ");
+}
+
+function bisqueWords([cone]: readonly [string | null]): string {
+  return cone === null ? "another bisque" : `bisque to cone ${cone}`;
 }

@@ -1,0 +1,74 @@
+/** What a set asked, and what came of it, in words as strong as the number of tiles allows. */
+import type { Asked, Tally } from "../../../src/catalogue/asked.ts";
+import type { Aspect } from "../../../src/likeness/make-up.ts";
+import { capital, count, listed } from "../english/numbers.ts";
+import { unwrittenWords } from "./likeness.ts";
+
+const questions: Readonly<Record<Aspect, string>> = {
+  area: "where it was put",
+  atmosphere: "which atmosphere",
+  bisque: "how the bisque was fired",
+  clay: "which clay",
+  coats: "how many coats",
+  cone: "how hot",
+  cooling: "how it cooled",
+  dipping: "how long it was dipped",
+  dried: "how dry it was underneath",
+  fire: "ash or salt in the kiln",
+  shape: "which shape",
+  texture: "which texture",
+  thickness: "how thick",
+  way: "how it was put on",
+  what: "which glaze",
+};
+
+/** `how it cooled`: what differs while the rest is the same. */
+export function questionWords(aspect: Aspect): string {
+  return questions[aspect];
+}
+
+/**
+ * `Between neighbours, another surface in 3 of 3 and other faults in 1 of 3. The same each time: how
+ * far it ran. That is 3 comparisons: a hint, no rule.`
+ */
+export function didSentence({ did, unknown }: Pick<Asked, "did" | "unknown">): string {
+  const known = looks.filter(({ look }) => did[look].of > 0);
+  const changed = known.filter(({ look }) => did[look].changed > 0);
+  const kept = known.filter(({ look }) => did[look].changed === 0);
+  const words = changed.map(({ look, other }) => `${other} in ${tallyWords(did[look])}`);
+  return [
+    words.length > 0 && `Between neighbours, ${listed(words)}.`,
+    kept.length > 0 && `The same each time: ${listed(kept.map(({ same }) => same))}.`,
+    known.length === 0 && "Nobody wrote down what came of both.",
+    strengthWords(did.comparisons),
+    unknown.length > 0 && `${capital(unwrittenWords(unknown))}.`,
+  ]
+    .filter(Boolean)
+    .join(" ");
+}
+
+const looks = [
+  { look: "surface", other: "another surface", same: "the surface" },
+  { look: "faults", other: "other faults", same: "the faults" },
+  { look: "ran", other: "a run at least 5\u00a0mm longer or shorter", same: "how far it ran" },
+  {
+    look: "colour",
+    other: "a colour farther off than tiles made alike are here",
+    same: "the colour, as near as tiles made alike are here",
+  },
+  { look: "again", other: "another verdict", same: "the verdict" },
+] as const;
+
+function tallyWords({ changed, of }: Tally): string {
+  return `${changed} of ${of}`;
+}
+
+/** From so many comparisons on they are more than a hint. Common practice, no source. */
+const enough = 5;
+
+function strengthWords(comparisons: number): string {
+  if (comparisons === 1) return "That is one comparison: it may be chance.";
+  return comparisons < enough
+    ? `That is ${count(comparisons, "comparison")}: a hint, no rule.`
+    : `That is ${count(comparisons, "comparison")} of this set alone.`;
+}
