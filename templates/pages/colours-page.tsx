@@ -14,7 +14,7 @@ import {
   plateSentence,
   shownWords,
 } from "../words/colour/plate.ts";
-import { capital, count } from "../words/english/numbers.ts";
+import { capital, count, listed } from "../words/english/numbers.ts";
 
 /** A tile on the plate. */
 export interface PlateMark {
@@ -96,7 +96,10 @@ function Plate({ root, rows }: PlateProps): VNode {
                 <PlateCellMarks
                   root={root}
                   cell={cell}
-                  words={`${bandWords[band]} ${row.names.map(({ name }) => name).join(" or ")}`}
+                  words={`${bandWords[band]} ${listed(
+                    row.names.map(({ name }) => name),
+                    "or",
+                  )}`}
                 />
               </td>
             ))}

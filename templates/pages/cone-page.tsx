@@ -19,7 +19,7 @@ export interface ConePageProps {
 
 export function ConePage({ frame, cone, tiles, surface, map }: ConePageProps): VNode {
   const kind = surface ? `${surface} tile` : "tile";
-  const sentence = `${count(tiles.length, kind)} fired to cone ${cone.cone}, by the cone at the tile’s own shelf where a witness cone was set.`;
+  const sentence = `${count(tiles.length, kind)} fired to cone ${cone.cone}, by the witness cone on ${tiles.length === 1 ? "its" : "their"} own shelf where one was set.`;
   return (
     <Document
       frame={frame}

@@ -78,7 +78,7 @@ function Whereabouts({ frame: { root }, tile }: TilePageProps): VNode {
       {tile.set && (
         <>
           {" "}
-          One of <a href={root + tile.set.url}>{tile.set.name}</a>.
+          In the set <a href={root + tile.set.url}>{tile.set.name}</a>.
         </>
       )}
       {tile.maker?.url && (

@@ -112,7 +112,7 @@ export function makerPages(site: Site): readonly Page[] {
       props: {
         frame: site.frame(url),
         title: name,
-        sentence: `${count(tiles.length, "tile")} that ${name} glazed.`,
+        sentence: `${count(tiles.length, "tile")} glazed by ${name}.`,
         groups: [{ title: "", tiles: site.entries(tiles) }],
         empty: "",
       },

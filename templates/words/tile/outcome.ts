@@ -97,7 +97,7 @@ export function runWords(run: number): string {
   return run === 0 ? "did not run" : `ran ${run}\u00a0mm`;
 }
 
-/** `satin; breaking and pooling; faults: crawling; ran 3 mm`: the look of a result. */
+/** `satin; breaking and pooling; fault: crawling; ran 3 mm`: the look of a result. */
 export function lookWords(look: {
   readonly surface?: readonly string[] | undefined;
   readonly effects?: readonly string[] | undefined;
@@ -109,7 +109,7 @@ export function lookWords(look: {
   const told = [
     listed(look.surface ?? [], "and"),
     listed((look.effects ?? []).map(spoken)),
-    faults.length > 0 ? `faults: ${listed(faults)}` : looked,
+    faults.length > 0 ? `${faults.length === 1 ? "fault" : "faults"}: ${listed(faults)}` : looked,
     look.run === undefined ? "" : runWords(look.run),
   ];
   return told.filter(Boolean).join("; ");

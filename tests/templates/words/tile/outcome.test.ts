@@ -47,7 +47,7 @@ describe("what came out", () => {
       faults: ["too-thin"],
       run: 3,
     };
-    expect(lookWords(look)).toBe("satin; breaking and pooling; faults: too thin; ran 3\u00a0mm");
+    expect(lookWords(look)).toBe("satin; breaking and pooling; fault: too thin; ran 3\u00a0mm");
   });
 
   test("keeps “looked and found nothing” apart from “nobody looked”", () => {
