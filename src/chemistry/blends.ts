@@ -159,12 +159,10 @@ function asMostListThem(ids: readonly string[], blends: readonly SpeltBlend[]): 
   const lists = blends
     .map(({ shares }) => [...shares.keys()])
     .filter((list) => list.length === ids.length);
-  const times = (list: readonly string[]) =>
-    lists.filter((other) => other.join() === list.join()).length;
-  const most = Math.max(...lists.map(times));
-  const liked = new Map(lists.filter((list) => times(list) === most).map((l) => [l.join(), l]));
-  const [only, ...others] = liked.values();
-  return only && others.length === 0 ? only : ids;
+  const alike = [...indexBy(lists, (list) => [JSON.stringify(list)]).values()];
+  const most = alike.reduce((times, some) => Math.max(times, some.length), 0);
+  const [first, ...others] = alike.filter((some) => some.length === most);
+  return (others.length === 0 && first?.[0]) || ids;
 }
 
 function byShares(a: BlendMember, b: BlendMember): number {
