@@ -71,10 +71,13 @@ export function viewScene(
     flatlings: layFlatlings(camera, plan.card ?? CARD_IN_PICTURE, chance),
   };
   const view = emptyView(width, height, camera);
+  // Of a pot the far wall is seen beside the near rim, so that nothing is known from the point beside.
+  const hollow = form.stands && !form.plane;
   for (let row = 0; row < height; row++) {
     let nearby: number | undefined;
     for (let column = 0; column < width; column++) {
-      nearby = tracePoint(view, stand, camera, column, row, nearby);
+      const along = tracePoint(view, stand, camera, column, row, nearby);
+      nearby = hollow ? undefined : along;
     }
   }
   return view;
