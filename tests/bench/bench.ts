@@ -12,6 +12,7 @@ const benchmarks: Record<string, () => Promise<Benchmark>> = {
   chemistry: () => import("./chemistry.ts"),
   facets: () => import("./facets.ts"),
   pictures: () => import("./pictures.ts"),
+  reading: () => import("./reading.ts"),
   start: () => import("./start.ts"),
 };
 
