@@ -1,6 +1,7 @@
 /** A tile as it is published. */
 
 import type { Caution } from "../chemistry/cautions/cautions.ts";
+import { type LargeColour, largeColours } from "../colour/large-colours.ts";
 import type { MeasuredColour } from "../colour/measure.ts";
 import type { FiringFacts } from "../likeness/firing-facts.ts";
 import { type MakeUp, makeUpOf } from "../likeness/make-up.ts";
@@ -32,6 +33,7 @@ import {
 } from "../terms/choices.ts";
 import type { Cone } from "../terms/cones.ts";
 import { idKey } from "../terms/ids.ts";
+import { metalsIn } from "../terms/metals.ts";
 import { clayUrl, glazeUrl, pairUrl, setUrl, tileUrl } from "./addresses.ts";
 import type { Findings, Note } from "./findings.ts";
 import {
@@ -96,6 +98,10 @@ export interface CatalogueTile {
   /** The photograph of the result first, if there is one. */
   readonly pictures: readonly Picture[];
   readonly colour: MeasuredColour | null;
+  /** Each colour that covers much of it, the largest first; empty where none was measured. */
+  readonly largeColours: readonly LargeColour[];
+  /** The metals in its glazes, where these have chemistry, by their everyday names. */
+  readonly metals: readonly string[];
   /** What to mind with each of its glazes, in short. */
   readonly minding: readonly Minding[];
   /** Loud cautions of its glazes in full, and practice notes. */
@@ -120,6 +126,7 @@ export function catalogueTile(tile: Tile, surroundings: Surroundings): Catalogue
   const steps = withFirings(tile.steps, firingOf);
   const deciding = findDecidingFiring(steps);
   const glazes = glazesOf(tile, archive.glazes);
+  const colour = colourOf(tile, findings);
   return {
     id: tile.id,
     url: tileUrl(tile.id),
@@ -137,7 +144,9 @@ export function catalogueTile(tile: Tile, surroundings: Surroundings): Catalogue
     ...decidedBy(deciding),
     ...outcome(tile.record),
     pictures: picturesOf(tile, findings),
-    colour: colourOf(tile, findings),
+    colour,
+    largeColours: colour ? largeColours(colour) : [],
+    metals: metalsOf(Object.values(glazes), findings),
     minding: mindingOf(Object.values(glazes), hazards, deciding?.atmosphere ?? null),
     cautions: [...loudOf(glazes, hazards), ...(findings.notes.get(tile.file) ?? [])],
   };
@@ -234,4 +243,12 @@ function inOrder<T extends string>(
   found: readonly (T | "none")[],
 ): readonly T[] {
   return order.filter((word) => found.includes(word));
+}
+
+function metalsOf(glazes: readonly Link[], { chemistry }: Findings): readonly string[] {
+  const held = glazes.flatMap(({ id }) => {
+    const found = chemistry.get(idKey(id));
+    return found?.ok ? metalsIn(found.chemistry.weightPercent) : [];
+  });
+  return [...new Set(held)];
 }

@@ -74,11 +74,15 @@ export function facetsOfTiles({ cones }: Catalogue): Readonly<Record<FacetName, 
     clay: links((tile) => [tile.clay]),
     set: links((tile) => [tile.set]),
     colour: {
-      of: ({ colour }) => (colour ? [{ key: colour.name, label: colour.name }] : []),
+      of: (tile) => tile.largeColours.flatMap(namesOf),
       order: byLabel,
     },
     ...ofMaking,
   };
+}
+
+function namesOf({ families }: CatalogueTile["largeColours"][number]): readonly Value[] {
+  return families.map((name) => ({ key: name, label: name }));
 }
 
 function coneValue(cone: Cone): Value {

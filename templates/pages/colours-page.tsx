@@ -11,6 +11,7 @@ import {
   bandWords,
   plateCounts,
   plateEmpty,
+  plateFoot,
   plateSentence,
   shownWords,
 } from "../words/colour/plate.ts";
@@ -22,7 +23,9 @@ export interface PlateMark {
   readonly url: string;
   /** Its glazes by name, top coat first. */
   readonly names: string;
-  readonly colour: { readonly hex: string; readonly name: ColourName };
+  /** That colour of it that stands here, and what it is called in this row. */
+  readonly hex: string;
+  readonly name: ColourName;
 }
 
 export interface MarkedRow {
@@ -60,8 +63,7 @@ export function ColoursPage({ frame, plate, rows, trust }: ColoursPageProps): VN
       {!isEmpty && <Plate root={frame.root} rows={rows} />}
       {!isEmpty && (
         <p class="quiet measure plate-foot">
-          A colour is the mean of a glaze on its photograph; screens and lamps differ, so trust the
-          tile, not the screen. {trustSentence(trust)}
+          {plateFoot} {trustSentence(trust)}
         </p>
       )}
     </Document>
@@ -155,13 +157,13 @@ function PlateCellMarks(props: {
 }
 
 function Mark({ root, mark }: { readonly root: string; readonly mark: PlateMark }): VNode {
-  const { id, url, names, colour } = mark;
+  const { id, url, names, hex, name } = mark;
   return (
     <a class="plate-mark" href={root + url}>
-      <ColourSwatch hex={colour.hex} />
+      <ColourSwatch hex={hex} />
       <span class="code">{id}</span>
       <span class="unseen">
-        : {colour.name}
+        : {name}
         {names && `, ${names}`}
       </span>
     </a>

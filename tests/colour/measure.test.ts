@@ -100,7 +100,7 @@ describe("what is measured", () => {
           -4.51,
           -4.69,
         ],
-        "name": "grey",
+        "name": "blue",
         "palette": [
           {
             "hex": "#6f8fa8",

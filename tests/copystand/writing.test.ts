@@ -166,7 +166,7 @@ describe("what is measured", () => {
     const found = await measure(stand, { crop: [5, 5, 40, 40], grey: null }, "EV-4");
     expect(found).toMatchObject({
       hex: expect.stringMatching(/^#(9f|a0|a1)(51|52|53)(2c|2d|2e)$/u),
-      sentence: expect.stringMatching(/^Brown/u),
+      sentence: expect.stringMatching(/^Between brown and red/u),
     });
     expect((await stand.ask("GET", "/large/EV-4")).status).toBe(200);
     expect(await measure(stand, { crop, grey: null }, "EV-2")).toEqual({

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
+import { reach } from "../../src/browser/wall/near.ts";
 import { type Lab, linearToLab } from "../../src/colour/cielab.ts";
 import { differenceCiede2000 } from "../../src/colour/difference.ts";
 import { hexToLinear } from "../../src/colour/srgb.ts";
@@ -122,7 +123,7 @@ siteTest(
     const measured = tiles.filter(({ colour }) => colour !== null).length;
     expect(measured).toBeLessThan(tiles.length);
     expect(await found(page)).toBe(
-      `${measured} of ${tiles.length} tiles, nearest first to grey #546966. ` +
+      `${measured} of ${tiles.length} tiles, nearest first to blue-green #546966. ` +
         `${tiles.length - measured} others have no measured colour. show all`,
     );
     const swatch = page.locator("#found .asked");
@@ -145,7 +146,7 @@ async function trustWithin6(page: Page): Promise<void> {
 }
 
 siteTest(
-  "a line divides the tiles that are as good as the same from those further apart",
+  "lines divide the tiles that are as good as the same, those further apart, and those farther off",
   async ({ open, serve }) => {
     const root = await serve(site.folder);
     const page = await open(`${root}about.html`, large);
@@ -156,6 +157,8 @@ siteTest(
       tile.colour ? [differenceCiede2000(colour.lab, tile.colour.lab)] : [],
     );
     const same = apart.filter((each) => each < 6).length;
+    const within = apart.filter((each) => each < reach).length;
+    expect(within).toBeLessThan(apart.length);
     expect(same).toBeGreaterThan(1);
     expect(same).toBeLessThan(apart.length);
     const lines = await page.locator("#wall > li").evaluateAll((items) =>
@@ -166,6 +169,7 @@ siteTest(
     expect(lines).toEqual([
       [0, "As good as the same here"],
       [same + 1, "Further apart"],
+      [within + 2, "Farther off: most people would give it another name"],
     ]);
   },
 );
@@ -178,7 +182,10 @@ siteTest("where no tile is as good as the same, it is told", async ({ open, serv
   const [nearest = ""] = await nearestTo(lookOf("#00ff00"));
   const { colour } = await tileOf(nearest);
   expect(differenceCiede2000(lookOf("#00ff00"), colour.lab)).toBeGreaterThan(6);
-  expect(await page.locator("#wall > li.line").count()).toBe(0);
+  expect(differenceCiede2000(lookOf("#00ff00"), colour.lab)).toBeGreaterThan(reach);
+  expect(await page.locator("#wall > li.line").allTextContents()).toEqual([
+    "Farther off: most people would give it another name",
+  ]);
   expect(await page.locator("#found .trust").textContent()).toMatch(/\. No tile is that near\.$/u);
 });
 

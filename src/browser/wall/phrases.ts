@@ -26,7 +26,7 @@ export const phrases: Readonly<Record<FacetName, Phrase>> = {
     any: "any surface",
     word: (surface) => `${surface} surface`,
   },
-  colour: { lead: "mostly", spoken: "mostly of colour", any: "any colour" },
+  colour: { lead: "in", spoken: "in colour", any: "any colour" },
   top: {
     lead: "and",
     spoken: "and glaze on top",

@@ -31,7 +31,7 @@ export function takeWall(wall: HTMLElement, facets: Facets, root: string): WallO
     const items = Array.from(shown.slice(placed, placed + batch), (tile, i) => {
       const item = itemOf(tile);
       caption(item, captions?.at(placed + i));
-      return [...lineBefore(placed + i, captions?.same ?? 0), item];
+      return [...lineBefore(captions?.lines.get(placed + i)), item];
     });
     placed += items.length;
     end.before(...items.flat());
@@ -57,10 +57,8 @@ export function takeWall(wall: HTMLElement, facets: Facets, root: string): WallO
   };
 }
 
-function lineBefore(place: number, same: number): readonly HTMLElement[] {
-  if (same === 0 || (place !== 0 && place !== same)) return [];
-  const words = place === 0 ? "As good as the same here" : "Further apart";
-  return [element("li", { class: "line" }, words)];
+function lineBefore(words: string | undefined): readonly HTMLElement[] {
+  return words === undefined ? [] : [element("li", { class: "line" }, words)];
 }
 
 /** Says something beneath the code of a tile, or takes back what was said. */

@@ -1,8 +1,7 @@
 /** All measured tiles by hue and lightness, as on a plate of colours. */
 
 import { type Lab, labToLinear } from "../../colour/cielab.ts";
-import type { MeasuredColour } from "../../colour/measure.ts";
-import type { ColourName } from "../../colour/name.ts";
+import { type ColourName, families } from "../../colour/name.ts";
 import { linearToHex } from "../../colour/srgb.ts";
 import { compareIds } from "../../terms/ids.ts";
 import { groupBy } from "../group-by.ts";
@@ -29,26 +28,24 @@ export interface PlateRow {
 export interface PlateCell {
   /** How many tiles stand in it. */
   readonly tiles: number;
-  /** The codes of those that are shown, by hue: all, or as many as there is room for. */
-  readonly shown: readonly string[];
+  /** Those that are shown, by hue: all, or as many as there is room for. */
+  readonly shown: readonly PlateTile[];
   /** The mean of all its colours, as `#rrggbb`; null where it is empty. */
   readonly centre: string | null;
 }
 
-/** The hues in their order round the circle, brown beside the orange it is a dark of. */
-const hues: readonly ColourName[] = [
-  "pink",
-  "red",
-  "orange",
-  "brown",
-  "yellow",
-  "green",
-  "blue",
-  "purple",
-];
+/** A tile on the plate, with that colour of it that stands there. */
+export interface PlateTile {
+  readonly id: string;
+  readonly name: ColourName;
+  readonly hex: string;
+}
 
 /** What has no hue stands in one row: how light it is tells them apart. */
 const neutrals: readonly ColourName[] = ["white", "grey", "black"];
+
+/** The hues in their order round the circle, each with what is paler or darker of it beside it. */
+const hues = families.filter((name) => !neutrals.includes(name));
 
 const rows: readonly (readonly ColourName[])[] = [...hues.map((name) => [name]), neutrals];
 
@@ -58,29 +55,50 @@ export const lightnessBands: readonly number[] = [80, 60, 40, 20, 0];
 /** What a cell has room for: with more, tiles from all through its hues stand for the others. */
 export const tilesInACell = 15;
 
-interface PlacedTile {
-  readonly id: string;
-  readonly colour: MeasuredColour;
+/** A large colour of a tile, under one of the names that it is found by. */
+interface PlacedColour extends PlateTile {
+  readonly lab: Lab;
 }
 
-/** Lays the plate: every measured tile is counted in one cell of one row. */
-export function layPlate(tiles: readonly CatalogueTile[]): ColourPlate {
-  const placed = tiles.flatMap(({ id, colour }) => (colour ? [{ id, colour }] : []));
-  const alike = groupBy(placed, ({ colour }) => colour.name);
-  const counted = new Map(alike.map((group) => [group[0].colour.name, group]));
+/**
+ * Lays the plate: every measured tile stands once under each name that it is found by, where the
+ * largest of its colours of that name lies.
+ */
+export function layPlate(tiles: readonly PlatedTile[]): ColourPlate {
+  const placed = tiles.flatMap(placeColours);
+  const counted = new Map(
+    groupBy(placed, ({ name }) => name).map((group) => [group[0].name, group]),
+  );
+  const measured = tiles.filter(({ largeColours }) => largeColours.length > 0).length;
   return {
     rows: rows.map((names) => layRow(names, counted)).filter(({ names }) => names.length > 0),
     absent: rows.flat().filter((name) => !counted.has(name)),
-    measured: placed.length,
-    unmeasured: tiles.length - placed.length,
+    measured,
+    unmeasured: tiles.length - measured,
   };
+}
+
+type PlatedTile = Pick<CatalogueTile, "id" | "largeColours">;
+
+function placeColours({ id, largeColours }: PlatedTile): readonly PlacedColour[] {
+  const byName = new Map<ColourName, PlacedColour>();
+  for (const { hex, lab, families: names } of largeColours)
+    for (const name of names) if (!byName.has(name)) byName.set(name, { id, name, hex, lab });
+  return [...byName.values()];
 }
 
 function layRow(
   row: readonly ColourName[],
-  counted: ReadonlyMap<ColourName, readonly PlacedTile[]>,
+  counted: ReadonlyMap<ColourName, readonly PlacedColour[]>,
 ): PlateRow {
-  const own = row.flatMap((name) => counted.get(name) ?? []);
+  // A colour between white and grey has both names, and one place in their row.
+  const own = [
+    ...new Map(
+      row
+        .flatMap((name) => counted.get(name) ?? [])
+        .map((colour) => [`${colour.id} ${colour.hex}`, colour]),
+    ).values(),
+  ];
   const compare = row === neutrals ? byLightness : byHue;
   return {
     names: row.flatMap((name) => {
@@ -88,22 +106,22 @@ function layRow(
       return tiles > 0 ? [{ name, tiles }] : [];
     }),
     cells: lightnessBands.map((_, band) =>
-      layCell(own.filter(({ colour }) => bandOf(colour) === band).sort(compare)),
+      layCell(own.filter((each) => bandOf(each) === band).sort(compare)),
     ),
   };
 }
 
 /** The place of a colour among the bands. */
-export function bandOf({ lab }: Pick<MeasuredColour, "lab">): number {
+export function bandOf({ lab }: { readonly lab: Lab }): number {
   const band = lightnessBands.findIndex((low) => lab[0] >= low);
   return band < 0 ? lightnessBands.length - 1 : band;
 }
 
-function layCell(tiles: readonly PlacedTile[]): PlateCell {
+function layCell(colours: readonly PlacedColour[]): PlateCell {
   return {
-    tiles: tiles.length,
-    shown: pickEvenly(tiles, tilesInACell).map(({ id }) => id),
-    centre: meanColour(tiles.map(({ colour }) => colour.lab)),
+    tiles: colours.length,
+    shown: pickEvenly(colours, tilesInACell).map(({ id, name, hex }) => ({ id, name, hex })),
+    centre: meanColour(colours.map(({ lab }) => lab)),
   };
 }
 
@@ -115,15 +133,15 @@ function meanColour(labs: readonly Lab[]): string | null {
   return linearToHex(labToLinear(mean as unknown as Lab));
 }
 
-function byLightness(a: PlacedTile, b: PlacedTile): number {
-  return b.colour.lab[0] - a.colour.lab[0] || compareIds(a.id, b.id);
+function byLightness(a: PlacedColour, b: PlacedColour): number {
+  return b.lab[0] - a.lab[0] || compareIds(a.id, b.id);
 }
 
-function byHue(a: PlacedTile, b: PlacedTile): number {
-  return hueOf(a.colour) - hueOf(b.colour) || byLightness(a, b);
+function byHue(a: PlacedColour, b: PlacedColour): number {
+  return hueOf(a.lab) - hueOf(b.lab) || byLightness(a, b);
 }
 
 /** The hue angle in CIELAB, counted from between purple and pink, so that no row is cut by it. */
-function hueOf({ lab: [, a, b] }: MeasuredColour): number {
+function hueOf([, a, b]: Lab): number {
   return ((Math.atan2(b, a) * 180) / Math.PI + 400) % 360;
 }

@@ -1,7 +1,7 @@
 /** The plate of colours. */
 import { ColoursPage, type PlateMark } from "../../../templates/pages/colours-page.tsx";
 import { plateSentence } from "../../../templates/words/colour/plate.ts";
-import type { ColourPlate } from "../../catalogue/colours/colour-plate.ts";
+import type { ColourPlate, PlateTile } from "../../catalogue/colours/colour-plate.ts";
 import { idKey } from "../../terms/ids.ts";
 import { definePage, type Page } from "../page.ts";
 import type { Site } from "./site.ts";
@@ -14,7 +14,7 @@ export function colourPages(site: Site): readonly Page[] {
     cells: cells.map(({ tiles, shown, centre }) => ({
       tiles,
       centre,
-      marks: shown.flatMap((code) => markOf(site, code)),
+      marks: shown.flatMap((colour) => markOf(site, colour)),
     })),
   }));
   return [
@@ -36,9 +36,8 @@ function namesOn({ rows }: ColourPlate): readonly string[] {
   return rows.flatMap((row) => row.names.map(({ name }) => name));
 }
 
-function markOf(site: Site, code: string): readonly PlateMark[] {
+function markOf(site: Site, { id: code, name, hex }: PlateTile): readonly PlateMark[] {
   const tile = site.catalogue.tileById.get(idKey(code));
-  if (!tile?.colour) return [];
-  const { hex, name } = tile.colour;
-  return [{ id: tile.id, url: tile.url, names: site.names(tile), colour: { hex, name } }];
+  if (!tile) return [];
+  return [{ id: tile.id, url: tile.url, names: site.names(tile), name, hex }];
 }

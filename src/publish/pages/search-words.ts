@@ -3,8 +3,10 @@ import { spoken } from "../../../templates/words/english/numbers.ts";
 import { stepWords } from "../../../templates/words/tile/steps.ts";
 import type { CatalogueGlaze } from "../../catalogue/glazes.ts";
 import type { CatalogueTile } from "../../catalogue/tiles.ts";
+import { metalsIn } from "../../terms/metals.ts";
 import { presentOxides, toUnicodeSubscripts } from "../../terms/oxides.ts";
 
+/** @param names its glazes, top coat first */
 export function wordsOfTile(tile: CatalogueTile, names: string): string {
   const nameOf = (id: string) => tile.glazes[id]?.name ?? id;
   const words = [
@@ -21,6 +23,8 @@ export function wordsOfTile(tile: CatalogueTile, names: string): string {
     ...tile.surface,
     ...[...tile.effects, ...tile.faults].map(spoken),
     ...tile.steps.map((step) => stepWords(step, nameOf)),
+    ...tile.largeColours.flatMap(({ families, words: narrower }) => [...families, ...narrower]),
+    ...tile.metals,
     tile.notes,
   ];
   return words.filter(Boolean).join(". ");
@@ -38,6 +42,7 @@ export function wordsOfGlaze(glaze: CatalogueGlaze): string {
     bought?.range,
     bought?.colour,
     ...Object.values(glaze.made).map(({ name }) => name),
+    ...(glaze.chemistry ? metalsIn(glaze.chemistry.weightPercent) : []),
     ...oxides.flatMap(([oxide]) => [oxide, toUnicodeSubscripts(oxide)]),
     glaze.notes,
   ];

@@ -1,8 +1,10 @@
 /** Measured colour in words, and how far a difference between two colours can be trusted. */
 import type { ColourTrust } from "../../../src/catalogue/colours/trust.ts";
 import { roundDifference } from "../../../src/colour/difference.ts";
+import { largeColours } from "../../../src/colour/large-colours.ts";
 import type { MeasuredColour } from "../../../src/colour/measure.ts";
-import { capital, count } from "../english/numbers.ts";
+import type { ColourName } from "../../../src/colour/name.ts";
+import { capital, count, listed } from "../english/numbers.ts";
 
 /**
  * What stands wherever a colour difference is shown: `Tiles made and fired alike were measured up
@@ -16,9 +18,27 @@ export function trustSentence(trust: ColourTrust | null): string {
   return `Tiles made and fired alike were measured up to ${roundDifference(difference)} apart here (CIEDE2000; ${evidence}), so a smaller difference means nothing.`;
 }
 
-/** `Blue, its hue corrected to the grey card.` */
-export function colourSentence({ name, greyCard }: MeasuredColour): string {
-  return `${capital(name)}, ${cardWords(greyCard)}.`;
+/** `Blue, its hue corrected to the grey card.`, `Between grey and green, …` */
+export function colourSentence(colour: MeasuredColour): string {
+  return `${namedColours(colour)}, ${cardWords(colour.greyCard)}.`;
+}
+
+/** What people would call the large colours of a tile: it is found under each of these words. */
+function namedColours(colour: MeasuredColour): string {
+  const all = largeColours(colour).map(({ families }) => families);
+  // What is grey here and between white and grey there is told by the second.
+  const wider = all.filter(
+    (own) =>
+      !all.some((other) => other.length > own.length && own.every((it) => other.includes(it))),
+  );
+  const named = [...new Set(wider.map(betweenWords))];
+  const [only = ""] = named;
+  return named.length === 1 ? capital(only) : `Several colours (${named.join("; ")})`;
+}
+
+/** `blue`, `between grey and green` */
+function betweenWords(families: readonly ColourName[]): string {
+  return families.length === 1 ? String(families[0]) : `between ${listed(families)}`;
 }
 
 /** What the light of the photograph was set right by, or why it was not. */

@@ -129,3 +129,42 @@ describe("what is said of tiles in order", () => {
     expect(say(greys(70, 80), { hex: "#000000" }, 3).same).toBe(0);
   });
 });
+
+describe("the lines between tiles", () => {
+  const at = (...differences: number[]) => ({
+    tiles: Uint32Array.from(differences, (_, tile) => tile),
+    differences: Float64Array.from(differences),
+  });
+  const asked = {
+    near: { hex: "#000000" },
+    lab: [0, 0, 0],
+    hex: "#000000",
+    name: "black",
+  } as const;
+  const linesOf = (differences: readonly number[], meaningless: number | null) => [
+    ...captionTiles(at(...differences), asked, meaningless).lines,
+  ];
+  const fartherOff = "Farther off: most people would give it another name";
+
+  test("part what is as good as the same, what is within reach, and what is farther off", () => {
+    expect(linesOf([1, 2, 9, 17, 19, 60], 4)).toEqual([
+      [0, "As good as the same here"],
+      [2, "Further apart"],
+      [4, fartherOff],
+    ]);
+  });
+
+  test("stand only where there is something behind them", () => {
+    expect(linesOf([1, 2], 4)).toEqual([[0, "As good as the same here"]]);
+    expect(linesOf([9, 12], 4)).toEqual([]);
+    expect(linesOf([30, 40], null)).toEqual([[0, fartherOff]]);
+    expect(linesOf([1, 40], 4)).toEqual([
+      [0, "As good as the same here"],
+      [1, fartherOff],
+    ]);
+    expect(linesOf([1, 20, 40], 25)).toEqual([
+      [0, "As good as the same here"],
+      [2, "Further apart"],
+    ]);
+  });
+});

@@ -8,7 +8,10 @@ import {
 } from "../../../src/catalogue/colours/colour-plate.ts";
 import { pickEvenly } from "../../../src/catalogue/pick-evenly.ts";
 import type { CatalogueTile } from "../../../src/catalogue/tiles.ts";
-import type { Lab } from "../../../src/colour/cielab.ts";
+import { type Lab, linearToLab } from "../../../src/colour/cielab.ts";
+import { largeColours } from "../../../src/colour/large-colours.ts";
+import type { ColourName } from "../../../src/colour/name.ts";
+import { hexToLinear } from "../../../src/colour/srgb.ts";
 import { bandWords } from "../../../templates/words/colour/plate.ts";
 import { measured } from "../measured.ts";
 import { alone, colouredCatalogue, grey } from "./colour-support.ts";
@@ -16,11 +19,16 @@ import { alone, colouredCatalogue, grey } from "./colour-support.ts";
 const blue: Lab = [45, 0, -40];
 const brown: Lab = [35, 12, 25];
 
+const isFoundBy = ({ largeColours: of }: CatalogueTile, name: ColourName): boolean =>
+  of.some(({ families }) => families.includes(name));
+
+const labOf = (hex: string): Lab => linearToLab(hexToLinear(hex));
+
 /** Tiles as the plate asks for them. */
 function tilesOf(labs: readonly (Lab | null)[]): readonly CatalogueTile[] {
   return labs.map((lab, i) => ({
     id: `T-${i}`,
-    colour: lab && measured(lab),
+    largeColours: lab ? largeColours(measured(lab)) : [],
   })) as unknown as readonly CatalogueTile[];
 }
 
@@ -46,7 +54,7 @@ describe("the plate", () => {
       ["blue"],
       ["white", "grey", "black"],
     ]);
-    expect(rows[1]?.cells.map(({ shown }) => shown)).toEqual([
+    expect(rows[1]?.cells.map(({ shown }) => shown.map(({ id }) => id))).toEqual([
       ["T-3"],
       [],
       ["T-4", "T-0"],
@@ -78,32 +86,51 @@ describe("the plate", () => {
     fc.double({ min: -90, max: 90, noNaN: true }),
     fc.double({ min: -90, max: 90, noNaN: true }),
   );
-  property.prop([fc.array(fc.option(anyLab), { maxLength: 120 })])(
-    "counts every measured tile in exactly one cell, and shows it there if anywhere",
+  const anyLabs = fc.array(fc.option(anyLab), { maxLength: 120 });
+
+  property.prop([anyLabs])(
+    "has every measured tile under each name that it is found by",
     (labs) => {
       const tiles = tilesOf(labs);
       const plate = layPlate(tiles);
-      const cells = plate.rows.flatMap((row) => row.cells);
-      const own = tiles.filter(({ colour }) => colour);
-      expect(cells.reduce((sum, cell) => sum + cell.tiles, 0)).toBe(own.length);
-      expect(plate.measured + plate.unmeasured).toBe(labs.length);
-      const shown = cells.flatMap((cell) => cell.shown);
-      expect(new Set(shown).size).toBe(shown.length);
-      for (const { names, cells: inRow } of plate.rows) {
-        expect(names.reduce((sum, { tiles: of }) => sum + of, 0)).toBe(
-          inRow.reduce((sum, cell) => sum + cell.tiles, 0),
-        );
-        for (const [band, cell] of inRow.entries()) {
-          expect(cell.shown.length).toBe(Math.min(cell.tiles, tilesInACell));
-          for (const code of cell.shown) {
-            const colour = own.find(({ id }) => id === code)?.colour;
-            expect(names.map(({ name }) => name)).toContain(colour?.name);
-            expect(colour && bandOf(colour)).toBe(band);
-          }
-        }
-      }
+      const own = tiles.filter(({ largeColours: [first] }) => first);
+      expect([plate.measured, plate.unmeasured]).toEqual([own.length, labs.length - own.length]);
+      for (const { name, tiles: counted } of plate.rows.flatMap(({ names }) => names))
+        expect(counted).toBe(own.filter((tile) => isFoundBy(tile, name)).length);
+      for (const { names, cells } of plate.rows.filter((row) => row.names.length === 1))
+        expect(cells.reduce((sum, cell) => sum + cell.tiles, 0)).toBe(names[0]?.tiles);
     },
   );
+
+  property.prop([anyLabs])("shows a tile once in a row, by how light it is", (labs) => {
+    for (const { cells } of layPlate(tilesOf(labs)).rows)
+      for (const [band, { tiles, shown }] of cells.entries()) {
+        expect(shown.length).toBe(Math.min(tiles, tilesInACell));
+        expect(new Set(shown.map(({ id }) => id)).size).toBe(shown.length);
+        expect(shown.map(({ hex }) => bandOf({ lab: labOf(hex) }))).toEqual(shown.map(() => band));
+      }
+  });
+
+  test("has a tile of two large colours under each of them, by how light that one is", () => {
+    const palette = [
+      { hex: "#1d3f8a", share: 0.6 },
+      { hex: "#f2efe8", share: 0.35 },
+      { hex: "#8a2020", share: 0.05 },
+    ];
+    const tile = {
+      id: "T-1",
+      largeColours: largeColours(measured([60, 0, -8], { palette })),
+    };
+    const { rows, absent } = layPlate([tile]);
+    const where = rows.flatMap(({ names, cells }) =>
+      cells.flatMap(({ shown }, band) => shown.map(({ hex }) => [names[0]?.name, band, hex])),
+    );
+    expect(where).toEqual([
+      ["blue", 3, "#1d3f8a"],
+      ["white", 0, "#f2efe8"],
+    ]);
+    expect(absent).toEqual(expect.arrayContaining(["grey", "red"]));
+  });
 
   property.prop([fc.uniqueArray(fc.integer(), { maxLength: 60 }), fc.integer({ min: 2, max: 20 })])(
     "shows so many of a long list at most, in its order, its ends among them",

@@ -2,12 +2,14 @@ import { describe, expect, test } from "vitest";
 import { firingsOf } from "../../../src/catalogue/kilns/tile-firings.ts";
 import { makeCatalogue } from "../../../src/catalogue/make.ts";
 import type { Catalogue } from "../../../src/catalogue/types.ts";
+import type { Lab } from "../../../src/colour/cielab.ts";
 import { heatOfFirings } from "../../../src/firing/of-archive.ts";
 import type { Firing } from "../../../src/records/archive.ts";
 import { firingSchema } from "../../../src/records/firing.ts";
 import { accountWords, reachedWords } from "../../../templates/words/firing/cones.ts";
 import { unlikeWords } from "../../../templates/words/tile/control.ts";
 import { archive, coat, fired, firing, glaze, result, set, tile } from "../../checks/support.ts";
+import { measured } from "../measured.ts";
 
 /** A load as the archive reads it: every scalar is text. */
 function load(id: string, fields: Readonly<Record<string, unknown>>, log?: string): Firing {
@@ -254,7 +256,9 @@ describe("a control tile", () => {
   });
 
   test("is told from a twin of another colour, however much that one adds to the scatter", () => {
-    const lab = { "CT-1": [50, 0, 0], "CT-2": [51, 0, 0], "CT-3": [70, 20, 0], "CT-4": [49, 0, 1] };
+    const lab: Record<string, Lab> = {
+      ...{ "CT-1": [50, 0, 0], "CT-2": [51, 0, 0], "CT-3": [70, 20, 0], "CT-4": [49, 0, 1] },
+    };
     const whole = archive({
       glazes,
       firings: ["1", "2", "3", "4"].map((n) => load(`g-${n}`, { on: `2026-0${n}-01` })),
@@ -264,7 +268,8 @@ describe("a control tile", () => {
       ),
     });
     const pictures = Object.entries(lab).map(
-      ([id, value]) => [`tiles/${id}.jpg`, { colour: { lab: value }, files: [] } as never] as const,
+      ([id, value]) =>
+        [`tiles/${id}.jpg`, { colour: measured(value), files: [] } as never] as const,
     );
     const { controls: found } = makeCatalogue(whole, {
       pictures: new Map(pictures),

@@ -41,6 +41,23 @@ describe("a measured colour in words", () => {
     );
   });
 
+  it("says between which names a colour lies, and which colours there are where they are several", () => {
+    const of = (...hexes: string[]) =>
+      colourSentence({
+        ...brown,
+        palette: hexes.map((hex) => ({ hex, share: 1 / hexes.length })),
+        greyCard: { used: true, exposure: "as-taken" },
+      });
+    expect(of("#647572")).toBe("Between blue-green and grey, its hue corrected to the grey card.");
+    expect(of("#161514", "#f6f4ee")).toBe(
+      "Several colours (black; white), its hue corrected to the grey card.",
+    );
+    expect(of("#647572", "#566d68")).toBe(
+      "Between blue-green and grey, its hue corrected to the grey card.",
+    );
+    expect(of("#1d3f8a", "#1d3f92")).toBe("Blue, its hue corrected to the grey card.");
+  });
+
   it("says how far it was corrected to the grey card", () => {
     const used = (exposure: "as-taken" | "corrected" | "not-a-grey-cards") =>
       colourSentence({ ...brown, greyCard: { used: true, exposure } });
