@@ -32,8 +32,8 @@ export function largeColours({ palette, hex }: Coloured): readonly LargeColour[]
   return hexes.map((of) => {
     const light = hexToLinear(of);
     const oklab = linearToOklab(light);
-    const [families, words] = [familiesOf(oklab), tradeWordsFor(oklab)];
-    return { hex: of, lab: linearToLab(light), families, words };
+    const families = familiesOf(oklab);
+    return { hex: of, lab: linearToLab(light), families, words: tradeWordsFor(oklab, families) };
   });
 }
 

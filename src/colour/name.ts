@@ -89,6 +89,14 @@ const parts: readonly Part[] = [
   ["olive", [0.66, 0.8], [grey, 0.14], [104, 124]],
 ];
 
+/** The same as they are reckoned with: a wall of 10,000 tiles asks for many colours. */
+const bounds = parts.map(([name, lightness, chroma, hue]) => ({
+  name,
+  lightness,
+  logChroma: [Math.log(chroma[0]), Math.log(chroma[1])] as const,
+  hue,
+}));
+
 /** How far on either side of a bound some still say the one, and others the other. */
 const wide = { lightness: 0.07, chroma: 0.5, hue: 15 } as const;
 /** Below this chroma two hues look more alike, the more so the less there is. */
@@ -108,11 +116,13 @@ export function shareOut(colour: Oklab): readonly Share[] {
   const chroma = Math.max(Math.hypot(a, b), 0.002);
   const hue = ((Math.atan2(b, a) * 180) / Math.PI + 360) % 360;
   const sums = new Map<ColourName, number>();
-  for (const [name, ofLightness, ofChroma, ofHue] of parts) {
-    const fits =
-      within(lightness, ofLightness, wide.lightness) *
-      within(Math.log(chroma), [Math.log(ofChroma[0]), Math.log(ofChroma[1])], wide.chroma) *
-      (ofHue ? withinHue(hue, ofHue, chroma) : 1);
+  const logChroma = Math.log(chroma);
+  for (const { name, lightness: ofLightness, logChroma: ofChroma, hue: ofHue } of bounds) {
+    const inLightness = within(lightness, ofLightness, wide.lightness);
+    if (inLightness === 0) continue;
+    const inBoth = inLightness * within(logChroma, ofChroma, wide.chroma);
+    if (inBoth === 0) continue;
+    const fits = inBoth * (ofHue ? withinHue(hue, ofHue, chroma) : 1);
     if (fits > 0) sums.set(name, (sums.get(name) ?? 0) + fits);
   }
   const total = [...sums.values()].reduce((sum, fits) => sum + fits, 0);

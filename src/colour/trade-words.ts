@@ -68,9 +68,15 @@ export const tradeWords: readonly TradeWord[] = [
   { word: "violet", families: ["purple"] },
 ];
 
-/** The words of the trade that a colour may be looked for by. */
-export function tradeWordsFor(colour: Oklab): readonly string[] {
-  const families = familiesOf(colour);
+/**
+ * The words of the trade that a colour may be looked for by.
+ *
+ * @param families those that it is found under
+ */
+export function tradeWordsFor(
+  colour: Oklab,
+  families: readonly ColourName[] = familiesOf(colour),
+): readonly string[] {
   const chroma = Math.hypot(colour[1], colour[2]);
   return tradeWords
     .filter(
