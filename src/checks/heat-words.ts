@@ -1,6 +1,6 @@
 /** How heat beyond a range is put into words. */
+import { coneRangeWords } from "../../templates/words/firing/cones.ts";
 import { celsiusStepToFahrenheitStep } from "../firing/units.ts";
-import { formatConeRange } from "../terms/cones.ts";
 import type { Heat, HotFiring, Subject } from "./heat.ts";
 
 /** `1 cone`, `8 cones`, `2½ cones`, `half a cone`: how far apart two cones lie, without sign. */
@@ -20,8 +20,7 @@ export function degreesInWords(celsius: number): string {
 
 /** `glaze Soot is for cones 5–6`; a reclaimed clay says what it counts as. */
 export function rangeInWords(subject: Subject): string {
-  const { from, to } = subject.range;
-  const range = `cone${from === to ? "" : "s"} ${formatConeRange(subject.range)}`;
+  const range = coneRangeWords(subject.range);
   const { kind, name, countsAs } = subject;
   if (countsAs === null || countsAs === name)
     return `${countsAs === null ? "" : "reclaimed "}${kind} ${name} is for ${range}`;

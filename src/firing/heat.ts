@@ -49,11 +49,11 @@ export interface HeatReached {
   /** True where it may have been more: see `Heat`. */
   readonly atLeast: boolean;
   /** All that it may have been, where a hold leaves it open by half a cone or more; else null. */
-  readonly openRange: ConeRange | null;
+  readonly openRange: OpenRange | null;
 }
 
 /** In half cones, its ends rounded outward; `to` is null where that end is open. */
-export interface ConeRange {
+export interface OpenRange {
   readonly from: Cone;
   readonly to: Cone | null;
 }
@@ -64,7 +64,7 @@ export function heatReached(heat: Heat): HeatReached {
   return { equivalentCone, atLeast, openRange: isOpenByHold(heat) ? halfConesOf(heat) : null };
 }
 
-function halfConesOf({ range }: Heat): ConeRange | null {
+function halfConesOf({ range }: Heat): OpenRange | null {
   const from = findConeAt(Math.floor(range.low * 2) / 2);
   return from ? { from, to: findConeAt(Math.ceil(range.high * 2) / 2) ?? null } : null;
 }

@@ -7,6 +7,7 @@ import { MaterialPage } from "../../../templates/pages/material-page.tsx";
 import { MaterialsPage } from "../../../templates/pages/materials-page.tsx";
 import { PairPage } from "../../../templates/pages/pair-page.tsx";
 import { capital, count } from "../../../templates/words/english/numbers.ts";
+import { coneRangeWords } from "../../../templates/words/firing/cones.ts";
 import { glazeKind, glazeSentence } from "../../../templates/words/glaze/glaze.ts";
 import type { CatalogueGlaze } from "../../catalogue/glazes.ts";
 import type { Link } from "../../catalogue/link.ts";
@@ -14,7 +15,6 @@ import { companiesOf } from "../../catalogue/mixing/companies.ts";
 import type { CatalogueMaterial } from "../../catalogue/mixing/materials.ts";
 import type { CataloguePair } from "../../catalogue/pairs.ts";
 import { kindsOfGlaze } from "../../terms/choices.ts";
-import { formatConeRange } from "../../terms/cones.ts";
 import { idKey } from "../../terms/ids.ts";
 import { definePage, type Page, type SearchEntry } from "../page.ts";
 import { loudOf, mapsByGlaze } from "./mixing.ts";
@@ -67,7 +67,7 @@ function listOfGlazes(site: Site): Page {
         url: glaze.url,
         told: [
           loudWords(glaze.hazards),
-          glaze.cones && `cone ${formatConeRange(glaze.cones)}`,
+          glaze.cones && coneRangeWords(glaze.cones),
           glaze.surface,
           count(glaze.tiles.length, "tile"),
         ]

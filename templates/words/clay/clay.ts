@@ -1,13 +1,14 @@
 /** What a clay is, in words and figures. */
+
 import type { CatalogueClay } from "../../../src/catalogue/clays.ts";
-import { formatConeRange } from "../../../src/terms/cones.ts";
 import { capital } from "../english/numbers.ts";
+import { coneRangeWords } from "../firing/cones.ts";
 
 /** `Warm buff, for cones 5–7.` */
 export function claySentence({ colour, cones, reclaim }: CatalogueClay): string {
   const told = [
     colour,
-    cones && `for cone${cones.from === cones.to ? "" : "s"} ${formatConeRange(cones)}`,
+    cones && `for ${coneRangeWords(cones)}`,
     reclaim && "reclaimed: fire it as low as the studio’s lowest-firing clay",
   ];
   return `${capital(told.filter(Boolean).join(", ") || "Nothing more is recorded of this clay")}.`;

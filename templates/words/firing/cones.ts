@@ -3,6 +3,7 @@ import type { HeatReached } from "../../../src/firing/heat.ts";
 import type { EquivalentCone } from "../../../src/firing/heat-work.ts";
 import { findConeAt } from "../../../src/firing/place.ts";
 import type { Stretch } from "../../../src/firing/witness.ts";
+import { type ConeRange, formatConeRange } from "../../../src/terms/cones.ts";
 
 /** A place on the line, to the nearest quarter: `cone 6`, `cone 5½`, `between cone 5 and cone 6`. */
 export function placeWords(place: number): string {
@@ -12,6 +13,11 @@ export function placeWords(place: number): string {
   const [below, above] = [findConeAt(Math.floor(quarter)), findConeAt(Math.ceil(quarter))];
   if (below && above) return `between cone ${below} and cone ${above}`;
   return quarter < 0 ? "cooler than cone 022" : "hotter than cone 14";
+}
+
+/** What a clay or a glaze is for: `cone 6`, `cones 5–6`. */
+export function coneRangeWords(range: ConeRange): string {
+  return `cone${range.from === range.to ? "" : "s"} ${formatConeRange(range)}`;
 }
 
 /** `cone 6`, `cone 6 or hotter`, `cone 4½ to cone 6`. */

@@ -1,8 +1,9 @@
 /** What a glaze is, in words. */
+
 import type { GlazeFacts } from "../../../src/catalogue/glazes.ts";
 import type { KindOfGlaze, LabelClaim } from "../../../src/terms/choices.ts";
-import { formatConeRange } from "../../../src/terms/cones.ts";
 import { article, count, listed } from "../english/numbers.ts";
+import { coneRangeWords } from "../firing/cones.ts";
 
 const kinds: Readonly<Record<KindOfGlaze, string>> = {
   glaze: "glaze",
@@ -22,9 +23,7 @@ export function glazeSentence(glaze: GlazeFacts): string {
   const surface = glaze.surface && kind === "glaze" ? `${glaze.surface} ` : "";
   const first = `${surface}${kinds[kind]}`;
 
-  const range = cones
-    ? ` for cone${cones.from === cones.to ? "" : "s"} ${formatConeRange(cones)}`
-    : "";
+  const range = cones ? ` for ${coneRangeWords(cones)}` : "";
   return `${article(first)} ${first}${range}, ${originWords(glaze)}.`;
 }
 
