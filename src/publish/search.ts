@@ -4,6 +4,7 @@
  */
 import { readdirSync, rmSync } from "node:fs";
 import { join, relative, sep } from "node:path";
+import { gunzipSync } from "node:zlib";
 import { readOwnPackage } from "../compiled/own-files.ts";
 import { hasCode } from "../disk/machine-error.ts";
 import { carryUnchanged, type Place, writeOrCarry } from "./carry.ts";
@@ -116,7 +117,10 @@ function listFiles(folder: string): string[] {
 }
 
 function writeShard({ folder, key, isFirst }: Shard, all: readonly IndexFile[], place: Place) {
-  const files = all.filter(({ path }) => !isSpare(path, isFirst));
+  const files = [
+    ...all.filter(({ path }) => !isSpare(path, isFirst)),
+    { path: "addresses.json", content: addressesOf(all) },
+  ];
   for (const { path, content } of files) writeOrCarry(place, `${folder}/${path}`, content, key);
   place.ledger.noteWhole(
     folder,
@@ -125,6 +129,22 @@ function writeShard({ folder, key, isFirst }: Shard, all: readonly IndexFile[], 
       files.map(({ path }) => path),
     ),
   );
+}
+
+/** Which page each record is of, so that a browser need not load a file for every hit. */
+function addressesOf(files: readonly IndexFile[]): Uint8Array {
+  const addresses = files.flatMap(({ path, content }) => {
+    const id = /^fragment\/(.*)\.pf_fragment$/u.exec(path)?.[1];
+    return id === undefined ? [] : [[id, addressIn(content)] as const];
+  });
+  addresses.sort(([a], [b]) => (a < b ? -1 : 1));
+  return Buffer.from(JSON.stringify(Object.fromEntries(addresses)));
+}
+
+/** A packed record is JSON after a few letters that say so. */
+function addressIn(fragment: Uint8Array): string {
+  const text = gunzipSync(fragment).toString();
+  return (JSON.parse(text.slice(text.indexOf("{"))) as { url: string }).url;
 }
 
 /** Pagefind's ready-made boxes, which no page here loads; and its code, which the first shard runs for all. */

@@ -45,22 +45,32 @@ beforeAll(async () => {
 
 afterAll(() => removeFolder(folder));
 
-siteTest("words are found in every shard of the index", async ({ open, serve }) => {
-  const shards = furtherShards(pages.length);
-  expect(shards).toEqual(["pagefind/shard-1"]);
-  const page = await open(await serve(folder, "/studio/tests/"));
-  const titles = codes.map(() => 0);
-  const facets = { codes, urls: codes.map(urlOf), titles, names: [""], shards };
-  const found = await page.evaluate(async (given) => {
-    const { words } = self as unknown as {
-      words: typeof import("../../src/browser/wall/words.ts");
-    };
-    const { tiles, missed, others } = await words.findWords(given as never, "ran", "");
-    return { tiles: [...tiles], missed, others };
-  }, facets);
-  expect(found.missed).toBeNull();
-  expect(codes.filter((_, i) => found.tiles[i] === 1)).toEqual(ran);
-  expect(found.others).toEqual([
-    { url: "/studio/tests/glazes/soot.html", title: "Soot", kind: "Tile" },
-  ]);
-});
+siteTest(
+  "words are found in every shard of the index, however many tiles they are on",
+  async ({ open, serve }) => {
+    const shards = furtherShards(pages.length);
+    expect(shards).toEqual(["pagefind/shard-1"]);
+    const page = await open(await serve(folder, "/studio/tests/"));
+    const titles = codes.map(() => 0);
+    const facets = { codes, urls: codes.map(urlOf), titles, names: [""], shards };
+    const find = (asked: string) =>
+      page.evaluate(
+        async ([given, typed]) => {
+          const { words } = self as unknown as {
+            words: typeof import("../../src/browser/wall/words.ts");
+          };
+          const { tiles, missed, others } = await words.findWords(given as never, typed, "");
+          return { tiles: [...tiles], missed, others };
+        },
+        [facets, asked] as const,
+      );
+    const few = await find("ran");
+    expect(few.missed).toBeNull();
+    expect(codes.filter((_, i) => few.tiles[i] === 1)).toEqual(ran);
+    expect(few.others).toEqual([
+      { url: "/studio/tests/glazes/soot.html", title: "Soot", kind: "Tile" },
+    ]);
+    const many = await find("quiet");
+    expect(many.tiles.filter(Boolean)).toHaveLength(codes.length - ran.length);
+  },
+);

@@ -4,6 +4,7 @@
  * may fail: the finder says which, and that only codes and names were searched.
  */
 import type { Facets } from "../../publish/facets-file.ts";
+import type { Hit, search } from "../pagefind/pagefind.js";
 
 export interface WordsFound {
   /** For each tile 1 where the words were found. */
@@ -21,8 +22,7 @@ export interface OtherPage {
   readonly kind: string;
 }
 
-/** How many hits are looked up, the best first: each is a small file of its own. */
-const mostHits = 400;
+/** How many pages of other kinds are told, the best first: each is a small file of its own. */
 const mostOthers = 8;
 
 /** The tile that a code names, however it is written: `ev 103`, `EV-103`. */
@@ -58,40 +58,56 @@ export async function findWords(facets: Facets, words: string, root: string): Pr
   const tiles = findNames(facets, words);
   if (location.protocol === "file:") return { tiles, missed: "folder", others: [] };
   try {
-    const { search } = await loadPagefind(facets, root);
+    const { search, addresses } = await loadIndex(facets, root);
     const { results } = await search(words);
-    const hits = await Promise.all(results.slice(0, mostHits).map((result) => result.data()));
-    const places = new Map(facets.urls.map((url, i) => [pathOf(root + url), i]));
-    const others: OtherPage[] = [];
-    for (const { url, meta } of hits) {
-      const place = places.get(pathOf(url));
-      if (place === undefined) others.push({ url, title: meta.title, kind: meta.kind });
-      else tiles[place] = 1;
+    const places = new Map(facets.urls.map((url, i) => [url, i]));
+    const placeOf = ({ id }: { readonly id: string }) => places.get(addresses.get(id) ?? "");
+    for (const result of results) {
+      const place = placeOf(result);
+      if (place !== undefined) tiles[place] = 1;
     }
-    return { tiles, missed: null, others: others.slice(0, mostOthers) };
+    const rest = results.filter((result) => placeOf(result) === undefined).slice(0, mostOthers);
+    const others = await Promise.all(rest.map((result) => result.data()));
+    return { tiles, missed: null, others: others.map(toOtherPage) };
   } catch (error) {
     console.error(error);
     return { tiles: findNames(facets, words), missed: "failed", others: [] };
   }
 }
 
-type Pagefind = typeof import("../pagefind/pagefind.js");
+function toOtherPage({ url, meta }: Hit): OtherPage {
+  return { url, title: meta.title, kind: meta.kind };
+}
 
-let loading: Promise<Pagefind> | undefined;
+interface WordIndex {
+  readonly search: typeof search;
+  /** The page of each record, relative to the root. */
+  readonly addresses: ReadonlyMap<string, string>;
+}
+
+let loading: Promise<WordIndex> | undefined;
 
 /** Once for all searches; where it fails, once more for the next. */
-function loadPagefind({ shards }: Facets, root: string): Promise<Pagefind> {
-  loading ??= joinShards(shards.map((folder) => pathOf(`${root}${folder}/`))).catch((error) => {
+function loadIndex({ shards }: Facets, root: string): Promise<WordIndex> {
+  const folderOf = (shard: string) => pathOf(`${root}${shard}/`);
+  loading ??= joinShards(folderOf("pagefind"), shards.map(folderOf)).catch((error) => {
     loading = undefined;
     throw error;
   });
   return loading;
 }
 
-async function joinShards(folders: readonly string[]): Promise<Pagefind> {
+async function joinShards(first: string, others: readonly string[]): Promise<WordIndex> {
+  const listing = Promise.all([first, ...others].map(loadAddresses));
   const pagefind = await import("../pagefind/pagefind.js");
-  await Promise.all(folders.map((folder) => pagefind.mergeIndex(folder)));
-  return pagefind;
+  await Promise.all(others.map((folder) => pagefind.mergeIndex(folder)));
+  return { search: pagefind.search, addresses: new Map((await listing).flat()) };
+}
+
+async function loadAddresses(folder: string): Promise<readonly (readonly [string, string])[]> {
+  const response = await fetch(`${folder}addresses.json`);
+  if (!response.ok) throw new Error(`${response.url}: ${response.status}`);
+  return Object.entries((await response.json()) as Record<string, string>);
 }
 
 /** A whole code means its tile and no other. */
