@@ -89,7 +89,11 @@ describe("one change is said in words", () => {
       [{ ...soot, by: "dip", seconds: 1 }],
       [{ ...soot, by: "dip", seconds: 6 }],
     ],
-    ["The same, Chalk, not Soot.", plain, [{ ...soot, glazes: ["chalk"] }, fired("g-1")]],
+    [
+      "The same, with Chalk instead of Soot.",
+      plain,
+      [{ ...soot, glazes: ["chalk"] }, fired("g-1")],
+    ],
     [
       "The same, Soot as a touch-up, not as a layer.",
       plain,
@@ -99,12 +103,12 @@ describe("one change is said in words", () => {
     ["The same, without one coat of Chalk.", [soot, chalk, fired("g-1")], plain],
     ["The same, without wax resist.", [resist("wax"), ...plain], plain],
     [
-      "The same, latex resist, not wax resist.",
+      "The same, with latex resist instead of wax resist.",
       [resist("wax"), ...plain],
       [resist("latex"), ...plain],
     ],
     [
-      "The same, scraped off, not wiped.",
+      "The same, with scraping instead of wiping.",
       [removed("wipe"), ...plain],
       [removed("scrape"), ...plain],
     ],

@@ -10,7 +10,7 @@ import type {
   ResistStep,
   TileStep,
 } from "../../../src/records/archive.ts";
-import type { Area, Shape, Way } from "../../../src/terms/choices.ts";
+import type { Area, Removal, Shape, Way } from "../../../src/terms/choices.ts";
 import { count, spoken } from "../english/numbers.ts";
 import { firingName, markWords, wayWords, whereWords } from "./steps.ts";
 
@@ -53,7 +53,7 @@ interface CoatOf {
 
 function coatChange(aspect: Aspect, a: CoatOf, b: CoatOf): string {
   const [before, after] = [glazeName(a.step, a.tile), glazeName(b.step, b.tile)];
-  if (aspect === "what" && before !== after) return `${after}, not ${before}`;
+  if (aspect === "what" && before !== after) return `with ${after} instead of ${before}`;
   if (aspect === "coats") return coatsChange(after, a.step, b.step);
   const words = facetOfCoat[aspect as keyof typeof facetOfCoat] ?? facetOfCoat.what;
   return `${after} ${words(b.step)}, not ${words(a.step, "again")}`;
@@ -123,7 +123,21 @@ function isMark(step: TileStep | undefined): step is MarkStep {
 function markChange(aspect: Aspect, a: MarkStep, b: MarkStep): string {
   return aspect === "area"
     ? `${markName(b)} ${placeWords(b)}, not ${placeWords(a)}`
-    : `${markName(b)}, not ${markName(a)}`;
+    : `with ${toolName(b)} instead of ${toolName(a)}`;
+}
+
+const doing: Readonly<Record<Removal, string>> = {
+  all: "washing all of it off",
+  peel: "peeling",
+  scrape: "scraping",
+  sgraffito: "scratching through",
+  "wash-off": "washing off",
+  wipe: "wiping",
+};
+
+/** `wax resist`, `wiping`. */
+export function toolName(step: MarkStep): string {
+  return step.step === "resist" ? markName(step) : doing[step.remove];
 }
 
 /** `wax resist`, `wiped`. */

@@ -4,11 +4,10 @@ import { comparedSteps, stepAt } from "../../../src/catalogue/apart.ts";
 import type { ColourTrust } from "../../../src/catalogue/colours/trust.ts";
 import type { CatalogueTile } from "../../../src/catalogue/tiles.ts";
 import { roundDifference } from "../../../src/colour/difference.ts";
-import type { CoatStep, RemoveStep, ResistStep, TileStep } from "../../../src/records/archive.ts";
-import type { Removal } from "../../../src/terms/choices.ts";
+import type { CoatStep, TileStep } from "../../../src/records/archive.ts";
 import { indexBy } from "../../../src/terms/index-by.ts";
 import { capital, count, listed, spoken } from "../english/numbers.ts";
-import { facetWords, glazeName, howMany, markName } from "./change-of-facet.ts";
+import { facetWords, glazeName, howMany, markName, toolName } from "./change-of-facet.ts";
 import { unwrittenWords } from "./likeness.ts";
 import { againSentence, lookWords } from "./outcome.ts";
 import { firingName, whereWords } from "./steps.ts";
@@ -84,19 +83,6 @@ function stepName(step: TileStep | undefined, tile: CatalogueTile): string {
   if (step.step === "fired") return `the ${firingName(step.kind).toLowerCase()}`;
   const what = step.step === "coat" ? coatName(step, tile) : toolName(step);
   return [what, whereWords(step.where)].filter(Boolean).join(" ");
-}
-
-const doing: Readonly<Record<Removal, string>> = {
-  all: "washing all of it off",
-  peel: "peeling",
-  scrape: "scraping",
-  sgraffito: "scratching through",
-  "wash-off": "washing off",
-  wipe: "wiping",
-};
-
-function toolName(step: ResistStep | RemoveStep): string {
-  return step.step === "resist" ? markName(step) : doing[step.remove];
 }
 
 function coatName(step: CoatStep, tile: CatalogueTile): string {
