@@ -9,6 +9,6 @@ const wall = document.getElementById("wall");
 const waysIn = document.getElementById("ways-in");
 const pages = document.querySelector<HTMLElement>("nav.pages");
 
-if (tilebookFacets && finder && found && wall && waysIn) {
+if (tilebookFacets && finder && found && wall) {
   new Finder(tilebookFacets, { finder, found, wall, waysIn, pages }).start();
 }

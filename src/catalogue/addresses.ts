@@ -30,6 +30,22 @@ export const coneSurfaceUrl = (cone: Cone, surface: Surface) =>
 export const pairUrl = (over: string, under: string) =>
   `pairs/${joinable(over)}--over--${joinable(under)}.html`;
 
+/**
+ * The address of a page of a list that goes on over several, counted from 0: the first has the
+ * list's own, the others a number behind a sign that no id has, nor the name of a pair at its end.
+ */
+export function turnedUrl(url: string, page: number): string {
+  if (page === 0) return url;
+  if (url === "index.html") return `wall-${page + 1}.html`;
+  const sign = url.startsWith("pairs/") ? "--" : "~";
+  return url.replace(/\.html$/u, `${sign}${page + 1}.html`);
+}
+
+/** The list of all glazes that one lay over, or under, where its own page cannot name them all. */
+export function pairingsUrl(glaze: string, which: "over" | "under"): string {
+  return glaze.replace(/\.html$/u, `~${which}.html`);
+}
+
 /** The folder in which an unlisted set has its own site. */
 export const unlistedUrl = (link: string) => `s/${link}`;
 

@@ -65,6 +65,9 @@ export interface CatalogueGlaze extends Link, GlazeFacts, GlazeMixing, GlazeColo
   readonly cautions: readonly Note[];
 }
 
+/** A glaze without the lists that grow with the archive. */
+export type GlazeTold = Omit<CatalogueGlaze, "alone" | "over" | "tiles" | "under">;
+
 /** From a glaze's page to a pair's. */
 export interface GlazePair {
   readonly glaze: Link;

@@ -57,24 +57,22 @@ function Here({ at }: { readonly at: number | null }): VNode | null {
 /** A band of the glaze with its number: hatched where its colour is not known. */
 function Mark({ set, bottom }: { readonly set: SetMark; readonly bottom: number }): VNode {
   const { width, height, gap } = mark;
-  const top = bottom - (set.level + 1) * (height + gap);
+  const { at, level, colour, isThis, label } = set;
+  const top = bottom - (level + 1) * (height + gap);
   return (
-    <svg x={perCent(set.at)} y={top} aria-hidden="true" class={set.isThis ? "this" : undefined}>
-      <rect class="ground" x={-width / 2} width={width} height={height} />
+    <>
       <rect
-        class="glazed"
-        x={-width / 2}
+        class={isThis ? "glazed this" : "glazed"}
+        x={perCent(at)}
+        y={top}
         width={width}
         height={height}
-        fill={set.colour ?? "url(#hatch)"}
+        fill={colour ?? "url(#hatch)"}
       />
-      {set.colour === null && (
-        <rect class="ground" x={-width / 2 + 3} y="3" width="12" height="12" />
-      )}
-      <text y="13" text-anchor="middle" fill={set.colour ? readableOn(set.colour) : "currentColor"}>
-        {set.label}
+      <text x={perCent(at)} y={top + 13} {...(colour && { fill: readableOn(colour) })}>
+        {label}
       </text>
-    </svg>
+    </>
   );
 }
 
@@ -85,7 +83,7 @@ function Axis({ line }: { readonly line: NumberLine }): VNode {
       {line.ticks.map(({ at, value }) => (
         <>
           <line class="base" x1={perCent(at)} x2={perCent(at)} y1="0" y2="5" />
-          <text class="tick" x={perCent(at)} y="19" text-anchor="middle">
+          <text class="tick" x={perCent(at)} y="19">
             {value}
           </text>
         </>

@@ -3,7 +3,7 @@
  * satin, matte, dry or crazed: the tiles first, what is published as a second opinion.
  */
 import type { VNode } from "preact";
-import type { CatalogueGlaze } from "../../src/catalogue/glazes.ts";
+import type { GlazeTold } from "../../src/catalogue/glazes.ts";
 import type { Company, Outcome, PlacedGlaze } from "../../src/catalogue/mixing/companies.ts";
 import type { MixFigure } from "../../src/chemistry/mix-figures.ts";
 import { mixFigures, mixFiguresOf } from "../../src/chemistry/mix-figures.ts";
@@ -17,10 +17,11 @@ import {
 } from "../words/mixing/company.ts";
 import { secondOpinion } from "../words/mixing/second-opinion.ts";
 import { CompanyLine } from "./company-line.tsx";
+import { nearestGlazes } from "./nearest-glazes.ts";
 
 interface AmongOthersProps {
   readonly root: string;
-  readonly glaze: CatalogueGlaze;
+  readonly glaze: GlazeTold;
   /** Those that it may be looked for in, the largest first. */
   readonly companies: readonly Company[];
 }
@@ -32,7 +33,7 @@ export function AmongOthers({ root, glaze, companies }: AmongOthersProps): VNode
     <section class="among" id="among">
       <h2>Among the glazes here</h2>
       {first ? (
-        <InCompany root={root} glaze={glaze} company={first} />
+        <InCompany root={root} glaze={glaze} company={first} most={10} />
       ) : (
         <p class="empty">
           No mixed glaze has been fired alone, to a cone that this one is for, and its surface
@@ -41,47 +42,77 @@ export function AmongOthers({ root, glaze, companies }: AmongOthersProps): VNode
         </p>
       )}
       {!first && <BareFigures glaze={glaze} />}
-      {more.map((company) => (
+      {more.slice(0, comparedToo).map((company, i) => (
         <details>
           <summary>At {companyName(company)}</summary>
-          <InCompany root={root} glaze={glaze} company={company} />
+          <InCompany
+            root={root}
+            glaze={glaze}
+            company={company}
+            most={i === 0 && company.glazes.length <= fewGlazes ? fewGlazes : 0}
+          />
         </details>
       ))}
+      {more
+        .slice(comparedToo)
+        .filter(({ glazes }) => glazes.some((placed) => placed.glaze.id === glaze.id))
+        .map((company) => (
+          <p>{ownWords(glaze, company)}</p>
+        ))}
     </section>
   );
 }
 
+/** A second company is drawn as well where it is so small; of all others the words alone tell. */
+const fewGlazes = 8;
+
+/** So many companies besides the largest are told of in figures, and of the others what came out. */
+const comparedToo = 3;
+
 interface InCompanyProps {
   readonly root: string;
-  readonly glaze: CatalogueGlaze;
+  readonly glaze: GlazeTold;
   readonly company: Company;
+  /** So many of its glazes are drawn, those nearest to this one. */
+  readonly most: number;
 }
 
 const order: readonly Outcome[] = ["gloss", "satin", "matte", "dry", "crazed"];
 
-function InCompany({ root, glaze, company }: InCompanyProps): VNode {
-  const numbered = inOrder(company.glazes);
-  const own = company.glazes.find((placed) => placed.glaze.id === glaze.id);
-  const shown = order.filter((outcome) => numbered.some((placed) => hasCome(placed, outcome)));
+function InCompany({ root, glaze, company, most }: InCompanyProps): VNode {
+  const { glazes } = company;
+  const numbered = inOrder(nearestGlazes(glaze, glazes, most));
+  const own = glazes.find((placed) => placed.glaze.id === glaze.id);
+  const shown = order.filter((outcome) => glazes.some((placed) => hasCome(placed, outcome)));
+  const part = numbered.length > 0 && numbered.length < glazes.length;
   return (
     <>
-      <p>
-        {own
-          ? `On the tiles here ${glaze.name} came out ${seenOutcomes(own.seen)} at ${companyName(company)}.`
-          : `No tile here shows how ${glaze.name} comes out at ${companyName(company)}: these are the others.`}
+      <p>{ownWords(glaze, company)}</p>
+      <p class="quiet">
+        {restsOnWords(company)}
+        {part && ` Drawn are the ${numbered.length} that come nearest to it in these figures.`}
       </p>
-      <p class="quiet">{restsOnWords(company)}</p>
       {mixFigures.map((figure) => (
-        <OneFigure {...{ figure, glaze, numbered, shown, own }} />
+        <OneFigure {...{ figure, glaze, all: glazes, numbered, shown, own }} />
       ))}
-      <CompanyTable root={root} numbered={numbered} />
+      {numbered.length > 0 && <CompanyTable root={root} numbered={numbered} />}
     </>
   );
 }
 
+/** What its own tiles say of a glaze in a company. */
+function ownWords({ id, name }: GlazeTold, company: Company): string {
+  const own = company.glazes.find((placed) => placed.glaze.id === id);
+  return own
+    ? `On the tiles here ${name} came out ${seenOutcomes(own.seen)} at ${companyName(company)}.`
+    : `No tile here shows how ${name} comes out at ${companyName(company)}: these are the others.`;
+}
+
 interface OneFigureProps {
   readonly figure: MixFigure;
-  readonly glaze: CatalogueGlaze;
+  readonly glaze: GlazeTold;
+  readonly all: readonly PlacedGlaze[];
+  /** Those that are drawn. */
   readonly numbered: readonly PlacedGlaze[];
   readonly shown: readonly Outcome[];
   readonly own: PlacedGlaze | undefined;
@@ -94,9 +125,9 @@ const least: Readonly<Record<MixFigure, number>> = {
   boron: 0.2,
 };
 
-function OneFigure({ figure, glaze, numbered, shown, own }: OneFigureProps): VNode {
+function OneFigure({ figure, glaze, all, numbered, shown, own }: OneFigureProps): VNode {
   const here = glaze.chemistry ? mixFiguresOf(glaze.chemistry)[figure] : null;
-  const others = numbered.filter((placed) => placed.glaze.id !== glaze.id);
+  const others = all.filter((placed) => placed.glaze.id !== glaze.id);
   const rows = shown.map((outcome) => ({ name: outcome, marks: marksOf(outcome) }));
   function marksOf(outcome: Outcome) {
     return numbered.flatMap((placed, i) => {
@@ -123,7 +154,7 @@ function OneFigure({ figure, glaze, numbered, shown, own }: OneFigureProps): VNo
   );
 }
 
-function BareFigures({ glaze }: { readonly glaze: CatalogueGlaze }): VNode | null {
+function BareFigures({ glaze }: { readonly glaze: GlazeTold }): VNode | null {
   if (!glaze.chemistry) return null;
   const figures = mixFiguresOf(glaze.chemistry);
   return (

@@ -1,13 +1,13 @@
 /** Thermal expansion by each set of factors, and the fit on clays of known expansion. */
 import type { VNode } from "preact";
-import type { CatalogueGlaze } from "../../src/catalogue/glazes.ts";
+import type { GlazeTold } from "../../src/catalogue/glazes.ts";
 import type { ClayFit } from "../../src/catalogue/mixing/fits.ts";
 import { expansionSets } from "../../src/chemistry/expansion/expansion.ts";
 import type { ExpansionSet } from "../../src/chemistry/expansion/expansion-set.ts";
 import { toUnicodeSubscripts } from "../../src/terms/oxides.ts";
 import { Definitions } from "../parts/definitions.tsx";
 import { Formula } from "../parts/formula.tsx";
-import { listed } from "../words/english/numbers.ts";
+import { count, listed } from "../words/english/numbers.ts";
 import {
   clayExpansion,
   contradictionWords,
@@ -18,14 +18,15 @@ import {
 
 interface ExpansionProps {
   readonly root: string;
-  readonly glaze: CatalogueGlaze;
+  readonly glaze: GlazeTold;
 }
 
-type Expansions = NonNullable<CatalogueGlaze["chemistry"]>["expansion"];
+type Expansions = NonNullable<GlazeTold["chemistry"]>["expansion"];
 
 export function ExpansionAndFit({ root, glaze }: ExpansionProps): VNode | null {
   const expansions = glaze.chemistry?.expansion ?? [];
   if (glaze.kind !== "glaze" || expansions.length === 0) return null;
+  const told = fitsToTell(glaze.fits);
   return (
     <section class="fit" id="fit">
       <h2>Expansion and fit</h2>
@@ -42,9 +43,15 @@ export function ExpansionAndFit({ root, glaze }: ExpansionProps): VNode | null {
           <SetsInUse expansions={expansions} />
         </div>
         <div>
-          {glaze.fits.map((fit) => (
+          {told.map((fit) => (
             <FitOnClay root={root} fit={fit} expansions={expansions} />
           ))}
+          {glaze.fits.length > told.length && (
+            <p class="quiet">
+              These are {told.length} of {count(glaze.fits.length, "clay")}: those whose tiles
+              contradict the figures first, then those with most tiles.
+            </p>
+          )}
           <Apart {...{ root, glaze }} />
           {glaze.fits.length > 0 && (
             <p class="quiet">
@@ -56,6 +63,16 @@ export function ExpansionAndFit({ root, glaze }: ExpansionProps): VNode | null {
       </div>
     </section>
   );
+}
+
+/** So many clays at most; what contradicts the figures is never left out for what does not. */
+const claysTold = 4;
+
+function fitsToTell(fits: readonly ClayFit[]): readonly ClayFit[] {
+  const doubted = fits.filter((fit) => contradictionWords(fit));
+  const others = fits.filter((fit) => !doubted.includes(fit));
+  const told = new Set([...doubted, ...others].slice(0, claysTold));
+  return fits.filter((fit) => told.has(fit));
 }
 
 function setOf(model: string): ExpansionSet | undefined {

@@ -39,6 +39,7 @@ export function GlazeMap({ root, marks }: GlazeMapProps): VNode {
       {[...view.marks, ...view.crowds].map((placed) => (
         <Leader placed={placed} />
       ))}
+      <Points view={view} />
       {marks.map((shown, i) => (
         <Mark root={root} shown={shown} placed={view.marks[i]} />
       ))}
@@ -83,13 +84,21 @@ function Leader({ placed: { point, place } }: { readonly placed: PlacedMark }): 
   return isAtHome ? null : <path class="leader" d={`M${at(point)}L${at(place)}`} />;
 }
 
+/** Where there is no room for a photograph: points in one path, their names in the table. */
+function Points({ view }: { readonly view: MapView }): VNode | null {
+  const inACrowd = new Set(view.crowds.flatMap(({ members }) => members));
+  const bare = view.marks.filter(({ place }, i) => !place && !inACrowd.has(i));
+  if (bare.length === 0) return null;
+  return <path class="points" d={bare.map(({ point }) => `M${at(point)}h0`).join("")} />;
+}
+
 function Mark(props: {
   readonly root: string;
   readonly shown: ShownMark;
   readonly placed: PlacedMark | undefined;
 }): VNode | null {
   const { root, shown, placed } = props;
-  if (!placed) return null;
+  if (!placed?.place) return null;
   const { point, place } = placed;
   return (
     <a
@@ -98,7 +107,7 @@ function Mark(props: {
       aria-label={markWords(shown)}
     >
       <circle class="point" cx={point.x.toFixed(1)} cy={point.y.toFixed(1)} r="4" />
-      {place && <Picture root={root} shown={shown} place={place} />}
+      <Picture root={root} shown={shown} place={place} />
     </a>
   );
 }

@@ -120,6 +120,9 @@ const nearby = 14;
 /** So many points in one place are shown as one crowd; fewer find room beside one another. */
 const leastCrowd = 4;
 
+/** More crowds than this leave no room for anything else; the smaller ones are points. */
+const mostCrowds = 12;
+
 /** The crowds that a map of some formulas has, as indexes of them. */
 export function findCrowds(formulas: readonly MapPoint[]): readonly (readonly number[])[] {
   return crowdsOf(plotPoints(formulas, mapFrame).points).crowds;
@@ -127,12 +130,14 @@ export function findCrowds(formulas: readonly MapPoint[]): readonly (readonly nu
 
 function crowdsOf(points: readonly Place[]) {
   const groups = gatherNear(points, nearby);
-  return { groups, crowds: groups.filter((group) => group.length >= leastCrowd) };
+  const large = groups.filter((group) => group.length >= leastCrowd);
+  const largest = new Set([...large].sort((a, b) => b.length - a.length).slice(0, mostCrowds));
+  return { groups, crowds: groups.filter((group) => largest.has(group)) };
 }
 
 function placeAll(points: readonly Place[]): Pick<MapView, "crowds" | "marks"> {
   const { groups, crowds } = crowdsOf(points);
-  const single = groups.filter((group) => group.length < leastCrowd).flat();
+  const single = groups.filter((group) => !crowds.includes(group)).flat();
   const scattered = chooseScattered(
     single.map((i) => points[i] ?? origin),
     mostPhotographs - crowds.length,

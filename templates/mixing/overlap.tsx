@@ -5,14 +5,17 @@ import type { MeltedCoats, Overlap } from "../../src/catalogue/mixing/overlaps.t
 import type { Melt } from "../../src/chemistry/overlap.ts";
 import { type Oxide, oxides } from "../../src/terms/oxides.ts";
 import { Formula } from "../parts/formula.tsx";
-import { count, listed } from "../words/english/numbers.ts";
+import { count, listed, listedInShort } from "../words/english/numbers.ts";
 import { asPerCent, fixed, formatMoles } from "../words/mixing/chemistry.ts";
 import { MeltPath } from "./melt-path.tsx";
 
-export interface OverlapProps {
+export /** One of the two glazes. */
+type Melting = Pick<CatalogueGlaze, "chemistry" | "name">;
+
+interface OverlapProps {
   readonly overlap: Overlap;
-  readonly over: CatalogueGlaze;
-  readonly under: CatalogueGlaze;
+  readonly over: Melting;
+  readonly under: Melting;
 }
 
 export function OverlapSection({ overlap, over, under }: OverlapProps): VNode {
@@ -56,8 +59,8 @@ function perCent(share: number): string {
 
 function MeltedTable(props: {
   readonly melted: MeltedCoats;
-  readonly over: CatalogueGlaze;
-  readonly under: CatalogueGlaze;
+  readonly over: Melting;
+  readonly under: Melting;
 }): VNode {
   const { melted, over, under } = props;
   const { melt, range } = melted;
@@ -70,7 +73,7 @@ function MeltedTable(props: {
     <div class="melted">
       <table>
         <caption>
-          {count(melted.over, "coat")} over {melted.under} ({listed(melted.tiles)}):{" "}
+          {count(melted.over, "coat")} over {melted.under} ({listedInShort(melted.tiles)}):{" "}
           {weightWords(melted, over.name)}
         </caption>
         <thead>

@@ -3,7 +3,7 @@
  * script runs. It is printed by itself, with its cautions.
  */
 import type { VNode } from "preact";
-import type { CatalogueGlaze } from "../../src/catalogue/glazes.ts";
+import type { GlazeTold } from "../../src/catalogue/glazes.ts";
 import type { WeighedPart } from "../../src/catalogue/mixing/batches.ts";
 import type { DryDensity } from "../../src/chemistry/dry-density.ts";
 import { dryGrams, usualLossPerCent, waterPerGram } from "../../src/chemistry/weighing.ts";
@@ -14,7 +14,7 @@ import { Hazards } from "./hazards.tsx";
 
 interface WeighingProps {
   readonly root: string;
-  readonly glaze: CatalogueGlaze;
+  readonly glaze: GlazeTold;
 }
 
 const batches = [

@@ -27,6 +27,7 @@ export interface BlendPageProps {
 
 export function BlendPage({ frame, blend, glazes, tiles }: BlendPageProps): VNode {
   const sentence = blendSentence(blend);
+  const laidOut = Math.max(1, Math.floor(placesOnAPage / Math.max(1, blend.members.length)));
   return (
     <Document
       frame={frame}
@@ -39,12 +40,13 @@ export function BlendPage({ frame, blend, glazes, tiles }: BlendPageProps): VNod
         <h1>{blend.name}</h1>
         <p class="lede">{sentence}</p>
       </header>
-      {blend.layouts.map(({ set }, i) => (
+      {blend.layouts.slice(0, laidOut).map(({ set }, i) => (
         <section>
           <h2>{set ? <a href={frame.root + set.url}>{set.name}</a> : "Tiles in no set"}</h2>
           <Layout root={frame.root} blend={blend} glazes={glazes} tiles={tiles[i] ?? []} />
         </section>
       ))}
+      <OtherLayouts root={frame.root} blend={blend} laidOut={laidOut} />
       {blend.layouts.length === 0 && (
         <p class="empty">
           No tiles yet. Tiles with one of these glazes alone are shown here, in order.
@@ -57,6 +59,36 @@ export function BlendPage({ frame, blend, glazes, tiles }: BlendPageProps): VNod
       />
       <Formulas root={frame.root} blend={blend} glazes={glazes} />
     </Document>
+  );
+}
+
+/** So many places of all layouts together: two triangles of eleven a side. */
+const placesOnAPage = 132;
+
+/** So many sets are named that were laid out as well. */
+const setsNamed = 24;
+
+/** Where the same blend was made more often than a page has room to lay out. */
+function OtherLayouts(props: {
+  readonly root: string;
+  readonly blend: CatalogueBlend;
+  readonly laidOut: number;
+}): VNode | null {
+  const others = props.blend.layouts.slice(props.laidOut);
+  if (others.length === 0) return null;
+  const sets = others.flatMap(({ set }) => set ?? []);
+  return (
+    <section>
+      <h2>Made {count(others.length, "more time")}</h2>
+      <ul class="names-list">
+        {sets.slice(0, setsNamed).map(({ name, url }) => (
+          <li>
+            <a href={props.root + url}>{name}</a>
+          </li>
+        ))}
+        {sets.length > setsNamed && <li>{count(sets.length - setsNamed, "other set")}</li>}
+      </ul>
+    </section>
   );
 }
 
@@ -144,7 +176,10 @@ function NoPicture({ tile }: { readonly tile: TileEntry | null }): VNode {
   );
 }
 
-/** The unity formula of every member, or why there is none. */
+/** So many formulas in a table. */
+const formulasOnAPage = 30;
+
+/** The unity formulas of the members, or why there are none. */
 function Formulas(props: Omit<LayoutProps, "tiles">): VNode {
   const { root, blend, glazes } = props;
   const shown = oxides.filter((oxide) =>
@@ -176,7 +211,7 @@ function Formulas(props: Omit<LayoutProps, "tiles">): VNode {
             </tr>
           </thead>
           <tbody>
-            {blend.members.map(({ glaze, shares }, i) => (
+            {blend.members.slice(0, formulasOnAPage).map(({ glaze, shares }, i) => (
               <tr>
                 <th scope="row">
                   <a href={root + glaze.url}>{glaze.name}</a>
@@ -194,6 +229,8 @@ function Formulas(props: Omit<LayoutProps, "tiles">): VNode {
       <p class="quiet measure">
         Shares of {listed(blend.ends.map(({ name }) => name))}, in this order. Formulas are moles to
         one mole of all fluxes together, computed from the recipes.
+        {blend.members.length > formulasOnAPage &&
+          ` These are ${formulasOnAPage} of ${count(blend.members.length, "glaze")}; each glaze’s own page has its formula.`}
       </p>
     </section>
   );

@@ -158,14 +158,15 @@ function PlateCellMarks(props: {
 
 function Mark({ root, mark }: { readonly root: string; readonly mark: PlateMark }): VNode {
   const { id, url, names, hex, name } = mark;
+  const told = [name, names];
   return (
-    <a class="plate-mark" href={root + url}>
+    <a
+      class="plate-mark"
+      href={root + url}
+      aria-label={`${id}: ${told.filter(Boolean).join(", ")}`}
+    >
       <ColourSwatch hex={hex} />
       <span class="code">{id}</span>
-      <span class="unseen">
-        : {name}
-        {names && `, ${names}`}
-      </span>
     </a>
   );
 }

@@ -1,29 +1,45 @@
 /** All that was fired at one cone, and the same for one of its surfaces. */
 import type { VNode } from "preact";
-import type { CatalogueCone } from "../../src/catalogue/cones.ts";
+import type { Cone } from "../../src/terms/cones.ts";
 import { Document } from "../parts/document.tsx";
-import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
-import { Wall } from "../parts/wall.tsx";
+import type { Turn } from "../parts/turn.ts";
+import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
 import { count } from "../words/english/numbers.ts";
+import { type MorePageProps, TileGroups } from "./more-page.tsx";
+
+/** A cone and its surfaces, each with the number of its tiles. */
+export interface ConeWays {
+  readonly cone: Cone;
+  readonly url: string;
+  readonly tiles: number;
+  readonly surfaces: readonly {
+    readonly surface: string;
+    readonly url: string;
+    readonly tiles: number;
+  }[];
+}
 
 export interface ConePageProps {
   readonly frame: Frame;
-  readonly cone: CatalogueCone;
-  readonly tiles: readonly TileEntry[];
+  readonly cone: ConeWays;
+  /** The first of its tiles, and how the list goes on. */
+  readonly groups: MorePageProps["groups"];
+  readonly turn: Turn;
+  readonly wall: string | null;
+  readonly sentence: string;
   /** The surface that the page is narrowed to; null for all of them. */
   readonly surface: string | null;
   /** The map of its mixed glazes; null where none was fired alone. */
   readonly map: string | null;
 }
 
-export function ConePage({ frame, cone, tiles, surface, map }: ConePageProps): VNode {
-  const kind = surface ? `${surface} tile` : "tile";
-  const sentence = `${count(tiles.length, kind)} fired to cone ${cone.cone}, by the witness cone on ${tiles.length === 1 ? "its" : "their"} own shelf where one was set.`;
+export function ConePage(props: ConePageProps): VNode {
+  const { frame, cone, surface, map, sentence, turn } = props;
   return (
     <Document
       frame={frame}
-      title={surface ? `Cone ${cone.cone}, ${surface}` : `Cone ${cone.cone}`}
+      title={coneTitle(cone.cone, surface)}
       summary={sentence}
       section="cones"
       kind="entry"
@@ -41,14 +57,27 @@ export function ConePage({ frame, cone, tiles, surface, map }: ConePageProps): V
           </p>
         )}
       </header>
-      <Wall root={frame.root} tiles={tiles} first />
+      <PartLine root={frame.root} turn={turn} many="tiles" wall={props.wall} />
+      <TileGroups root={frame.root} groups={props.groups} first />
+      <TurnPages root={frame.root} turn={turn} many="tiles" />
     </Document>
   );
 }
 
+/** `Cone 6, satin`. */
+export function coneTitle(cone: Cone, surface: string | null): string {
+  return surface ? `Cone ${cone}, ${surface}` : `Cone ${cone}`;
+}
+
+/** `48 satin tiles fired to cone 6, …` */
+export function coneSentence(cone: Cone, surface: string | null, tiles: number): string {
+  const kind = surface ? `${surface} tile` : "tile";
+  return `${count(tiles, kind)} fired to cone ${cone}, by the witness cone on ${tiles === 1 ? "its" : "their"} own shelf where one was set.`;
+}
+
 function SurfaceLinks(props: {
   readonly root: string;
-  readonly cone: CatalogueCone;
+  readonly cone: ConeWays;
   readonly surface: string | null;
 }): VNode {
   const { root, cone, surface } = props;
@@ -58,7 +87,7 @@ function SurfaceLinks(props: {
       <ul>
         <li>
           <a href={root + cone.url} {...(surface === null && { "aria-current": "page" as const })}>
-            any <small>{cone.tiles.length}</small>
+            any <small>{cone.tiles}</small>
           </a>
         </li>
         {cone.surfaces.map((way) => (
@@ -67,7 +96,7 @@ function SurfaceLinks(props: {
               href={root + way.url}
               {...(surface === way.surface && { "aria-current": "page" as const })}
             >
-              {way.surface} <small>{way.tiles.length}</small>
+              {way.surface} <small>{way.tiles}</small>
             </a>
           </li>
         ))}

@@ -8,32 +8,31 @@ import { FiringFigure } from "../charts/firing-figure.tsx";
 import { LoadFumes } from "../mixing/minding.tsx";
 import { type ControlWithTwins, Twins } from "../parts/control-twins.tsx";
 import { Document } from "../parts/document.tsx";
-import type { TileEntry } from "../parts/entry.ts";
 import { HeatFacts, LogRead, Programme, Witnesses } from "../parts/firing-facts.tsx";
 import { Readings, StoryLede } from "../parts/firing-story.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { KilnCare, RakuCare } from "../parts/kiln-care.tsx";
 import { Quotation } from "../parts/notes.tsx";
-import { Wall } from "../parts/wall.tsx";
-import { capital, listed } from "../words/english/numbers.ts";
+import type { Turn } from "../parts/turn.ts";
+import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
+import { count } from "../words/english/numbers.ts";
 import { loadSentence } from "../words/firing/load.ts";
 import { storyHeading } from "../words/firing/story.ts";
-import { shelfWords } from "../words/tile/steps.ts";
+import { type MorePageProps, TileGroups } from "./more-page.tsx";
 
 export interface FiringPageProps {
   readonly frame: Frame;
   readonly firing: CatalogueFiring;
   readonly unit: TemperatureUnit;
-  readonly shelves: readonly {
-    readonly shelf: string | null;
-    readonly tiles: readonly TileEntry[];
-    /** Codes of those that were fired again since, which their photographs show. */
-    readonly since: readonly string[];
-  }[];
+  /** The first of its tiles by their shelves, and how the list goes on. */
+  readonly groups: MorePageProps["groups"];
+  readonly turn: Turn;
   /** What the glazes of the load give off in the kiln. */
   readonly fumes: readonly LoadFume[];
   /** The control tiles that had a twin in this load, each with that twin and its neighbours. */
   readonly controls: readonly ControlWithTwins[];
+  /** How many more control tiles had one. */
+  readonly otherControls: number;
 }
 
 export function FiringPage(props: FiringPageProps): VNode {
@@ -98,7 +97,7 @@ function SideBySide({ firing: { story } }: { readonly firing: CatalogueFiring })
   );
 }
 
-function Controls({ frame, firing, controls }: FiringPageProps): VNode {
+function Controls({ frame, firing, controls, otherControls }: FiringPageProps): VNode {
   return (
     <>
       {controls.map(({ control, twins, unknown, trust }) => (
@@ -120,26 +119,23 @@ function Controls({ frame, firing, controls }: FiringPageProps): VNode {
           />
         </section>
       ))}
+      {otherControls > 0 && (
+        <p class="quiet measure">
+          Twins of {count(otherControls, "other control tile")} were in it too; they are among its
+          tiles.
+        </p>
+      )}
     </>
   );
 }
 
-function Shelves({ frame, shelves }: FiringPageProps): VNode {
+function Shelves({ frame: { root }, groups, turn }: FiringPageProps): VNode {
   return (
     <>
-      {shelves.length === 0 && <p class="empty">No tile in this catalogue was in it.</p>}
-      {shelves.map(({ shelf, tiles, since }) => (
-        <section>
-          <h2>{shelf === null ? "Shelf not recorded" : capital(shelfWords(shelf))}</h2>
-          <Wall root={frame.root} tiles={tiles} />
-          {since.length > 0 && (
-            <p class="measure quiet">
-              {listed(since)} {since.length === 1 ? "was" : "were"} fired again since: the
-              photograph shows what came of that.
-            </p>
-          )}
-        </section>
-      ))}
+      {turn.total === 0 && <p class="empty">No tile in this catalogue was in it.</p>}
+      <PartLine root={root} turn={turn} many="tiles" wall={null} />
+      <TileGroups root={root} groups={groups} />
+      <TurnPages root={root} turn={turn} many="tiles" />
     </>
   );
 }

@@ -1,7 +1,7 @@
 /** A glaze: what it is, how it looks alone, over and under others, and what it is made of. */
 import type { VNode } from "preact";
 import type { ColourTrust } from "../../src/catalogue/colours/trust.ts";
-import type { CatalogueGlaze, GlazePair } from "../../src/catalogue/glazes.ts";
+import type { GlazePair, GlazeTold } from "../../src/catalogue/glazes.ts";
 import type { Link } from "../../src/catalogue/link.ts";
 import type { Company } from "../../src/catalogue/mixing/companies.ts";
 import { formatConeRange } from "../../src/terms/cones.ts";
@@ -12,22 +12,43 @@ import { WeighingSheet } from "../mixing/weighing-sheet.tsx";
 import { Chemistry } from "../parts/chemistry.tsx";
 import { Definitions } from "../parts/definitions.tsx";
 import { Document } from "../parts/document.tsx";
-import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
 import { ColoursAlone } from "../parts/glaze-colours.tsx";
 import { LeachTests } from "../parts/leach-tests.tsx";
 import { Cautions, Quotation } from "../parts/notes.tsx";
 import { Recipe } from "../parts/recipe.tsx";
-import { Wall } from "../parts/wall.tsx";
-import { count } from "../words/english/numbers.ts";
+import type { Turn } from "../parts/turn.ts";
+import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
+import { count, grouped } from "../words/english/numbers.ts";
 import { glazeSentence, labelSentence } from "../words/glaze/glaze.ts";
+import { type MorePageProps, TileGroups } from "./more-page.tsx";
+
+/** The headings of its tiles. */
+export const [onlyGlaze, withOthers] = ["The only glaze", "With other glazes"];
+
+/** A glaze without its lists of tiles, and with as many pairs as its page names. */
+export interface GlazeOnItsPage extends GlazeTold {
+  readonly tiles: number;
+  readonly over: Pairings;
+  readonly under: Pairings;
+}
+
+/** Glazes that one was tried with. */
+export interface Pairings {
+  readonly named: readonly GlazePair[];
+  /** How many there are. */
+  readonly of: number;
+  /** The list of all, where they are not all named. */
+  readonly url: string;
+}
 
 export interface GlazePageProps {
   readonly frame: Frame;
-  readonly glaze: CatalogueGlaze;
-  /** The tiles on which it is alone, and the others that it is on. */
-  readonly alone: readonly TileEntry[];
-  readonly others: readonly TileEntry[];
+  readonly glaze: GlazeOnItsPage;
+  /** The first tiles on which it is alone, the first of the others, and how the list goes on. */
+  readonly groups: MorePageProps["groups"];
+  readonly turn: Turn;
+  readonly wall: string | null;
   readonly trust: ColourTrust | null;
   /** The maps that it stands on. */
   readonly maps: readonly Link[];
@@ -36,7 +57,8 @@ export interface GlazePageProps {
 }
 
 export function GlazePage(props: GlazePageProps): VNode {
-  const { frame, glaze, alone, others } = props;
+  const { frame, glaze, turn } = props;
+  const part = (heading: string) => props.groups.filter(({ title }) => title === heading);
   const sentence = glazeSentence(glaze);
   return (
     <Document
@@ -52,13 +74,15 @@ export function GlazePage(props: GlazePageProps): VNode {
         <p class="lede">{sentence}</p>
       </header>
       <LoudHazards root={frame.root} hazards={glaze.hazards} />
-      <TilesAlone root={frame.root} name={glaze.name} tiles={alone} others={others.length} />
+      <PartLine root={frame.root} turn={turn} many="tiles" wall={props.wall} />
+      <TilesAlone root={frame.root} glaze={glaze} alone={part(onlyGlaze)} />
       <ColoursAlone root={frame.root} glaze={glaze} trust={props.trust} />
       <div class="columns">
-        <Pairs root={frame.root} title={`${glaze.name} over`} pairs={glaze.over} />
-        <Pairs root={frame.root} title={`${glaze.name} under`} pairs={glaze.under} />
+        <Pairs root={frame.root} title={`${glaze.name} over`} pairings={glaze.over} />
+        <Pairs root={frame.root} title={`${glaze.name} under`} pairings={glaze.under} />
       </div>
-      {others.length > 0 && <Wall root={frame.root} tiles={others} />}
+      <TileGroups root={frame.root} groups={part(withOthers)} />
+      <TurnPages root={frame.root} turn={turn} many="tiles" />
       <div class="columns">
         <div>
           <Facts {...props} />
@@ -97,7 +121,7 @@ function Facts({ glaze }: GlazePageProps): VNode {
         ["Tone", glaze.tone],
         ["The label says", labelSentence(glaze)],
         ["In the studio", glaze.stocked ? "stocked" : "no longer stocked"],
-        ["Tiles", count(glaze.tiles.length, "tile")],
+        ["Tiles", count(glaze.tiles, "tile")],
       ]}
     />
   );
@@ -125,14 +149,15 @@ function SeeAlso({ frame, glaze, maps }: GlazePageProps): VNode | null {
 function Pairs(props: {
   readonly root: string;
   readonly title: string;
-  readonly pairs: readonly GlazePair[];
+  readonly pairings: Pairings;
 }): VNode | null {
-  if (props.pairs.length === 0) return null;
+  const { named, of, url } = props.pairings;
+  if (named.length === 0) return null;
   return (
     <section class="pairs">
       <h2>{props.title}</h2>
       <ul class="names-list">
-        {props.pairs.map(({ glaze, pair, tiles }) => (
+        {named.map(({ glaze, pair, tiles }) => (
           <li>
             <a href={props.root + pair}>
               {glaze.name} <small>{tiles}</small>
@@ -140,21 +165,27 @@ function Pairs(props: {
           </li>
         ))}
       </ul>
+      {named.length < of && (
+        <p class="quiet">
+          The {grouped(named.length)} with most tiles, of {grouped(of)}:{" "}
+          <a href={props.root + url}>all of them</a>
+        </p>
+      )}
     </section>
   );
 }
 
 function TilesAlone(props: {
   readonly root: string;
-  readonly name: string;
-  readonly tiles: readonly TileEntry[];
-  readonly others: number;
+  readonly glaze: GlazeOnItsPage;
+  readonly alone: MorePageProps["groups"];
 }): VNode {
-  const { root, name, tiles, others } = props;
-  if (tiles.length > 0) return <Wall root={root} tiles={tiles} first />;
+  const { root, alone } = props;
+  const { name, tiles } = props.glaze;
+  if (alone.length > 0) return <TileGroups root={root} groups={alone} first />;
   return (
     <p class="empty">
-      {others > 0
+      {tiles > 0
         ? `No tile has ${name} by itself yet, which would show its own colour.`
         : `No tile has ${name} yet. A tile with it among its layers shows here.`}
     </p>

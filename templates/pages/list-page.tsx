@@ -2,6 +2,9 @@
 import type { VNode } from "preact";
 import { Document } from "../parts/document.tsx";
 import type { Frame, Section } from "../parts/frame.ts";
+import type { Turn } from "../parts/turn.ts";
+import { TurnPages } from "../parts/turn-pages.tsx";
+import { pageTitle } from "../words/english/turning.ts";
 
 export interface ListLine {
   readonly name: string;
@@ -19,30 +22,42 @@ export interface ListPageProps {
   readonly title: string;
   readonly sentence: string;
   readonly section?: Section | undefined;
-  readonly groups: readonly { readonly title: string; readonly lines: readonly ListLine[] }[];
+  /** What is listed: `glazes`. */
+  readonly many: string;
+  /** The lines of this page of the list. */
+  readonly groups: readonly { readonly title: string; readonly items: readonly ListLine[] }[];
+  readonly turn: Turn;
   /** What would fill the list, where it is empty. */
   readonly empty: string;
+  /** Another list that a reader of this one may be looking for. */
+  readonly seeAlso?: { readonly url: string; readonly words: string };
 }
 
 export function ListPage(props: ListPageProps): VNode {
-  const { frame, title, sentence, section, groups, empty } = props;
-  const filled = groups.filter((group) => group.lines.length > 0);
+  const { frame, sentence, section, many, groups, turn, empty } = props;
+  const title = pageTitle(props.title, turn.here, turn.pages);
   return (
     <Document frame={frame} title={title} summary={sentence} section={section} kind="entry">
       <header class="opening">
         <h1>{title}</h1>
-        <p class="lede">{filled.length > 0 ? sentence : empty}</p>
+        <p class="lede">{turn.total > 0 ? sentence : empty}</p>
+        {props.seeAlso && (
+          <p class="quiet">
+            <a href={frame.root + props.seeAlso.url}>{props.seeAlso.words}</a>
+          </p>
+        )}
       </header>
-      {filled.map((group) => (
+      {groups.map((group) => (
         <section>
           {group.title && <h2>{group.title}</h2>}
           <ul class="index">
-            {group.lines.map((line) => (
+            {group.items.map((line) => (
               <IndexLine root={frame.root} line={line} />
             ))}
           </ul>
         </section>
       ))}
+      <TurnPages root={frame.root} turn={turn} many={many} />
     </Document>
   );
 }

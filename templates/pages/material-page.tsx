@@ -10,21 +10,24 @@ import { Document } from "../parts/document.tsx";
 import { Formula } from "../parts/formula.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { Quotation } from "../parts/notes.tsx";
+import type { Turn } from "../parts/turn.ts";
+import { TurnPages } from "../parts/turn-pages.tsx";
 import { count } from "../words/english/numbers.ts";
 import { asAnalysed, asPrice } from "../words/mixing/chemistry.ts";
 import { originWords, sourceOfFigures, writeOverWords } from "../words/mixing/material.ts";
 
 export interface MaterialPageProps {
   readonly frame: Frame;
-  readonly material: CatalogueMaterial;
-  /** The glazes that hold it, each with what may never be left out. */
+  readonly material: Omit<CatalogueMaterial, "glazes" | "id">;
+  readonly sentence: string;
+  /** The first glazes that hold it, each with what may never be left out, and how the list goes on. */
   readonly glazes: readonly (Link & { readonly loud: string | null })[];
+  readonly turn: Turn;
 }
 
 export function MaterialPage(props: MaterialPageProps): VNode {
-  const { frame, material, glazes } = props;
+  const { frame, material, sentence, glazes, turn } = props;
   const { carried, formula, name, price } = material;
-  const sentence = `${originWords(material)}. In ${count(glazes.length, "glaze")} here.`;
   return (
     <Document frame={frame} title={name} summary={sentence} section="glazes" kind="entry">
       <header class="opening">
@@ -62,10 +65,16 @@ export function MaterialPage(props: MaterialPageProps): VNode {
               </li>
             ))}
           </ul>
+          <TurnPages root={frame.root} turn={turn} many="glazes" />
         </div>
       </div>
     </Document>
   );
+}
+
+/** Where it comes from, and how many glazes hold it. */
+export function materialSentence(material: CatalogueMaterial): string {
+  return `${originWords(material)}. In ${count(material.glazes.length, "glaze")} here.`;
 }
 
 /** Where carried figures come from, and how to have better ones. */

@@ -10,22 +10,30 @@ import { OverlapSection } from "../mixing/overlap.tsx";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
+import type { Turn } from "../parts/turn.ts";
+import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
 import { Wall } from "../parts/wall.tsx";
-import { count } from "../words/english/numbers.ts";
+import { partWords } from "../words/english/turning.ts";
+import { type MorePageProps, TileGroups } from "./more-page.tsx";
 
 export interface PairPageProps {
   readonly frame: Frame;
-  readonly pair: CataloguePair;
-  readonly tiles: readonly TileEntry[];
-  /** The same two the other way round; empty where nobody tried. */
-  readonly reverse: readonly TileEntry[];
+  readonly pair: Omit<CataloguePair, "tiles">;
+  readonly sentence: string;
+  /** The first of its tiles, and how the list goes on. */
+  readonly groups: MorePageProps["groups"];
+  readonly turn: Turn;
+  /** The same two the other way round: how many tiles, and the first of them. */
+  readonly reversed: { readonly tiles: number; readonly shown: readonly TileEntry[] };
   /** The two glazes themselves. */
-  readonly glazes: { readonly over: CatalogueGlaze; readonly under: CatalogueGlaze };
+  readonly glazes: { readonly over: GlazeInAPair; readonly under: GlazeInAPair };
 }
 
-export function PairPage({ frame, pair, tiles, reverse, glazes }: PairPageProps): VNode {
+export type GlazeInAPair = Pick<CatalogueGlaze, "chemistry" | "hazards" | "id" | "name" | "url">;
+
+export function PairPage(props: PairPageProps): VNode {
+  const { frame, pair, sentence, groups, turn, glazes } = props;
   const { over, under } = pair;
-  const sentence = `${count(tiles.length, "tile")} with ${over.name} directly over ${under.name}.`;
   return (
     <Document
       frame={frame}
@@ -44,29 +52,10 @@ export function PairPage({ frame, pair, tiles, reverse, glazes }: PairPageProps)
       {[glazes.over, glazes.under].map(({ name, hazards }) => (
         <LoudHazards root={frame.root} hazards={hazards} of={name} />
       ))}
-      <Wall root={frame.root} tiles={tiles} first />
-      <section>
-        <h2>The other way round</h2>
-        {reverse.length > 0 ? (
-          <>
-            <p class="measure">
-              {pair.reverse ? (
-                <a href={frame.root + pair.reverse}>
-                  {under.name} over {over.name}
-                </a>
-              ) : (
-                `${under.name} over ${over.name}`
-              )}
-              , for comparison.
-            </p>
-            <Wall root={frame.root} tiles={reverse} />
-          </>
-        ) : (
-          <p class="empty">
-            {under.name} over {over.name}: none tested yet.
-          </p>
-        )}
-      </section>
+      <PartLine root={frame.root} turn={turn} many="tiles" wall={null} />
+      <TileGroups root={frame.root} groups={groups} first />
+      <TurnPages root={frame.root} turn={turn} many="tiles" />
+      <OtherWayRound {...props} />
       <MindingLines
         root={frame.root}
         minding={mindingOfGlazes([glazes.over, glazes.under])}
@@ -78,6 +67,27 @@ export function PairPage({ frame, pair, tiles, reverse, glazes }: PairPageProps)
         laboratory: <a href={`${frame.root}care.html#food`}>care</a>.
       </p>
     </Document>
+  );
+}
+
+function OtherWayRound({ frame: { root }, pair, reversed }: PairPageProps): VNode {
+  const name = `${pair.under.name} over ${pair.over.name}`;
+  const { tiles, shown } = reversed;
+  const part = shown.length < tiles && `: ${partWords(shown.length, tiles)}`;
+  return (
+    <section>
+      <h2>The other way round</h2>
+      {shown.length > 0 ? (
+        <>
+          <p class="measure">
+            {pair.reverse ? <a href={root + pair.reverse}>{name}</a> : name}, for comparison{part}.
+          </p>
+          <Wall root={root} tiles={shown} />
+        </>
+      ) : (
+        <p class="empty">{name}: none tested yet.</p>
+      )}
+    </section>
   );
 }
 

@@ -7,13 +7,23 @@ import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
 import { Quotation } from "../parts/notes.tsx";
-import { Wall } from "../parts/wall.tsx";
+import type { Turn } from "../parts/turn.ts";
+import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
 import { count, formatDay } from "../words/english/numbers.ts";
+import { type MorePageProps, TileGroups } from "./more-page.tsx";
 
 export interface SetPageProps {
   readonly frame: Frame;
-  readonly set: CatalogueSet;
-  readonly tiles: readonly TileEntry[];
+  readonly set: {
+    readonly name: string;
+    readonly sentence: string;
+    readonly notes: string;
+    readonly teacher: string | null;
+  };
+  /** The first of its tiles, and how the list goes on. */
+  readonly groups: MorePageProps["groups"];
+  readonly turn: Turn;
+  readonly wall: string | null;
   readonly control: TileEntry | null;
   /** The blends that its tiles show, laid out on pages of their own. */
   readonly blends: readonly Link[];
@@ -21,33 +31,36 @@ export interface SetPageProps {
   readonly asked: readonly AskedTable[];
 }
 
-export function SetPage({ frame, set, tiles, control, blends, asked }: SetPageProps): VNode {
-  const sentence = setSentence(set);
+/** So many blends are named; a set of tests has one or two. */
+const blendsNamed = 12;
+
+export function SetPage(props: SetPageProps): VNode {
+  const { frame, set, turn, control, blends } = props;
+  const { sentence } = set;
   return (
     <Document frame={frame} title={set.name} summary={sentence} section="sets" kind="entry">
       <header class="opening">
         <h1>{set.name}</h1>
         <p class="lede">{sentence}</p>
       </header>
-      <Quotation notes={set.notes} by={set.teacher?.name} />
+      <Quotation notes={set.notes} by={set.teacher ?? undefined} />
       {control && (
         <p class="measure">
           A twin of <a href={frame.root + control.url}>{control.id}</a> ({control.names}) goes into
           every load: how it looks shows what the kiln did.
         </p>
       )}
-      {blends.map(({ name, url }) => (
+      {blends.slice(0, blendsNamed).map(({ name, url }) => (
         <p class="measure">
           Its blends are laid out in order, each with its formula:{" "}
           <a href={frame.root + url}>{name}</a>.
         </p>
       ))}
-      <AskedTables root={frame.root} tables={asked} />
-      {tiles.length > 0 ? (
-        <Wall root={frame.root} tiles={tiles} first />
-      ) : (
-        <p class="empty">No tile of this set is here yet.</p>
-      )}
+      <AskedTables root={frame.root} tables={props.asked} />
+      {turn.total === 0 && <p class="empty">No tile of this set is here yet.</p>}
+      <PartLine root={frame.root} turn={turn} many="tiles" wall={props.wall} />
+      <TileGroups root={frame.root} groups={props.groups} first />
+      <TurnPages root={frame.root} turn={turn} many="tiles" />
     </Document>
   );
 }

@@ -10,6 +10,7 @@ import { Outcome } from "../parts/outcome.tsx";
 import { Plates } from "../parts/plates.tsx";
 import { TileFiringWords } from "../parts/tile-firing.tsx";
 import { Strip } from "../parts/wall.tsx";
+import { partWords } from "../words/english/turning.ts";
 import { tileSentence } from "../words/tile/outcome.ts";
 import { AgainCard } from "./tile-again.tsx";
 import type { TilePageProps } from "./tile-props.ts";
@@ -38,10 +39,13 @@ export function TilePage(props: TilePageProps): VNode {
       </article>
       <Neighbours {...props} />
       <OneChange own={ownOf(props)} groups={props.oneChange} />
-      {props.related.map(({ title: heading, tiles }) => (
+      {props.related.map(({ title: heading, url, of, tiles }) => (
         <section class="related">
-          <h2>{heading}</h2>
-          <Strip root={frame.root} tiles={tiles} />
+          <h2>
+            <a href={frame.root + url}>{heading}</a>{" "}
+            {tiles.length < of && partWords(tiles.length, of)}
+          </h2>
+          {tiles.length > 0 && <Strip root={frame.root} tiles={tiles} />}
         </section>
       ))}
     </Document>

@@ -21,7 +21,14 @@ export interface TilePageProps {
   /** Tiles with a result that are at most one change apart from this one, by what changed. */
   readonly oneChange: readonly ChangeGroup[];
   /** Tiles that a reader may want next, and what they have in common with this one. */
-  readonly related: readonly { readonly title: string; readonly tiles: readonly TileEntry[] }[];
+  readonly related: readonly {
+    readonly title: string;
+    /** The page that has all of them. */
+    readonly url: string;
+    /** How many those are. */
+    readonly of: number;
+    readonly tiles: readonly TileEntry[];
+  }[];
   /** The programmes of its firings, as far as they were written down. */
   readonly programmes: readonly { readonly firing: string; readonly words: string }[];
   /** How the same coat stack came out elsewhere, in a sentence; null where it is the only one. */

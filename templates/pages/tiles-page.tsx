@@ -1,11 +1,12 @@
 /** A page of tiles that have something in common: a clay, a maker, a surface, two glazes. */
-import type { ComponentChildren, VNode } from "preact";
+import type { VNode } from "preact";
 import { type Definition, Definitions } from "../parts/definitions.tsx";
 import { Document } from "../parts/document.tsx";
-import type { TileEntry } from "../parts/entry.ts";
 import type { Frame, Section } from "../parts/frame.ts";
 import { Quotation } from "../parts/notes.tsx";
-import { Wall } from "../parts/wall.tsx";
+import type { Turn } from "../parts/turn.ts";
+import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
+import { type MorePageProps, TileGroups } from "./more-page.tsx";
 
 export interface TilesPageProps {
   readonly frame: Frame;
@@ -14,16 +15,16 @@ export interface TilesPageProps {
   readonly section?: Section | undefined;
   readonly facts?: readonly Definition[];
   readonly notes?: string;
-  readonly groups: readonly { readonly title: string; readonly tiles: readonly TileEntry[] }[];
+  /** The first tiles of them, and how the list goes on. */
+  readonly groups: MorePageProps["groups"];
+  readonly turn: Turn;
+  readonly wall: string | null;
   /** What would fill the page, where it is empty. */
   readonly empty: string;
-  /** Where else to go, and what to take care of. */
-  readonly children?: ComponentChildren;
 }
 
 export function TilesPage(props: TilesPageProps): VNode {
-  const { frame, title, sentence, section, facts = [], notes = "", groups, empty } = props;
-  const filled = groups.filter((group) => group.tiles.length > 0);
+  const { frame, title, sentence, section, facts = [], notes = "", groups, turn, empty } = props;
   return (
     <Document frame={frame} title={title} summary={sentence} section={section} kind="entry">
       <header class="opening">
@@ -32,14 +33,10 @@ export function TilesPage(props: TilesPageProps): VNode {
       </header>
       <Definitions of={facts} />
       <Quotation notes={notes} />
-      {props.children}
-      {filled.length === 0 && <p class="empty">{empty}</p>}
-      {filled.map((group, i) => (
-        <section>
-          {group.title && <h2>{group.title}</h2>}
-          <Wall root={frame.root} tiles={group.tiles} first={i === 0} />
-        </section>
-      ))}
+      {turn.total === 0 && <p class="empty">{empty}</p>}
+      <PartLine root={frame.root} turn={turn} many="tiles" wall={props.wall} />
+      <TileGroups root={frame.root} groups={groups} first />
+      <TurnPages root={frame.root} turn={turn} many="tiles" />
     </Document>
   );
 }

@@ -2,34 +2,39 @@
 import type { VNode } from "preact";
 import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";
+import type { Turn } from "../parts/turn.ts";
+import { TurnPages } from "../parts/turn-pages.tsx";
+import { pageTitle } from "../words/english/turning.ts";
 import type { WaitingRecord } from "../words/site/waiting.ts";
 import { hiddenFault, nameWaiting, reasonToWait, waitingSentence } from "../words/site/waiting.ts";
 
 export interface WaitingPageProps {
   readonly frame: Frame;
-  readonly waiting: readonly WaitingRecord[];
+  /** The records of this page of the list. */
+  readonly groups: readonly { readonly title: string; readonly items: readonly WaitingRecord[] }[];
+  readonly turn: Turn;
 }
 
-export function WaitingPage({ frame, waiting }: WaitingPageProps): VNode {
-  const them = waiting.length === 1 ? "it" : "them";
-  const faulty = waiting.filter(({ faults }) => faults.length > 0);
-  const resting = waiting.filter(({ faults }) => faults.length === 0);
+export function WaitingPage({ frame, groups, turn }: WaitingPageProps): VNode {
+  const them = turn.total === 1 ? "it" : "them";
   return (
     <Document
       frame={frame}
-      title="Waiting to be mended"
-      summary={`${waitingSentence(waiting.length)} No page shows ${them} until then.`}
+      title={pageTitle("Waiting to be mended", turn.here, turn.pages)}
+      summary={`${waitingSentence(turn.total)} No page shows ${them} until then.`}
       kind="entry waiting"
     >
       <header class="opening">
-        <h1>{waitingSentence(waiting.length)}</h1>
+        <h1>{waitingSentence(turn.total)}</h1>
         <p class="lede">
           Until then no page of this catalogue shows {them}, and no list, no count and no sentence
           here rests on {them}.
         </p>
       </header>
-      <WaitingList title="Mend these" records={faulty} />
-      <WaitingList title="These come back by themselves" records={resting} />
+      {groups.map(({ title, items }) => (
+        <WaitingList title={title} records={items} />
+      ))}
+      <TurnPages root={frame.root} turn={turn} many="records" />
     </Document>
   );
 }
@@ -37,8 +42,7 @@ export function WaitingPage({ frame, waiting }: WaitingPageProps): VNode {
 function WaitingList(props: {
   readonly title: string;
   readonly records: readonly WaitingRecord[];
-}): VNode | null {
-  if (props.records.length === 0) return null;
+}): VNode {
   return (
     <section>
       <h2>{props.title}</h2>

@@ -3,8 +3,11 @@ import type { VNode } from "preact";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
-import { Wall } from "../parts/wall.tsx";
-import { count } from "../words/english/numbers.ts";
+import type { Turn } from "../parts/turn.ts";
+import { TurnPages } from "../parts/turn-pages.tsx";
+import { Wall, type WallCut } from "../parts/wall.tsx";
+import { count, grouped } from "../words/english/numbers.ts";
+import { pageTitle } from "../words/english/turning.ts";
 import { waitingSentence } from "../words/site/waiting.ts";
 
 /** A way in: a name, where it leads, how many tiles are there. */
@@ -20,21 +23,30 @@ export interface WallPageProps {
   readonly total: number;
   /** The tiles of this page of the wall. */
   readonly tiles: readonly TileEntry[];
+  /** Null on the further pages of the wall. */
+  readonly ways: WaysIn | null;
+  readonly turn: Turn;
+  /** How many tiles the first page of the wall has, and how many each of the others. */
+  readonly cut: WallCut;
+}
+
+/** Where to look for a tile that one does not know yet. */
+export interface WaysIn {
   readonly cones: readonly WayIn[];
   readonly surfaces: readonly WayIn[];
+  /** Those on most tiles. */
   readonly glazes: readonly WayIn[];
-  /** This page of the wall and the others: a wall of many thousand is cut into several. */
-  readonly pages: readonly string[];
-  readonly here: number;
+  /** How many glazes the list of all of them has; null where all that are on tiles are named here. */
+  readonly allGlazes: number | null;
 }
 
 export function WallPage(props: WallPageProps): VNode {
-  const { frame, total, tiles, pages, here } = props;
+  const { frame, total, tiles, ways, turn } = props;
   const sentence = `${count(total, "glaze test")}: what went on each tile, in which order, how it was fired, and what came out.`;
   return (
     <Document
       frame={frame}
-      title={here === 0 ? frame.studio : `Tiles, page ${here + 1}`}
+      title={turn.here === 0 ? frame.studio : pageTitle("Tiles", turn.here, turn.pages)}
       summary={`${frame.studio}: ${sentence}`}
       section="wall"
       kind="home"
@@ -42,11 +54,13 @@ export function WallPage(props: WallPageProps): VNode {
     >
       <header class="opening">
         <h1>
-          {total > 0
-            ? sentence
-            : "No tiles yet. The first record in tiles/ is the first on this wall."}
+          {total === 0
+            ? "No tiles yet. The first record in tiles/ is the first on this wall."
+            : turn.here === 0
+              ? sentence
+              : pageTitle("Tiles", turn.here, turn.pages)}
         </h1>
-        {frame.waiting && here === 0 && (
+        {frame.waiting && turn.here === 0 && (
           <p class="waiting-home" role="note">
             {waitingSentence(frame.waiting.records)}{" "}
             <a href={`${frame.root}waiting.html`}>Which, and what is wrong with them</a>
@@ -54,21 +68,22 @@ export function WallPage(props: WallPageProps): VNode {
         )}
       </header>
       <div id="finder" hidden data-root={frame.root} />
-      <WaysIn {...props} />
+      {ways && <WaysInLines root={frame.root} ways={ways} />}
       <div id="found" aria-live="polite" class="found" />
-      <Wall root={frame.root} tiles={tiles} first id="wall" />
-      {pages.length > 1 && <OtherPages root={frame.root} pages={pages} here={here} />}
+      <Wall root={frame.root} tiles={tiles} first id="wall" cut={props.cut} />
+      <TurnPages root={frame.root} turn={turn} many="tiles" />
     </Document>
   );
 }
 
 /** Without a script these lead everywhere; with one, the finder takes their place. */
-function WaysIn({ frame, cones, surfaces, glazes }: WallPageProps): VNode {
+function WaysInLines({ root, ways }: { readonly root: string; readonly ways: WaysIn }): VNode {
+  const { cones, surfaces, glazes, allGlazes } = ways;
   return (
     <nav id="ways-in" class="ways-in" aria-label="Ways in">
-      <WayLine root={frame.root} label="Cone" ways={cones} mono />
-      <WayLine root={frame.root} label="Surface" ways={surfaces} />
-      <WayLine root={frame.root} label="Glaze" ways={glazes} />
+      <WayLine root={root} label="Cone" ways={cones} mono />
+      <WayLine root={root} label="Surface" ways={surfaces} />
+      <WayLine root={root} label="Glaze" ways={glazes} all={allGlazes} />
     </nav>
   );
 }
@@ -78,9 +93,11 @@ interface WayLineProps {
   readonly label: string;
   readonly ways: readonly WayIn[];
   readonly mono?: boolean;
+  /** How many there are, where not all are named. */
+  readonly all?: number | null;
 }
 
-function WayLine({ root, label, ways, mono = false }: WayLineProps): VNode | null {
+function WayLine({ root, label, ways, mono = false, all = null }: WayLineProps): VNode | null {
   if (ways.length === 0) return null;
   return (
     <div class="way-line">
@@ -93,23 +110,12 @@ function WayLine({ root, label, ways, mono = false }: WayLineProps): VNode | nul
             </a>
           </li>
         ))}
+        {all !== null && (
+          <li>
+            <a href={`${root}glazes/index.html`}>all {grouped(all)} glazes</a>
+          </li>
+        )}
       </ul>
     </div>
-  );
-}
-
-function OtherPages(props: {
-  readonly root: string;
-  readonly pages: readonly string[];
-  readonly here: number;
-}): VNode {
-  return (
-    <nav class="pages" aria-label="Pages of the wall">
-      {props.pages.map((page, i) => (
-        <a href={props.root + page} {...(i === props.here && { "aria-current": "page" as const })}>
-          {i + 1}
-        </a>
-      ))}
-    </nav>
   );
 }

@@ -1,12 +1,12 @@
 /** A mixed glaze's chemistry, as it was worked out from its materials. */
 import type { VNode } from "preact";
-import type { CatalogueGlaze } from "../../src/catalogue/glazes.ts";
+import type { GlazeTold } from "../../src/catalogue/glazes.ts";
 import { presentOxides } from "../../src/terms/oxides.ts";
 import { asPerCent, formatMoles } from "../words/mixing/chemistry.ts";
 import { Definitions } from "./definitions.tsx";
 import { Formula } from "./formula.tsx";
 
-export function Chemistry({ glaze }: { readonly glaze: CatalogueGlaze }): VNode | null {
+export function Chemistry({ glaze }: { readonly glaze: GlazeTold }): VNode | null {
   const { chemistry, whyNoChemistry } = glaze;
   if (!chemistry)
     return whyNoChemistry ? (
@@ -53,7 +53,7 @@ export function Chemistry({ glaze }: { readonly glaze: CatalogueGlaze }): VNode 
   );
 }
 
-function Totals({ glaze: { chemistry } }: { readonly glaze: CatalogueGlaze }): VNode | null {
+function Totals({ glaze: { chemistry } }: { readonly glaze: GlazeTold }): VNode | null {
   if (!chemistry) return null;
   return (
     <Definitions

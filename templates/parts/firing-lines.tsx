@@ -1,14 +1,31 @@
 /** Firings as a list, a line each: the curve, what was aimed at and seen, and how it went. */
 import type { VNode } from "preact";
 import type { CatalogueFiring } from "../../src/catalogue/kilns/firings.ts";
+import type { Curve } from "../../src/firing/curve.ts";
 import { CurveGlyph } from "../charts/small-curve.tsx";
-import { capital, formatDay } from "../words/english/numbers.ts";
-import { storyHeading, witnessSummary } from "../words/firing/story.ts";
+import { formatDay } from "../words/english/numbers.ts";
 import { firingName } from "../words/tile/steps.ts";
+
+/** A firing as a line tells of it. */
+export interface FiringLineProps {
+  readonly id: string;
+  readonly url: string;
+  readonly on: string | null;
+  readonly kind: CatalogueFiring["kind"];
+  readonly kiln: string | null;
+  readonly cone: CatalogueFiring["cone"];
+  readonly curve: Curve | null;
+  /** Whether the curve is one that was recorded, and not only meant. */
+  readonly logged: boolean;
+  /** What its witness cones said, and how it went. */
+  readonly witnesses: string;
+  readonly heading: string;
+  readonly differs: boolean;
+}
 
 export function FiringLines(props: {
   readonly root: string;
-  readonly firings: readonly CatalogueFiring[];
+  readonly firings: readonly FiringLineProps[];
   /** Left out where every line would name the same one. */
   readonly withKiln: boolean;
 }): VNode {
@@ -25,17 +42,16 @@ export function FiringLines(props: {
 
 function FiringLine(props: {
   readonly root: string;
-  readonly firing: CatalogueFiring;
+  readonly firing: FiringLineProps;
   readonly withKiln: boolean;
 }): VNode {
   const { root, firing, withKiln } = props;
-  const { on, kind, cone, story } = firing;
-  const curve = firing.log?.curve ?? firing.programme?.curve;
+  const { on, kind, cone, curve } = firing;
   return (
-    <a href={root + firing.url} class={story.agreement === "differs" ? "differs" : undefined}>
+    <a href={root + firing.url} class={firing.differs ? "differs" : undefined}>
       <span class="glyph">
         {curve && curve.length > 1 && (
-          <CurveGlyph curve={curve} kind={firing.log ? "told" : "meant"} />
+          <CurveGlyph curve={curve} kind={firing.logged ? "told" : "meant"} />
         )}
       </span>
       <span class="which">
@@ -43,15 +59,15 @@ function FiringLine(props: {
         <span class="quiet">{on ? formatDay(on) : "still to come"}</span>
       </span>
       <span class="told">
-        {withKiln && firing.kiln ? `${firingName(kind)}, ${firing.kiln.name}` : firingName(kind)}
+        {withKiln && firing.kiln ? `${firingName(kind)}, ${firing.kiln}` : firingName(kind)}
         {cone && (
           <>
             , aimed at cone <span class="cone-name">{cone}</span>
           </>
         )}
-        {on && `; ${witnessSummary(story)}`}
+        {on && `; ${firing.witnesses}`}
       </span>
-      <span class="how-it-went">{capital(storyHeading(firing))}</span>
+      <span class="how-it-went">{firing.heading}</span>
     </a>
   );
 }

@@ -40,9 +40,14 @@ export function ColoursAlone({ root, glaze, trust }: ColoursAloneProps): VNode {
           <ColoursTable root={root} name={name} onClays={onClays} varying={varying} />
           {colourFindings.length > 0 && (
             <ul class="colour-findings">
-              {colourFindings.map((finding) => (
+              {colourFindings.slice(0, findingsTold).map((finding) => (
                 <li>{findingSentence(finding, varying)}</li>
               ))}
+              {colourFindings.length > findingsTold && (
+                <li>
+                  {count(colourFindings.length - findingsTold, "other difference")} like these.
+                </li>
+              )}
             </ul>
           )}
           <p class="quiet measure">{trustSentence(trust)}</p>
@@ -51,6 +56,9 @@ export function ColoursAlone({ root, glaze, trust }: ColoursAloneProps): VNode {
     </section>
   );
 }
+
+/** So many differences are told, and so many clays shown. */
+const [findingsTold, claysShown] = [12, 12];
 
 interface ColoursTableProps {
   readonly root: string;
@@ -79,11 +87,17 @@ function ColoursTable(props: ColoursTableProps): VNode {
               ))}
             </tr>
           </thead>
-          {onClays.map((on) => (
+          {onClays.slice(0, claysShown).map((on) => (
             <ClayRows {...props} on={on} cones={cones} />
           ))}
         </table>
       </div>
+      {onClays.length > claysShown && (
+        <p class="quiet">
+          These are {claysShown} of {onClays.length} clays and fires; the tiles on the others are
+          among those with {name} alone.
+        </p>
+      )}
     </>
   );
 }

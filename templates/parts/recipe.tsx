@@ -1,6 +1,6 @@
 /** What a glaze is weighed or mixed out of. */
 import type { VNode } from "preact";
-import type { CatalogueGlaze } from "../../src/catalogue/glazes.ts";
+import type { GlazeTold } from "../../src/catalogue/glazes.ts";
 import type { Link } from "../../src/catalogue/link.ts";
 
 interface Portion {
@@ -13,7 +13,7 @@ export function Recipe({
   glaze: { ingredients, additions, blend, by, made },
 }: {
   readonly root: string;
-  readonly glaze: CatalogueGlaze;
+  readonly glaze: GlazeTold;
 }): VNode | null {
   const toPortion = ({ material, parts }: { material: string; parts: number }): Portion => ({
     id: material,

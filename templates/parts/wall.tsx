@@ -13,16 +13,25 @@ interface WallProps {
   /** True where the wall is the first thing on the page. */
   readonly first?: boolean;
   readonly id?: string;
+  /** For the finder, which loads cards from the wall's other pages. */
+  readonly cut?: WallCut;
+}
+
+/** How many tiles the first page of the wall has, and how many each of the others. */
+export interface WallCut {
+  readonly first: number;
+  readonly later: number;
 }
 
 /** How many photographs are asked for at once, before anybody scrolls. */
 const eager = 6;
 
-export function Wall({ root, tiles, first = false, id }: WallProps): VNode {
+export function Wall({ root, tiles, first = false, id, cut }: WallProps): VNode {
   return (
     <ol
       class="wall"
       {...(id !== undefined && { id })}
+      {...(cut && { "data-first": cut.first, "data-later": cut.later })}
       {...cards(tiles, (tile, i) => cardOf(tile, root, first && i < eager))}
     />
   );

@@ -10,6 +10,7 @@ import { differenceCiede2000 } from "../../src/colour/difference.ts";
 import { hexToLinear } from "../../src/colour/srgb.ts";
 import { fileAddress, siteTest } from "../support/browser.ts";
 import { demoSite } from "./built-sites.ts";
+import { codesOnTheWall } from "./whole-wall.ts";
 
 const site = demoSite();
 
@@ -44,7 +45,7 @@ async function nearestTo(lab: Lab, holds: (tile: Tile) => boolean = () => true) 
 }
 
 const lookOf = (hex: string) => linearToLab(hexToLinear(hex));
-const codesOn = (page: Page) => page.locator("#wall .code").allTextContents();
+const codesOn = codesOnTheWall;
 const found = (page: Page) => page.locator("#found p").first().textContent();
 const picker = (page: Page) => page.getByLabel("near", { exact: false }).and(page.locator("input"));
 const large = { viewport: { width: 1280, height: 900 } };

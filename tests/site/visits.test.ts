@@ -88,14 +88,23 @@ siteTest("what a page's policy forbids is seen by these tests", async ({ open, s
 siteTest("every tile is there without JavaScript, with its photograph", async ({ open, serve }) => {
   const root = await serve(demo.folder);
   const page = await open(root, { javaScriptEnabled: false });
-  const linked = await page
-    .locator("#wall a")
-    .evaluateAll((links) => links.map((link) => (link as HTMLAnchorElement).href));
+  const linked: string[] = [];
+  for (let pages = 1; ; pages += 1) {
+    const links = page.locator("#wall a");
+    linked.push(
+      ...(await links.evaluateAll((all) => all.map((a) => (a as HTMLAnchorElement).href))),
+    );
+    const next = page.locator('nav.pages [rel="next"]');
+    if ((await next.count()) === 0) break;
+    await next.click();
+    await page.waitForURL(`${root}wall-${pages + 1}.html`);
+  }
   const tiles = JSON.parse(await readFile(join(demo.folder, "data/tiles.json"), "utf8")) as {
     readonly url: string;
   }[];
   expect(tiles.length).toBeGreaterThan(100);
   expect(linked.sort()).toEqual(tiles.map(({ url }) => root + url).sort());
+  await page.goto(`${root}wall-2.html`);
   await page.locator("#wall a", { hasText: "EV-101" }).click();
   await page.waitForURL(`${root}tiles/ev-101.html`);
   expect(await page.locator("#code").textContent()).toBe("EV-101");

@@ -5,6 +5,7 @@ import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { fileAddress, siteTest } from "../support/browser.ts";
 import { demoSite } from "./built-sites.ts";
+import { codesOnTheWall } from "./whole-wall.ts";
 
 const site = demoSite();
 
@@ -23,17 +24,7 @@ async function tilesWhere(holds: (tile: Tile) => boolean): Promise<string[]> {
     .sort();
 }
 
-/** The codes on the wall; more of them come as somebody scrolls. */
-async function codesOn(page: Page): Promise<string[]> {
-  for (let height = 0; ; ) {
-    await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
-    await page.waitForTimeout(50);
-    const now = await page.evaluate(() => document.body.scrollHeight);
-    if (now === height) break;
-    height = now;
-  }
-  return (await page.locator("#wall .code").allTextContents()).sort();
-}
+const codesOn = async (page: Page) => (await codesOnTheWall(page)).sort();
 
 const found = (page: Page) => page.locator("#found p").first().textContent();
 
@@ -158,5 +149,40 @@ siteTest(
     await page.getByRole("button", { name: `Show ${expected.length} tiles` }).click();
     expect(await page.getByRole("dialog").isVisible()).toBe(false);
     expect(await codesOn(page)).toEqual(expected);
+  },
+);
+
+siteTest(
+  "a further page of the wall shows its own tiles, and finds among all of them",
+  async ({ open, serve }) => {
+    const root = await serve(site.folder, "/studio/tests/");
+    const page = await open(`${root}wall-2.html`, large);
+    const all = await tilesWhere(() => true);
+    expect(await found(page)).toBe(`All ${all.length} tiles`);
+    const own = await codesOn(page);
+    expect(own.length).toBeLessThan(60);
+    expect(await page.locator("nav.pages [aria-current]").textContent()).toBe("2");
+    await choose(page, "cone", "cone 6 ·");
+    expect(page.url()).toBe(`${root}wall-2.html?cone=6`);
+    expect(await page.locator("nav.pages").isVisible()).toBe(false);
+    expect(await codesOn(page)).toEqual(await tilesWhere(({ cone }) => cone === "6"));
+    await page.goBack();
+    expect(await codesOn(page)).toEqual(own);
+    expect(await page.locator("nav.pages").isVisible()).toBe(true);
+  },
+);
+
+siteTest(
+  "a card of another page has its drawing and what came out once it is in sight",
+  async ({ open, serve }) => {
+    const root = await serve(site.folder, "/studio/tests/");
+    const page = await open(root, large);
+    const home = await codesOn(page);
+    await page.goto(`${root}?surface=dry`);
+    const [code = ""] = await codesOn(page);
+    expect(home).not.toContain(code);
+    const card = page.locator("#wall li", { hasText: code });
+    await expect.poll(() => card.locator("svg.layers").count()).toBe(1);
+    expect(await card.locator(".came").textContent()).toContain("dry");
   },
 );

@@ -23,8 +23,9 @@ export interface Places {
   readonly finder: HTMLElement;
   readonly found: HTMLElement;
   readonly wall: HTMLElement;
-  readonly waysIn: HTMLElement;
-  /** What else stands on the page only where no script runs. */
+  /** On the first page of the wall. */
+  readonly waysIn: HTMLElement | null;
+  /** The ways to the other pages of the wall, while nothing is chosen. */
   readonly pages: HTMLElement | null;
 }
 
@@ -70,11 +71,10 @@ export class Finder {
 
   /** Takes the place of the ways in, and shows the view of the address. */
   start(): void {
-    const { finder, waysIn, pages } = this.places;
+    const { finder, waysIn } = this.places;
     finder.append(this.box.form, ...this.sheet.nodes);
     finder.hidden = false;
-    waysIn.hidden = true;
-    if (pages) pages.hidden = true;
+    if (waysIn) waysIn.hidden = true;
     addEventListener("popstate", () => void this.take(this.viewOfAddress()));
     void this.take(this.view);
   }
@@ -118,9 +118,18 @@ export class Finder {
     this.places.found.append(loosenings(this.view, this.facets, found, loosen));
   }
 
-  /** Puts the tiles on the wall, the nearest first where a colour was asked for. */
+  /**
+   * Puts the tiles on the wall, the nearest first where a colour was asked for. While nothing is
+   * chosen the page shows what it holds, and leads to the wall's other pages.
+   */
   private showTiles(tiles: Uint32Array): void {
     const { asked, facets, wall } = this;
+    const isAll = formatView(this.view, facets) === "";
+    if (this.places.pages) this.places.pages.hidden = !isAll;
+    if (isAll) {
+      wall.showOwn();
+      return;
+    }
     if (!asked) {
       wall.show(tiles);
       return;

@@ -2,59 +2,95 @@
 import type { Facets } from "../../publish/facets-file.ts";
 import { element } from "../parts/element.ts";
 import { rememberWalk } from "../parts/walk.ts";
+import { makeCompleter } from "./complete.ts";
 import type { Captions } from "./near.ts";
 
-/** How many tiles are put on the wall at once; the others follow as a reader scrolls. */
-const batch = 300;
+/** How many tiles are put on the wall at once; a button puts more. */
+const batch = 48;
 
 export interface WallOfTiles {
   readonly show: (tiles: Uint32Array, captions?: Captions) => void;
+  /** Shows the tiles that the page came with. */
+  readonly showOwn: () => void;
 }
 
 /** The tiles that the page already holds are used as they are; others are made from the file. */
 export function takeWall(wall: HTMLElement, facets: Facets, root: string): WallOfTiles {
-  const onPage = new Map<string, Element>();
-  for (const item of wall.children) {
-    onPage.set(item.querySelector(".code")?.textContent ?? "", item);
-  }
-  const itemOf = (tile: number): Element => {
-    const code = facets.codes[tile] ?? "";
-    const item = onPage.get(code) ?? makeItem(facets, tile, root);
-    onPage.set(code, item);
-    return item;
-  };
-  const end = element("li", { class: "end", "aria-hidden": "true" });
+  const own = [...wall.children];
+  const items = makeItems(own, facets, root);
+  const more = makeMore(() => put());
+  wall.after(more.node);
   let shown: Uint32Array = new Uint32Array();
   let captions: Captions | undefined;
   let placed = 0;
-  const more = () => {
-    const items = Array.from(shown.slice(placed, placed + batch), (tile, i) => {
-      const item = itemOf(tile);
+  const put = () => {
+    const next = Array.from(shown.slice(placed, placed + batch), (tile, i) => {
+      const item = items(tile);
       caption(item, captions?.at(placed + i));
       return [...lineBefore(captions?.lines.get(placed + i)), item];
     });
-    placed += items.length;
-    end.before(...items.flat());
-    if (placed === shown.length) end.remove();
+    placed += next.length;
+    wall.append(...next.flat());
+    more.tell(placed, shown.length);
   };
-  new IntersectionObserver((entries) => {
-    if (entries.some((entry) => entry.isIntersecting)) more();
-  }).observe(end);
-  wall.addEventListener("click", (event) => {
-    const code = (event.target as Element).closest("a")?.querySelector(".code")?.textContent;
-    const opened = facets.urls[facets.codes.indexOf(code ?? "")];
-    const urls = Array.from(shown, (tile) => facets.urls[tile] ?? "");
-    if (opened !== undefined) rememberWalk(urls, opened);
-  });
+  const all = Uint32Array.from(facets.codes, (_, tile) => tile);
+  wall.addEventListener("click", (event) => rememberOpened(event, facets, shown));
   return {
     show: (tiles, said) => {
       shown = tiles;
       captions = said;
       placed = 0;
-      wall.replaceChildren(end);
-      more();
+      wall.replaceChildren();
+      put();
+    },
+    showOwn: () => {
+      shown = all;
+      for (const item of own) caption(item, undefined);
+      wall.replaceChildren(...own);
+      more.tell(0, 0);
     },
   };
+}
+
+/** Gives the item of a tile: the page's own, or one that is made the first time it is shown. */
+function makeItems(
+  own: readonly Element[],
+  facets: Facets,
+  root: string,
+): (tile: number) => Element {
+  const known = new Map(own.map((item) => [item.querySelector(".code")?.textContent ?? "", item]));
+  const complete = makeCompleter(root);
+  return (tile) => {
+    const code = facets.codes[tile] ?? "";
+    const item = known.get(code) ?? complete(makeItem(facets, tile, root), tile, code);
+    known.set(code, item);
+    return item;
+  };
+}
+
+/** A button below the wall, which says how many tiles it puts. */
+function makeMore(put: () => void) {
+  const told = element("span", {});
+  const button = element("button", { type: "button" });
+  const node = element("p", { class: "more" }, told, button);
+  node.hidden = true;
+  button.addEventListener("click", put);
+  const tell = (placed: number, all: number) => {
+    node.hidden = placed >= all;
+    told.textContent = `${placed} of ${all} tiles. `;
+    button.textContent = `Show ${Math.min(batch, all - placed)} more`;
+  };
+  return { node, tell };
+}
+
+function rememberOpened(event: Event, { codes, urls }: Facets, shown: Uint32Array): void {
+  const code = (event.target as Element).closest("a")?.querySelector(".code")?.textContent;
+  const opened = urls[codes.indexOf(code ?? "")];
+  if (opened === undefined) return;
+  rememberWalk(
+    Array.from(shown, (tile) => urls[tile] ?? ""),
+    opened,
+  );
 }
 
 function lineBefore(words: string | undefined): readonly HTMLElement[] {

@@ -55,6 +55,9 @@ export const lightnessBands: readonly number[] = [80, 60, 40, 20, 0];
 /** What a cell has room for: with more, tiles from all through its hues stand for the others. */
 export const tilesInACell = 15;
 
+/** What the whole plate has room for, however many of its cells are full. */
+export const tilesOnThePlate = 220;
+
 /** A large colour of a tile, under one of the names that it is found by. */
 interface PlacedColour extends PlateTile {
   readonly lab: Lab;
@@ -70,8 +73,10 @@ export function layPlate(tiles: readonly PlatedTile[]): ColourPlate {
     groupBy(placed, ({ name }) => name).map((group) => [group[0].name, group]),
   );
   const measured = tiles.filter(({ largeColours }) => largeColours.length > 0).length;
+  const laid = rows.map((names) => layRow(names, counted)).filter(({ names }) => names.length > 0);
+  const most = mostInACell(laid.flatMap(({ cells }) => cells));
   return {
-    rows: rows.map((names) => layRow(names, counted)).filter(({ names }) => names.length > 0),
+    rows: laid.map((row) => ({ ...row, cells: row.cells.map((cell) => pickFrom(cell, most)) })),
     absent: rows.flat().filter((name) => !counted.has(name)),
     measured,
     unmeasured: tiles.length - measured,
@@ -85,6 +90,18 @@ function placeColours({ id, largeColours }: PlatedTile): readonly PlacedColour[]
   for (const { hex, lab, families: names } of largeColours)
     for (const name of names) if (!byName.has(name)) byName.set(name, { id, name, hex, lab });
   return [...byName.values()];
+}
+
+/** As many as the plate has room for where all its cells show as many. */
+function mostInACell(cells: readonly PlateCell[]): number {
+  const isRoomFor = (most: number) =>
+    cells.reduce((sum, { tiles }) => sum + Math.min(tiles, most), 0) <= tilesOnThePlate;
+  const most = Array.from({ length: tilesInACell }, (_, i) => tilesInACell - i).find(isRoomFor);
+  return most ?? 1;
+}
+
+function pickFrom(cell: PlateCell, most: number): PlateCell {
+  return { ...cell, shown: pickEvenly(cell.shown, most) };
 }
 
 function layRow(
@@ -120,7 +137,7 @@ export function bandOf({ lab }: { readonly lab: Lab }): number {
 function layCell(colours: readonly PlacedColour[]): PlateCell {
   return {
     tiles: colours.length,
-    shown: pickEvenly(colours, tilesInACell).map(({ id, name, hex }) => ({ id, name, hex })),
+    shown: colours.map(({ id, name, hex }) => ({ id, name, hex })),
     centre: meanColour(colours.map(({ lab }) => lab)),
   };
 }

@@ -7,7 +7,9 @@ import { glazePages } from "./glazes.ts";
 import { clayPages, makerPages, setPages, surfacePages } from "./groups.ts";
 import { standingPages, wallPages } from "./home.ts";
 import { kilnPages } from "./kilns.ts";
+import { materialPages } from "./materials.ts";
 import { blendPages, mapPages } from "./mixing.ts";
+import { pairPages } from "./pairs.ts";
 import { makeSite, type SitePlace } from "./site.ts";
 import { tilePages } from "./tiles.ts";
 
@@ -21,6 +23,8 @@ export function listPages(catalogue: Catalogue, place: SitePlace = wholeSite): r
     wallPages,
     tilePages,
     glazePages,
+    pairPages,
+    materialPages,
     colourPages,
     blendPages,
     mapPages,

@@ -1,20 +1,19 @@
 /** Pages of clays, sets, makers and surfaces. */
-import { ListPage, type ListPageProps } from "../../../templates/pages/list-page.tsx";
 import { SetPage, setSentence } from "../../../templates/pages/set-page.tsx";
-import { TilesPage } from "../../../templates/pages/tiles-page.tsx";
+import { SurfacePage } from "../../../templates/pages/surface-page.tsx";
+import { TilesPage, type TilesPageProps } from "../../../templates/pages/tiles-page.tsx";
 import { clayFacts, claySentence } from "../../../templates/words/clay/clay.ts";
 import { capital, count } from "../../../templates/words/english/numbers.ts";
 import type { CatalogueClay } from "../../catalogue/clays.ts";
+import type { Link } from "../../catalogue/link.ts";
 import type { CatalogueSet } from "../../catalogue/sets.ts";
 import { surfaces } from "../../terms/choices.ts";
-import { definePage, type Page } from "../page.ts";
+import { idSlug } from "../../terms/ids.ts";
+import { definePage, type Page, type SearchEntry } from "../page.ts";
 import { askedTables } from "./asked.ts";
+import { pagesOfLines } from "./line-lists.ts";
 import type { Site } from "./site.ts";
-
-function listPage(site: Site, path: string, props: Omit<ListPageProps, "frame">): Page {
-  const framed = { frame: site.frame(path), ...props };
-  return definePage({ path, component: ListPage, props: framed, search: null });
-}
+import { pagesOfTiles, type TileList, wallWith } from "./tile-lists.ts";
 
 export function clayPages(site: Site): readonly Page[] {
   const { clays } = site.catalogue;
@@ -23,80 +22,125 @@ export function clayPages(site: Site): readonly Page[] {
     url: clay.url,
     told: `${claySentence(clay)} ${count(clay.tiles.length, "tile")}.`,
   }));
-  const list = listPage(site, "clays/index.html", {
+  const list = pagesOfLines(site, {
+    url: "clays/index.html",
+    many: "clays",
     title: "Clays",
     sentence: "The clays under the glazes.",
     section: "clays",
-    groups: [{ title: "", lines }],
+    groups: [{ title: "", items: lines }],
     empty: "No clays yet. Add a record in recipes/clays/ and it shows here.",
   });
-  return [list, ...clays.map((clay) => clayPage(site, clay))];
+  return [...list, ...clays.flatMap((clay) => clayPage(site, clay))];
 }
 
-function clayPage(site: Site, clay: CatalogueClay): Page {
-  return definePage({
-    path: clay.url,
-    component: TilesPage,
-    props: {
-      frame: site.frame(clay.url),
-      title: clay.name,
-      sentence: claySentence(clay),
-      section: "clays",
-      facts: clayFacts(clay),
-      notes: clay.notes,
-      groups: [{ title: "", tiles: site.entries(clay.tiles) }],
-      empty: "No tile of it is here yet.",
-    },
-    search: ({ title, notes = "" }) => ({ title, kind: "Clay", words: notes, picture: null }),
-  });
-}
-
-export function setPages(site: Site): readonly Page[] {
-  const { sets } = site.catalogue;
-  const lines = sets.map((set) => ({ name: set.name, url: set.url, told: setSentence(set) }));
-  const list = listPage(site, "sets/index.html", {
-    title: "Sets",
-    sentence: "Classes, terms and series of tests, the newest first.",
-    section: "sets",
-    groups: [{ title: "", lines }],
-    empty: "No sets yet. Add a folder in tiles/ with a set.md and it shows here.",
-  });
-  return [list, ...sets.map((set) => setPage(site, set))];
-}
-
-function setPage(site: Site, set: CatalogueSet): Page {
-  const [control = null] = set.control === null ? [] : site.entries([set.control]);
-  return definePage({
-    path: set.url,
-    component: SetPage,
-    props: {
-      frame: site.frame(set.url),
-      set,
-      tiles: site.entries(set.tiles),
-      control,
-      asked: askedTables(site, set.tiles),
-      blends: site.catalogue.blends.filter(({ layouts }) =>
-        layouts.some((layout) => layout.set?.id === set.id),
-      ),
-    },
+function clayPage(site: Site, clay: CatalogueClay): readonly Page[] {
+  const { name, url, notes } = clay;
+  const list: TileList = {
+    url,
+    title: name,
+    sentence: claySentence(clay),
+    section: "clays",
+    groups: [{ title: "", items: clay.tiles }],
+    wall: wallWith({ clay: idSlug(clay.id) }),
+  };
+  return tilesPages(site, list, {
+    facts: clayFacts(clay),
+    notes,
+    empty: "No tile of it is here yet.",
     search: (props) => ({
-      title: props.set.name,
-      kind: "Set",
-      words: props.set.notes,
+      title: props.title,
+      kind: "Clay",
+      words: props.notes ?? "",
       picture: null,
     }),
   });
 }
 
+interface OnTheFirst extends Pick<TilesPageProps, "facts" | "notes" | "empty"> {
+  readonly search: ((props: TilesPageProps) => SearchEntry) | null;
+}
+
+/** The pages of a list of tiles with what the first alone says besides. */
+function tilesPages(site: Site, list: TileList, onTheFirst: OnTheFirst): readonly Page[] {
+  const { search, ...more } = onTheFirst;
+  const { url, title, sentence, section } = list;
+  return pagesOfTiles(site, list, (tiles) =>
+    definePage({
+      path: url,
+      component: TilesPage,
+      props: { frame: site.frame(url), title, sentence, section, ...tiles, ...more },
+      search,
+    }),
+  );
+}
+
+export function setPages(site: Site): readonly Page[] {
+  const { sets } = site.catalogue;
+  const lines = sets.map((set) => ({ name: set.name, url: set.url, told: setSentence(set) }));
+  const list = pagesOfLines(site, {
+    url: "sets/index.html",
+    many: "sets",
+    title: "Sets",
+    sentence: "Classes, terms and series of tests, the newest first.",
+    section: "sets",
+    groups: [{ title: "", items: lines }],
+    empty: "No sets yet. Add a folder in tiles/ with a set.md and it shows here.",
+  });
+  return [...list, ...sets.flatMap((set) => setPage(site, set))];
+}
+
+function setPage(site: Site, set: CatalogueSet): readonly Page[] {
+  const { name, url, notes } = set;
+  const [control = null] = set.control === null ? [] : site.entries([set.control]);
+  const list: TileList = {
+    url,
+    title: name,
+    sentence: setSentence(set),
+    section: "sets",
+    groups: [{ title: "", items: set.tiles }],
+    wall: wallWith({ set: idSlug(set.id) }),
+  };
+  return pagesOfTiles(site, list, (tiles) =>
+    definePage({
+      path: url,
+      component: SetPage,
+      props: {
+        frame: site.frame(url),
+        set: { name, sentence: list.sentence, notes, teacher: set.teacher?.name ?? null },
+        ...tiles,
+        control,
+        asked: askedTables(site, set.tiles),
+        blends: blendsOf(site, set),
+      },
+      search: (props) => ({
+        title: props.set.name,
+        kind: "Set",
+        words: props.set.notes,
+        picture: null,
+      }),
+    }),
+  );
+}
+
+/** The blends that a set's tiles show. */
+function blendsOf({ catalogue }: Site, { id }: CatalogueSet): readonly Link[] {
+  return catalogue.blends
+    .filter(({ layouts }) => layouts.some(({ set }) => set?.id === id))
+    .map(({ id: blend, name, url }) => ({ id: blend, name, url }));
+}
+
 export function makerPages(site: Site): readonly Page[] {
   const { makers } = site.catalogue;
-  const list = listPage(site, "makers/index.html", {
+  const list = pagesOfLines(site, {
+    url: "makers/index.html",
+    many: "makers",
     title: "Makers",
     sentence: "Makers who asked to be named beside their tiles.",
     groups: [
       {
         title: "",
-        lines: makers.map(({ name, url, tiles }) => ({
+        items: makers.map(({ name, url, tiles }) => ({
           name,
           url,
           told: count(tiles.length, "tile"),
@@ -105,45 +149,64 @@ export function makerPages(site: Site): readonly Page[] {
     ],
     empty: "No maker here has asked to be named.",
   });
-  const pages = makers.map(({ name, url, tiles }) =>
-    definePage({
-      path: url,
-      component: TilesPage,
-      props: {
-        frame: site.frame(url),
+  const pages = makers.flatMap(({ name, url, tiles }) =>
+    tilesPages(
+      site,
+      {
+        url,
         title: name,
         sentence: `${count(tiles.length, "tile")} glazed by ${name}.`,
-        groups: [{ title: "", tiles: site.entries(tiles) }],
-        empty: "",
+        groups: [{ title: "", items: tiles }],
+        wall: wallWith({ maker: idSlug(name) }),
       },
-      search: null,
-    }),
+      { empty: "", search: null },
+    ),
   );
-  return [list, ...pages];
+  return [...list, ...pages];
 }
 
 export const surfaceUrl = (surface: string) => `surfaces/${surface}.html`;
 
+/** So many tiles of a surface at each cone at most, and so many at all cones together. */
+const [mostAtACone, mostAtAllCones] = [14, 84];
+
 export function surfacePages(site: Site): readonly Page[] {
-  return surfacesFound(site).map(({ surface, tiles }) => {
-    const path = surfaceUrl(surface);
-    const byCone = site.catalogue.cones.map((cone) => ({
-      title: `Cone ${cone.cone}`,
-      tiles: site.entries(cone.surfaces.find((way) => way.surface === surface)?.tiles ?? []),
-    }));
-    return definePage({
-      path,
-      component: TilesPage,
-      props: {
-        frame: site.frame(path),
-        title: capital(surface),
-        sentence: `${count(tiles.length, "tile")} with a ${surface} surface, by cone.`,
-        section: "wall",
-        groups: byCone,
-        empty: "No cone is known of them.",
-      },
-      search: null,
-    });
+  return surfacesFound(site).map((found) => surfacePage(site, found));
+}
+
+/** The first tiles at each cone; the others stand on the pages of the cone with that surface. */
+function surfacePage(
+  site: Site,
+  { surface, tiles }: ReturnType<typeof surfacesFound>[number],
+): Page {
+  const path = surfaceUrl(surface);
+  const cones = site.catalogue.cones.flatMap(({ cone, surfaces: ways }) => {
+    const way = ways.find((one) => one.surface === surface);
+    return way ? [{ title: `Cone ${cone}`, codes: way.tiles, url: way.url }] : [];
+  });
+  const noCone = tiles.filter(({ cone }) => cone === null).map(({ id }) => id);
+  const wall = wallWith({ surface });
+  const groups = [
+    ...cones,
+    { title: "Cone not recorded", codes: noCone, url: `index.html?${wall}` },
+  ].filter(({ codes }) => codes.length > 0);
+  const most = Math.max(2, Math.min(mostAtACone, Math.floor(mostAtAllCones / groups.length)));
+  return definePage({
+    path,
+    component: SurfacePage,
+    props: {
+      frame: site.frame(path),
+      title: capital(surface),
+      sentence: `${count(tiles.length, "tile")} with a ${surface} surface, by cone.`,
+      groups: groups.map(({ title, codes, url }) => ({
+        title,
+        url,
+        tiles: codes.length,
+        shown: site.entries(codes.slice(0, most)),
+      })),
+      wall,
+    },
+    search: null,
   });
 }
 

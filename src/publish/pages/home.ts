@@ -4,22 +4,49 @@ import { CarePage } from "../../../templates/pages/care-page.tsx";
 import { NotFoundPage } from "../../../templates/pages/not-found-page.tsx";
 import { ReferencePage } from "../../../templates/pages/reference-page.tsx";
 import { WaitingPage } from "../../../templates/pages/waiting-page.tsx";
-import { WallPage } from "../../../templates/pages/wall-page.tsx";
+import { WallPage, type WaysIn } from "../../../templates/pages/wall-page.tsx";
+import { turnedUrl } from "../../catalogue/addresses.ts";
 import { makeReference } from "../../records/reference.ts";
 import { definePage, type Page } from "../page.ts";
 import { surfacesFound, surfaceUrl } from "./groups.ts";
 import { notFoundPath, type Site } from "./site.ts";
+import { cutGroups, tilesOnAPage } from "./turning.ts";
 
-/** A wall longer than this is cut into pages, which a browser can hold and a reader can load. */
-export const tilesOnAWall = 600;
+/** Home shows fewer tiles than a page of the wall: who looks for one begins with the ways in. */
+const tilesAtHome = 24;
+
+/** So many glazes are named at home, those on most tiles; their list has the others. */
+const glazesAtHome = 24;
 
 export function wallPages(site: Site): readonly Page[] {
-  const { tiles, cones, glazes } = site.catalogue;
-  const pages = Array.from(
-    { length: Math.max(1, Math.ceil(tiles.length / tilesOnAWall)) },
-    (_, i) => (i === 0 ? "index.html" : `wall-${i + 1}.html`),
-  );
-  const ways = {
+  const url = "index.html";
+  const codes = site.catalogue.tiles.map(({ id }) => id);
+  const cuts = cutGroups(url, [{ title: "", items: codes }], tilesOnAPage, tilesAtHome);
+  const ways = waysIn(site);
+  return cuts.map(({ groups, turn }) => {
+    const path = turnedUrl(url, turn.here);
+    return definePage({
+      path,
+      component: WallPage,
+      props: {
+        frame: site.frame(path),
+        total: codes.length,
+        tiles: site.entries(groups.flatMap(({ items }) => items)),
+        ways: turn.here === 0 ? ways : null,
+        turn,
+        cut: { first: tilesAtHome, later: tilesOnAPage },
+      },
+      search: null,
+    });
+  });
+}
+
+function waysIn(site: Site): WaysIn {
+  const { cones, glazes } = site.catalogue;
+  const used = glazes.filter(({ tiles }) => tiles.length > 0);
+  const byUse = [...used].sort((a, b) => b.tiles.length - a.tiles.length);
+  const named = new Set(byUse.slice(0, glazesAtHome));
+  return {
     cones: cones.map(({ cone, url, tiles: at }) => ({ name: cone, url, tiles: at.length })),
     surfaces: surfacesFound(site).map(({ surface, tiles: of }) => ({
       name: surface,
@@ -27,25 +54,10 @@ export function wallPages(site: Site): readonly Page[] {
       tiles: of.length,
     })),
     glazes: glazes
-      .filter((glaze) => glaze.tiles.length > 0)
+      .filter((glaze) => named.has(glaze))
       .map(({ name, url, tiles: on }) => ({ name, url, tiles: on.length })),
+    allGlazes: used.length > named.size ? glazes.length : null,
   };
-  return pages.map((path, here) => {
-    const shown = tiles.slice(here * tilesOnAWall, (here + 1) * tilesOnAWall);
-    return definePage({
-      path,
-      component: WallPage,
-      props: {
-        frame: site.frame(path),
-        total: tiles.length,
-        tiles: site.entries(shown.map((tile) => tile.id)),
-        ...ways,
-        pages,
-        here,
-      },
-      search: null,
-    });
-  });
 }
 
 export function standingPages(site: Site): readonly Page[] {
@@ -91,10 +103,27 @@ export function standingPages(site: Site): readonly Page[] {
   ];
 }
 
+/** So many records on a page of what waits, each with its faults. */
+const waitingOnAPage = 60;
+
 /** What was left out until it is mended; no page where nothing was. */
 function waitingPages({ frame, waiting }: Site): readonly Page[] {
   if (waiting.length === 0) return [];
-  const path = "waiting.html";
-  const props = { frame: frame(path), waiting };
-  return [definePage({ path, component: WaitingPage, props, search: null })];
+  const url = "waiting.html";
+  const groups = [
+    { title: "Mend these", items: waiting.filter(({ faults }) => faults.length > 0) },
+    {
+      title: "These come back by themselves",
+      items: waiting.filter(({ faults }) => faults.length === 0),
+    },
+  ];
+  return cutGroups(url, groups, waitingOnAPage).map((cut) => {
+    const path = turnedUrl(url, cut.turn.here);
+    return definePage({
+      path,
+      component: WaitingPage,
+      props: { frame: frame(path, url), ...cut },
+      search: null,
+    });
+  });
 }

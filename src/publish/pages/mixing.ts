@@ -1,39 +1,36 @@
 /** Pages for a glaze mixer: blends, and the map of each cone. */
 import { loudWords } from "../../../templates/mixing/hazards.tsx";
 import { BlendPage, blendSentence } from "../../../templates/pages/blend-page.tsx";
-import { ListPage } from "../../../templates/pages/list-page.tsx";
-import { MapPage, mapSentence } from "../../../templates/pages/map-page.tsx";
+import { MapPage, type MapTold, mapSentence } from "../../../templates/pages/map-page.tsx";
+import { turnedUrl } from "../../catalogue/addresses.ts";
 import type { CatalogueGlaze } from "../../catalogue/glazes.ts";
 import type { Link } from "../../catalogue/link.ts";
 import type { CatalogueBlend } from "../../catalogue/mixing/blends.ts";
 import type { CatalogueMap } from "../../catalogue/mixing/maps.ts";
 import { idKey } from "../../terms/ids.ts";
 import { addTo } from "../../terms/index-by.ts";
-import { definePage, type Page } from "../page.ts";
+import { definePage, type Page, type SearchEntry } from "../page.ts";
+import { pagesOfLines } from "./line-lists.ts";
 import type { Site } from "./site.ts";
+import { cutGroups } from "./turning.ts";
 
 export function blendPages(site: Site): readonly Page[] {
   const { blends } = site.catalogue;
-  const path = "blends/index.html";
   const lines = blends.map((blend) => ({
     name: blend.name,
     url: blend.url,
     told: [loudOfMembers(site, blend), blendSentence(blend)].filter(Boolean).join(". "),
   }));
-  const list = definePage({
-    path,
-    component: ListPage,
-    props: {
-      frame: site.frame(path),
-      title: "Blends",
-      sentence: "Blends of two or three glazes, side by side in steps.",
-      section: "glazes",
-      groups: [{ title: "", lines }],
-      empty: "No blend is here yet. tilebook new --blend writes the records of one.",
-    },
-    search: null,
+  const list = pagesOfLines(site, {
+    url: "blends/index.html",
+    title: "Blends",
+    many: "blends",
+    sentence: "Blends of two or three glazes, side by side in steps.",
+    section: "glazes",
+    groups: [{ title: "", items: lines }],
+    empty: "No blend is here yet. tilebook new --blend writes the records of one.",
   });
-  return [list, ...blends.map((blend) => blendPage(site, blend))];
+  return [...list, ...blends.map((blend) => blendPage(site, blend))];
 }
 
 function blendPage(site: Site, blend: CatalogueBlend): Page {
@@ -72,31 +69,29 @@ function loudOfMembers(site: Site, { members }: CatalogueBlend): string | null {
 
 export function mapPages(site: Site): readonly Page[] {
   const { maps } = site.catalogue;
-  const path = "maps/index.html";
   const lines = maps.map((map) => ({
     name: map.cone,
     url: map.url,
-    told: mapSentence(map),
+    told: mapSentence({ cone: map.cone, glazes: map.marks.length }),
     code: true,
   }));
-  const list = definePage({
-    path,
-    component: ListPage,
-    props: {
-      frame: site.frame(path),
-      title: "Maps",
-      sentence:
-        "Glazes mixed here by the silica and alumina of their formulas, one map for each cone.",
-      section: "glazes",
-      groups: [{ title: "", lines }],
-      empty: "No glaze mixed from known materials has been fired alone yet.",
-    },
-    search: null,
+  const list = pagesOfLines(site, {
+    url: "maps/index.html",
+    title: "Maps",
+    many: "maps",
+    sentence:
+      "Glazes mixed here by the silica and alumina of their formulas, one map for each cone.",
+    section: "glazes",
+    groups: [{ title: "", items: lines }],
+    empty: "No glaze mixed from known materials has been fired alone yet.",
   });
-  return [list, ...maps.map((map) => mapPage(site, map))];
+  return [...list, ...maps.flatMap((map) => pagesOfMap(site, map))];
 }
 
-function mapPage(site: Site, map: CatalogueMap): Page {
+/** So many glazes in the part of a map's table that one page has. */
+const rowsOfAMap = 40;
+
+function pagesOfMap(site: Site, map: CatalogueMap): readonly Page[] {
   const marks = map.marks.map((mark) => {
     const [shown] = mark.shown === null ? [] : site.entries([mark.shown]);
     return {
@@ -106,17 +101,27 @@ function mapPage(site: Site, map: CatalogueMap): Page {
       loud: loudOf(site, mark.glaze.id),
     };
   });
-  return definePage({
-    path: map.url,
-    component: MapPage,
-    props: { frame: site.frame(map.url), map, marks },
-    search: (props) => ({
-      title: `Map of cone ${props.map.cone}`,
-      kind: "Map",
-      words: `silica alumina ${mapSentence(props.map)}`,
-      picture: null,
-    }),
+  return cutGroups(map.url, [{ title: "", items: marks }], rowsOfAMap).map(({ groups, turn }) => {
+    const path = turnedUrl(map.url, turn.here);
+    const isFirst = turn.here === 0;
+    return definePage({
+      path,
+      component: MapPage,
+      props: {
+        frame: site.frame(path, map.url),
+        map: { cone: map.cone, glazes: marks.length },
+        marks: isFirst ? marks : [],
+        rows: groups.flatMap(({ items }) => items),
+        turn,
+      },
+      search: isFirst ? (props) => searchMap(props.map) : null,
+    });
   });
+}
+
+function searchMap(map: MapTold): SearchEntry {
+  const words = `silica alumina ${mapSentence(map)}`;
+  return { title: `Map of cone ${map.cone}`, kind: "Map", words, picture: null };
 }
 
 /** The maps that each glaze stands on, as links, by its id. */

@@ -7,23 +7,27 @@ import { unknownAspects } from "../../likeness/alike.ts";
 import { idKey } from "../../terms/ids.ts";
 import type { Site } from "./site.ts";
 
-const longestStrip = 12;
+/** So many cards in a strip, so many strips; what they leave out is a link away. */
+const [longestStrip, mostStrips] = [4, 2];
 
 /** Strips of tiles with the same glazes over one another, else with the same glaze. */
 export function relatedTiles(site: Site, tile: CatalogueTile): TilePageProps["related"] {
   const strips = tile.pairs.map(({ over, under, pair }) => ({
     title: `${over.name} over ${under.name}, elsewhere`,
+    url: pair,
     codes: site.pairs.get(pair)?.tiles ?? [],
   }));
   const glaze = tile.top && site.catalogue.glazeById.get(idKey(tile.top.id));
-  if (glaze) strips.push({ title: `${glaze.name} alone`, codes: glaze.alone });
-  return strips
-    .map(({ title, codes }) => ({ title, tiles: site.entries(others(codes, tile)) }))
-    .filter((strip) => strip.tiles.length > 0);
-}
-
-function others(codes: readonly string[], tile: CatalogueTile): readonly string[] {
-  return codes.filter((code) => code !== tile.id).slice(0, longestStrip);
+  if (glaze) strips.push({ title: `${glaze.name} alone`, url: glaze.url, codes: glaze.alone });
+  const filled = strips
+    .map(({ codes, ...strip }) => ({ ...strip, codes: codes.filter((code) => code !== tile.id) }))
+    .filter(({ codes }) => codes.length > 0);
+  return filled.map(({ title, url, codes }, i) => ({
+    title,
+    url,
+    of: codes.length,
+    tiles: i < mostStrips ? site.entries(codes.slice(0, longestStrip)) : [],
+  }));
 }
 
 /**

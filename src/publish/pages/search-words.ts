@@ -1,7 +1,7 @@
 /** The words under which a page is found. */
 import { spoken } from "../../../templates/words/english/numbers.ts";
 import { stepWords } from "../../../templates/words/tile/steps.ts";
-import type { CatalogueGlaze } from "../../catalogue/glazes.ts";
+import type { GlazeTold } from "../../catalogue/glazes.ts";
 import type { CatalogueTile } from "../../catalogue/tiles.ts";
 import { metalsIn } from "../../terms/metals.ts";
 import { presentOxides, toUnicodeSubscripts } from "../../terms/oxides.ts";
@@ -31,7 +31,7 @@ export function wordsOfTile(tile: CatalogueTile, names: string): string {
 }
 
 /** Oxides stand both ways, as they are typed and as they are set: K2O and K₂O. */
-export function wordsOfGlaze(glaze: CatalogueGlaze): string {
+export function wordsOfGlaze(glaze: GlazeTold): string {
   const oxides = glaze.chemistry ? presentOxides(glaze.chemistry.weightPercent) : [];
   const { bought } = glaze;
   const words = [

@@ -21,8 +21,8 @@ export interface Site {
   readonly catalogue: Catalogue;
   /** Records that were left out until they are mended. */
   readonly waiting: readonly WaitingRecord[];
-  /** The frame of the page at a path. */
-  readonly frame: (path: string) => Frame;
+  /** The frame of the page at a path; of a list's further pages, with the address of its first. */
+  readonly frame: (path: string, first?: string) => Frame;
   readonly view: (tile: CatalogueTile) => LayerView;
   readonly names: (tile: CatalogueTile) => string;
   /** Tiles by their codes, in the order given. */
@@ -118,7 +118,7 @@ function replicateFinder({ replicates, tileById }: Catalogue): Site["replicates"
 function frameFinder({ studio }: Catalogue, { under, waiting }: SitePlace): Site["frame"] {
   const missing = countBy(waiting.flatMap(({ pages }) => pages));
   const records = waiting.length;
-  return (path) => ({
+  return (path, first = path) => ({
     root:
       path === notFoundPath
         ? rootPath(studio.address, under)
@@ -128,7 +128,7 @@ function frameFinder({ studio }: Catalogue, { under, waiting }: SitePlace): Site
     canonical: studio.address && new URL(path, withSlash(studio.address)).href,
     feed: studio.address === null || studio.unlisted ? null : feedPath,
     unlisted: studio.unlisted,
-    waiting: records === 0 ? null : { records, here: missing.get(path) ?? 0 },
+    waiting: records === 0 ? null : { records, here: missing.get(first) ?? 0 },
   });
 }
 

@@ -17,6 +17,19 @@ export function listed(words: readonly string[], last = "and"): string {
   return `${words.slice(0, -1).join(", ")} ${last} ${words.at(-1)}`;
 }
 
+/** `a, b, c and 9 others`: no more than some of a list that may be long. */
+export function listedInShort(words: readonly string[], most = 6): string {
+  const others = words.length - most;
+  return others < 2
+    ? listed(words)
+    : listed([...words.slice(0, most), `${grouped(others)} others`]);
+}
+
+/** `T-1, T-2`, and of many codes no more than a few. */
+export function codesInShort(codes: readonly string[]): string {
+  return codes.length > 7 ? listedInShort(codes) : codes.join(", ");
+}
+
 const months = [
   "January",
   "February",

@@ -18,6 +18,13 @@ export function loadSentence(firing: FiringFacts): string {
   return `${told.filter(Boolean).join(", ")}.`;
 }
 
+/** What a photograph shows of tiles that were in another glaze firing since. */
+export function firedAgainSentence(codes: readonly string[]): string | null {
+  if (codes.length === 0) return null;
+  const were = codes.length === 1 ? "was" : "were";
+  return `${listed(codes)} ${were} fired again since: the photograph shows what came of that.`;
+}
+
 /** What a shelf's witness said: `cone 5½`, or how far each cone had bent. */
 export function witnessWords(witness: Witness): string {
   if (witness.read === "cone") return `cone ${witness.cone}`;

@@ -2,7 +2,7 @@
 import type { ClayFit, FitFault, SeenFault } from "../../../src/catalogue/mixing/fits.ts";
 import type { Fit } from "../../../src/chemistry/fit.ts";
 import { withPlaces } from "../../../src/terms/figures.ts";
-import { count, formatDay, listed } from "../english/numbers.ts";
+import { count, formatDay, listedInShort } from "../english/numbers.ts";
 
 export {
   asAnalysed,
@@ -65,13 +65,14 @@ export function seenWords({ seen }: ClayFit): string {
   const sentences = seen.faults.map(({ fault, tiles }) => {
     const atOnce = tiles.filter(({ later }) => later === null).map(({ tile }) => tile);
     const later = tiles.flatMap(toLaterWords);
-    const told = [...(atOnce.length > 0 ? [listed(atOnce)] : []), ...later];
+    const lateWords = later.length > 7 ? [listedInShort(later)] : later;
+    const told = [...(atOnce.length > 0 ? [listedInShort(atOnce)] : []), ...lateWords];
     return `${told.join("; ")} ${did[fault]}.`;
   });
   const without =
     seen.without.length > 0
       ? [
-          `${count(seen.without.length, "tile")} (${listed(seen.without)}) ${seen.without.length === 1 ? "was" : "were"} looked at and showed no crazing, dunting or shivering.`,
+          `${count(seen.without.length, "tile")} (${listedInShort(seen.without)}) ${seen.without.length === 1 ? "was" : "were"} looked at and showed no crazing, dunting or shivering.`,
         ]
       : [];
   const all = `Of ${count(seen.tiles.length, "tile")} with this glaze alone on it:`;

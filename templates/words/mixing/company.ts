@@ -6,7 +6,7 @@ import type {
   SeenOutcome,
 } from "../../../src/catalogue/mixing/companies.ts";
 import type { MixFigure } from "../../../src/chemistry/mix-figures.ts";
-import { capital, count, listed } from "../english/numbers.ts";
+import { capital, codesInShort, count, listed } from "../english/numbers.ts";
 import { fixed, formatMoles } from "./chemistry.ts";
 
 export const figureNames: Readonly<Record<MixFigure, string>> = {
@@ -44,7 +44,7 @@ export function companyName({ cone, cooling, fire }: Company): string {
 
 /** `gloss (T-1, T-2) and crazed (T-2)`. */
 export function seenOutcomes(seen: readonly SeenOutcome[]): string {
-  return listed(seen.map(({ outcome, tiles }) => `${outcome} (${tiles.join(", ")})`));
+  return listed(seen.map(({ outcome, tiles }) => `${outcome} (${codesInShort(tiles)})`));
 }
 
 /** What the marks rest on, and what they leave out. */

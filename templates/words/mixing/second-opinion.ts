@@ -5,7 +5,7 @@ import { surfacesOf } from "../../../src/catalogue/mixing/maps.ts";
 import type { MixFigure } from "../../../src/chemistry/mix-figures.ts";
 import type { RatioRegion } from "../../../src/chemistry/stull.ts";
 import { ratioField, ratioRegion } from "../../../src/chemistry/stull.ts";
-import { listed } from "../english/numbers.ts";
+import { codesInShort, listed } from "../english/numbers.ts";
 
 /**
  * None of it is a pass or a fail: the lines were drawn for one kind of glaze at one cone.
@@ -43,6 +43,6 @@ function yieldWords(value: number, seen: readonly SeenOutcome[]): string {
   const called: readonly string[] = surfacesOf[region];
   const against = surfaces.filter(({ outcome }) => !called.includes(outcome));
   if (against.length === 0) return "";
-  const told = listed(against.map(({ outcome, tiles }) => `${outcome} (${tiles.join(", ")})`));
+  const told = listed(against.map(({ outcome, tiles }) => `${outcome} (${codesInShort(tiles)})`));
   return `By Stull’s lines this one would be ${regionWords[region]}. On the tiles here it is ${told}: believe the tiles.`;
 }

@@ -1,6 +1,6 @@
 /** What a control tile's twin tells, in words. */
 import type { ControlTwin, Unlike } from "../../../src/catalogue/kilns/control.ts";
-import { listed, spoken } from "../english/numbers.ts";
+import { listedInShort, spoken } from "../english/numbers.ts";
 
 /**
  * `Unlike CT-01: satin, not gloss; underfired. Its shelf was 1½ cones cooler: look at the firing
@@ -48,7 +48,7 @@ export function twinsSummary(twins: readonly ControlTwin[], control: string): st
   const off = ({ hotter }: ControlTwin) => (hotter === null ? null : Math.abs(hotter) >= 1);
   const told = ([true, false, null] as const).map((isOff) => {
     const such = odd.filter((twin) => off(twin) === isOff).map(({ tile }) => tile);
-    return such.length > 0 && `${listed(such)} came out differently${whereToLook(isOff)}`;
+    return such.length > 0 && `${listedInShort(such)} came out differently${whereToLook(isOff)}`;
   });
   return told.filter(Boolean).join(" ");
 }
