@@ -9,18 +9,20 @@ import type { Aspect } from "../../likeness/make-up.ts";
 import { idKey } from "../../terms/ids.ts";
 import type { Site } from "./site.ts";
 
-/** So many rows are laid out of a question, and so many values of it. */
+/** So many rows are laid out of all questions together, and so many values of each. */
 const [mostRows, mostValues] = [8, 6];
 
 export function askedTables(site: Site, codes: readonly string[]): readonly AskedTable[] {
   const { tileById, trust } = site.catalogue;
   const tiles = codes.flatMap((code) => tileById.get(idKey(code)) ?? []);
-  return askedAmong(tiles, trust).map((asked) => tableOf(site, asked));
+  const all = askedAmong(tiles, trust);
+  const most = Math.floor(mostRows / Math.max(1, all.length));
+  return all.map((asked) => tableOf(site, asked, most));
 }
 
-function tableOf(site: Site, asked: Asked): AskedTable {
+function tableOf(site: Site, asked: Asked, most: number): AskedTable {
   const { aspect, values, rows } = asked;
-  const shown = rows.slice(0, mostRows);
+  const shown = rows.slice(0, most);
   const names = nameRows(site, aspect, shown);
   return {
     question: questionWords(aspect),

@@ -90,7 +90,11 @@ export function setPages(site: Site): readonly Page[] {
   return [...list, ...sets.flatMap((set) => setPage(site, set))];
 }
 
+/** So many tiles below what a set asked, whose tables show some of them already. */
+const tilesBesideQuestions = 24;
+
 function setPage(site: Site, set: CatalogueSet): readonly Page[] {
+  const asked = askedTables(site, set.tiles);
   const { name, url, notes } = set;
   const [control = null] = set.control === null ? [] : site.entries([set.control]);
   const list: TileList = {
@@ -99,6 +103,7 @@ function setPage(site: Site, set: CatalogueSet): readonly Page[] {
     sentence: setSentence(set),
     section: "sets",
     groups: [{ title: "", items: set.tiles }],
+    ...(asked.length > 0 && { firstOfEach: tilesBesideQuestions }),
     wall: wallWith({ set: idSlug(set.id) }),
   };
   return pagesOfTiles(site, list, (tiles) =>
@@ -110,7 +115,7 @@ function setPage(site: Site, set: CatalogueSet): readonly Page[] {
         set: { name, sentence: list.sentence, notes, teacher: set.teacher?.name ?? null },
         ...tiles,
         control,
-        asked: askedTables(site, set.tiles),
+        asked,
         blends: blendsOf(site, set),
       },
       search: (props) => ({
