@@ -39,8 +39,12 @@ export type Uncontrolled = (typeof uncontrolled)[number];
 export interface Apart {
   readonly tile: CatalogueTile;
   readonly difference: Difference;
-  /** From the tile that was asked about to this one; steps are those of `mergeCoats`. */
+  /** From the tile that was asked about to this one; steps are those of `comparedSteps`. */
   readonly change: Change;
+}
+
+/** What else there is to know of two tiles that are compared. */
+export interface Beside {
   /** Between the colours of their photographs (CIEDE2000); null where one was not measured. */
   readonly deltaE00: number | null;
   readonly uncontrolled: readonly Uncontrolled[];
@@ -56,15 +60,18 @@ export const apartFinder = rememberFor(
   ({ tiles }: Catalogue): ((tile: CatalogueTile) => readonly Apart[]) => {
     const recorded = tiles.filter(({ results }) => results.length > 0);
     const find = neighbourFinder(recorded, ({ makeUp }) => makeUp);
-    return (tile) => find(tile).map(({ other, change }) => apartOf(tile, other, change));
+    return (tile) =>
+      find(tile).map(({ other, change }) => ({
+        tile: other,
+        change,
+        difference: differenceOf(change, tile, other),
+      }));
   },
 );
 
-function apartOf(tile: CatalogueTile, other: CatalogueTile, change: Change): Apart {
+/** Holds two tiles beside each other. */
+export function besideEachOther(tile: CatalogueTile, other: CatalogueTile): Beside {
   return {
-    tile: other,
-    change,
-    difference: differenceOf(change, tile, other),
     deltaE00:
       tile.colour && other.colour ? differenceCiede2000(tile.colour.lab, other.colour.lab) : null,
     uncontrolled: uncontrolledOf(tile, other),
@@ -106,9 +113,9 @@ function differenceOf(change: Change, tile: CatalogueTile, other: CatalogueTile)
 }
 
 /** The steps of a tile as make-ups count them: coats on coats of the same are one. */
-export function comparedSteps({ steps }: Pick<CatalogueTile, "steps">): readonly TileStep[] {
-  return mergeCoats(steps);
-}
+export const comparedSteps = rememberFor(
+  ({ steps }: Pick<CatalogueTile, "steps">): readonly TileStep[] => mergeCoats(steps),
+);
 
 /** One of them by its place. */
 export function stepAt(

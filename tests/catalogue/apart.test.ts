@@ -1,6 +1,6 @@
 /** What came of one change. */
 import { describe, expect, test } from "vitest";
-import { apartFinder } from "../../src/catalogue/apart.ts";
+import { apartFinder, besideEachOther } from "../../src/catalogue/apart.ts";
 import type { Findings } from "../../src/catalogue/findings.ts";
 import { makeCatalogue } from "../../src/catalogue/make.ts";
 import type { Archive, Tile, TileStep } from "../../src/records/archive.ts";
@@ -141,11 +141,13 @@ test("only what has a result is set beside anything, and what differs besides is
     made("B", [soot, fired("g-2")], { glazed: "2026-10-08" as never }),
     tile("C", [fired("b-1", "bisque"), soot, fired("g-1")], { clay: "buff" }),
   ]);
-  const [a, , c] = catalogue.tiles;
+  const [a, b, c] = catalogue.tiles;
   const find = apartFinder(catalogue);
-  expect(a && find(a)).toMatchObject([
-    { tile: { id: "B" }, difference: "none", uncontrolled: ["day", "load"], unknown: [] },
-  ]);
+  expect(a && find(a)).toMatchObject([{ tile: { id: "B" }, difference: "none" }]);
+  expect(a && b && besideEachOther(a, b)).toMatchObject({
+    uncontrolled: ["day", "load"],
+    unknown: [],
+  });
   expect(c && find(c)).toEqual([]);
 });
 
@@ -155,8 +157,9 @@ test("what nobody wrote down of two tiles is named where they are compared", () 
     made("A", [unwritten, fired("g-1")]),
     made("B", [{ ...unwritten, coats: 3 }, fired("g-1")]),
   ]);
-  const [a] = catalogue.tiles;
-  expect(a && apartFinder(catalogue)(a)).toMatchObject([{ difference: "coats", unknown: ["way"] }]);
+  const [a, b] = catalogue.tiles;
+  expect(a && apartFinder(catalogue)(a)).toMatchObject([{ difference: "coats" }]);
+  expect(a && b && besideEachOther(a, b).unknown).toEqual(["way"]);
 });
 
 test("makers who are not shown are not told apart", () => {
@@ -175,7 +178,10 @@ test("makers who are not shown are not told apart", () => {
   const catalogue = makeCatalogue({ ...base, studio: { ...base.studio, makers } }, findings);
   const [a, , c] = catalogue.tiles;
   const told = (from: typeof a) =>
-    from && apartFinder(catalogue)(from).map((each) => each.uncontrolled);
+    from &&
+    apartFinder(catalogue)(from).map(
+      ({ tile: other }) => besideEachOther(from, other).uncontrolled,
+    );
   expect(told(a)).toEqual([["maker"], []]);
   expect(told(c)).toEqual([[], []]);
 });

@@ -1,6 +1,6 @@
 /** `data/tiles.json`: the tiles, as numbers and words. */
 
-import type { Apart } from "../../catalogue/apart.ts";
+import { type Apart, besideEachOther } from "../../catalogue/apart.ts";
 import type { CatalogueStep } from "../../catalogue/kilns/tile-firings.ts";
 import type { CatalogueTile } from "../../catalogue/tiles.ts";
 import type { TileStep } from "../../records/archive.ts";
@@ -30,7 +30,7 @@ export function toTileRow(tile: CatalogueTile, apart: readonly Apart[]): TileRow
     layers: tile.steps.map(toLayerRow),
     colour: colour && toColourRow(colour),
     leachTests: toLeachTests(tile.leachTests),
-    oneChange: apart.map(toOneChange),
+    oneChange: apart.map((other) => toOneChange(tile, other)),
     cautions: [
       ...tile.cautions.map((note) => note.message),
       ...tile.minding.flatMap(({ glaze, quiet }) =>
@@ -40,9 +40,10 @@ export function toTileRow(tile: CatalogueTile, apart: readonly Apart[]): TileRow
   };
 }
 
-function toOneChange({ tile, difference, deltaE00, uncontrolled, unknown }: Apart) {
+function toOneChange(tile: CatalogueTile, { tile: other, difference }: Apart) {
+  const { deltaE00, uncontrolled, unknown } = besideEachOther(tile, other);
   return {
-    tile: tile.id,
+    tile: other.id,
     difference,
     deltaE00: deltaE00 === null ? null : rounded(deltaE00, 2),
     uncontrolled: [...uncontrolled, ...unknown.map((aspect) => `${aspect} unknown`)],

@@ -8,7 +8,7 @@ import {
   resultSentence,
   tallySentence,
 } from "../../../templates/words/tile/change.ts";
-import { type Apart, apartFinder, differences } from "../../catalogue/apart.ts";
+import { type Apart, apartFinder, besideEachOther, differences } from "../../catalogue/apart.ts";
 import { groupBy } from "../../catalogue/group-by.ts";
 import type { CatalogueTile } from "../../catalogue/tiles.ts";
 import type { Site } from "./site.ts";
@@ -36,13 +36,14 @@ export function oneChangeGroups(site: Site, tile: CatalogueTile): readonly Chang
 
 /** Of those that differ in the very same, one; of replicates, which show how a result comes out, all. */
 function onePerChange(tile: CatalogueTile, group: readonly Apart[]): readonly Apart[] {
-  const seen = new Set<string>();
-  return group.filter((apart) => {
+  if (group[0]?.difference === "none") return group.slice(0, mostOfOne);
+  const byWords = new Map<string, Apart>();
+  for (const apart of group) {
     const words = changeSentence(tile, apart);
-    const isNew = apart.difference === "none" || !seen.has(words);
-    seen.add(words);
-    return isNew;
-  });
+    if (!byWords.has(words)) byWords.set(words, apart);
+    if (byWords.size === mostOfOne) break;
+  }
+  return [...byWords.values()];
 }
 
 function groupOf(
@@ -65,6 +66,7 @@ function groupOf(
 
 function pairOf(site: Site, tile: CatalogueTile, apart: Apart): ChangePair {
   const { id, url } = apart.tile;
+  const beside = besideEachOther(tile, apart.tile);
   return {
     id,
     url,
@@ -72,7 +74,7 @@ function pairOf(site: Site, tile: CatalogueTile, apart: Apart): ChangePair {
     stage: apart.tile.stage,
     words: changeSentence(tile, apart),
     result: resultSentence(apart.tile),
-    colour: colourDifferenceSentence(apart.deltaE00, site.catalogue.trust),
-    besides: besidesSentence(apart),
+    colour: colourDifferenceSentence(beside.deltaE00, site.catalogue.trust),
+    besides: besidesSentence(beside),
   };
 }

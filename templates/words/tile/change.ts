@@ -1,5 +1,5 @@
 /** Tiles one change apart: what changed, and what came of it. */
-import type { Apart, Difference, Uncontrolled } from "../../../src/catalogue/apart.ts";
+import type { Apart, Beside, Difference, Uncontrolled } from "../../../src/catalogue/apart.ts";
 import { comparedSteps, stepAt } from "../../../src/catalogue/apart.ts";
 import type { ColourTrust } from "../../../src/catalogue/colours/trust.ts";
 import type { CatalogueTile } from "../../../src/catalogue/tiles.ts";
@@ -153,7 +153,7 @@ const notEqual: Readonly<Record<Uncontrolled, string>> = {
 };
 
 /** `Also different: the load and the maker. Not recorded: how the kiln cooled.` */
-export function besidesSentence({ uncontrolled, unknown }: Apart): string {
+export function besidesSentence({ uncontrolled, unknown }: Beside): string {
   const told = [
     uncontrolled.length > 0 &&
       `Also different: ${listed(uncontrolled.map((each) => notEqual[each]))}.`,
