@@ -71,6 +71,7 @@ function takeOver(item: Element, card: Element): void {
   const layers = card.querySelector(".layers");
   if (layers) item.querySelector(".code")?.after(layers);
   const names = card.querySelector(".names");
+  item.querySelector(".came")?.remove();
   let next = names?.nextElementSibling;
   while (link && next) {
     const part = next;
