@@ -6,9 +6,10 @@ const { tilebookFacets } = globalThis as { readonly tilebookFacets?: Facets };
 const finder = document.getElementById("finder");
 const found = document.getElementById("found");
 const wall = document.getElementById("wall");
-const waysIn = document.getElementById("ways-in");
 const pages = document.querySelector<HTMLElement>("nav.pages");
 
 if (tilebookFacets && finder && found && wall) {
-  new Finder(tilebookFacets, { finder, found, wall, waysIn, pages }).start();
+  // A browser whose styles cannot ask whether scripts run shows the finder from here on.
+  finder.closest("main")?.classList.add("scripted");
+  new Finder(tilebookFacets, { finder, found, wall, pages }).start();
 }

@@ -17,8 +17,8 @@ import {
   ways,
 } from "../terms/choices.ts";
 import { type Cone, coneSlug } from "../terms/cones.ts";
+import { type FacetName, facetNames } from "../terms/facets.ts";
 import { compareIds, idSlug } from "../terms/ids.ts";
-import type { FacetName } from "./facets-file.ts";
 
 interface Value {
   readonly key: string;
@@ -57,6 +57,18 @@ function links(of: (tile: CatalogueTile) => readonly (Link | null)[]): FacetValu
       of(tile).flatMap((link) => (link ? [{ key: idSlug(link.id), label: link.name }] : [])),
     order: byLabel,
   };
+}
+
+/** The facets in which the tiles of a site are not all the same: by the others nothing can be found. */
+export function facetsThatDiffer(catalogue: Catalogue): readonly FacetName[] {
+  const values = facetsOfTiles(catalogue);
+  return facetNames.filter((name) => {
+    const keys = new Set<string>();
+    return catalogue.tiles.some((tile) => {
+      for (const { key } of values[name].of(tile)) keys.add(key);
+      return keys.size > 1;
+    });
+  });
 }
 
 export function facetsOfTiles({ cones }: Catalogue): Readonly<Record<FacetName, FacetValue>> {

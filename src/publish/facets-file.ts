@@ -3,29 +3,7 @@
  * facet. A tile with several values in a facet points at a combination of them, each of which is
  * written down once, so that every column is one number a tile.
  */
-
-/** In the order in which a reader is asked for them. */
-export const facetNames = [
-  "cone",
-  "surface",
-  "colour",
-  "top",
-  "over",
-  "clay",
-  "effect",
-  "fault",
-  "glaze",
-  "way",
-  "texture",
-  "shape",
-  "atmosphere",
-  "heat",
-  "again",
-  "set",
-  "maker",
-  "stage",
-] as const;
-export type FacetName = (typeof facetNames)[number];
+import type { FacetName } from "../terms/facets.ts";
 
 export interface FacetColumn {
   /** What stands in an address for each value. */

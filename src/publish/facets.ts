@@ -5,16 +5,10 @@ import { namesTopFirst } from "../../templates/words/tile/stack.ts";
 import type { ColourTrust } from "../catalogue/colours/trust.ts";
 import type { CatalogueTile } from "../catalogue/tiles.ts";
 import type { Catalogue } from "../catalogue/types.ts";
+import { type FacetName, facetNames } from "../terms/facets.ts";
 import { rounded } from "./data/numbers.ts";
 import { type FacetValue, facetsOfTiles } from "./facet-values.ts";
-import {
-  type FacetColumn,
-  type FacetName,
-  type Facets,
-  facetNames,
-  type HundredthsColumn,
-  type Trust,
-} from "./facets-file.ts";
+import type { FacetColumn, Facets, HundredthsColumn, Trust } from "./facets-file.ts";
 import { outcomeOf } from "./pages/site.ts";
 import { thumbnailUrl } from "./pages/tiles.ts";
 

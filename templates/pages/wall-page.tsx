@@ -2,12 +2,14 @@
 import type { VNode } from "preact";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
+import { Finder, type FinderProps } from "../parts/finder.tsx";
 import type { Frame } from "../parts/frame.ts";
 import type { Turn } from "../parts/turn.ts";
 import { TurnPages } from "../parts/turn-pages.tsx";
 import { Wall, type WallCut } from "../parts/wall.tsx";
 import { count, grouped } from "../words/english/numbers.ts";
 import { pageTitle } from "../words/english/turning.ts";
+import { allTiles } from "../words/site/finder.ts";
 import { waitingSentence } from "../words/site/waiting.ts";
 
 /** A way in: a name, where it leads, how many tiles are there. */
@@ -28,6 +30,8 @@ export interface WallPageProps {
   readonly turn: Turn;
   /** How many tiles the first page of the wall has, and how many each of the others. */
   readonly cut: WallCut;
+  /** What tiles can be found by. */
+  readonly finder: Omit<FinderProps, "root">;
 }
 
 /** Where to look for a tile that one does not know yet. */
@@ -67,16 +71,18 @@ export function WallPage(props: WallPageProps): VNode {
           </p>
         )}
       </header>
-      <div id="finder" hidden data-root={frame.root} />
+      {total > 0 && <Finder {...props.finder} root={frame.root} />}
       {ways && <WaysInLines root={frame.root} ways={ways} />}
-      <div id="found" aria-live="polite" class="found" />
+      <div id="found" aria-live="polite" class="found">
+        {total > 0 && <p>{allTiles(total)}</p>}
+      </div>
       <Wall root={frame.root} tiles={tiles} first id="wall" cut={props.cut} />
       <TurnPages root={frame.root} turn={turn} many="tiles" />
     </Document>
   );
 }
 
-/** Without a script these lead everywhere; with one, the finder takes their place. */
+/** These lead everywhere without a script; where scripts run, the finder is in their place. */
 function WaysInLines({ root, ways }: { readonly root: string; readonly ways: WaysIn }): VNode {
   const { cones, surfaces, glazes, allGlazes } = ways;
   return (

@@ -4,7 +4,8 @@ import { chromium } from "playwright-core";
 import type * as near from "../../src/browser/wall/near.ts";
 import type * as table from "../../src/browser/wall/table.ts";
 import type * as tiles from "../../src/browser/wall/tiles.ts";
-import { type FacetColumn, type Facets, facetNames } from "../../src/publish/facets-file.ts";
+import type { FacetColumn, Facets } from "../../src/publish/facets-file.ts";
+import { facetNames } from "../../src/terms/facets.ts";
 import { findBrowser } from "../support/find-browser.ts";
 
 /**

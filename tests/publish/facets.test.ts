@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { makeCatalogue } from "../../src/catalogue/make.ts";
 import type { MeasuredColour } from "../../src/colour/measure.ts";
 import { makeFacets, makeFacetsScript } from "../../src/publish/facets.ts";
-import type { FacetName } from "../../src/publish/facets-file.ts";
+import type { FacetName } from "../../src/terms/facets.ts";
 import { trustSentence } from "../../templates/words/colour/measured.ts";
 import { archive, coat, fired, glaze, result, tile } from "../checks/support.ts";
 

@@ -9,3 +9,9 @@ export function element<K extends keyof HTMLElementTagNameMap>(
   made.append(...children);
   return made;
 }
+
+/** What the page is made with; a page without it is a fault of ours. */
+export function must<T>(found: T | null | undefined): T {
+  if (found === null || found === undefined) throw new Error("Something is missing on this page");
+  return found;
+}

@@ -1,5 +1,6 @@
 /** What was chosen, as the part of an address after `?`, so that a view can be sent. */
-import type { FacetName, Facets } from "../../publish/facets-file.ts";
+import type { Facets } from "../../publish/facets-file.ts";
+import type { FacetName } from "../../terms/facets.ts";
 import { idKey } from "../../terms/ids.ts";
 import type { Near } from "./near.ts";
 import type { Choice } from "./table.ts";

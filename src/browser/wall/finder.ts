@@ -1,6 +1,7 @@
 /** The finder above the wall: words, the sentence of choices, what was found. */
-import type { FacetName, Facets } from "../../publish/facets-file.ts";
-import { element } from "../parts/element.ts";
+import type { Facets } from "../../publish/facets-file.ts";
+import type { FacetName } from "../../terms/facets.ts";
+import { element, must } from "../parts/element.ts";
 import { formatView, parseView, type View } from "./address.ts";
 import {
   type Asked,
@@ -10,22 +11,20 @@ import {
   putNearestFirst,
   readColours,
 } from "./near.ts";
-import { makeNearBox, type NearBox } from "./near-box.ts";
+import { type NearBox, takeNearBox } from "./near-box.ts";
 import { loosenings, otherPages, tellFound, tellNear, tellTrust } from "./result.ts";
-import { makeSentence, type Sentence } from "./sentence.ts";
+import { type Sentence, takeSentence } from "./sentence.ts";
 import { makeSheet, type Sheet } from "./sheet.ts";
 import { type Besides, type Found, findTiles, makeTable, type Table } from "./table.ts";
 import { takeWall, type WallOfTiles } from "./tiles.ts";
 import { findWords, type WordsFound } from "./words.ts";
-import { makeWordsBox, type WordsBox } from "./words-box.ts";
+import { takeWordsBox, type WordsBox } from "./words-box.ts";
 
 export interface Places {
   readonly finder: HTMLElement;
   readonly found: HTMLElement;
   readonly wall: HTMLElement;
-  /** On the first page of the wall. */
-  readonly waysIn: HTMLElement | null;
-  /** The ways to the other pages of the wall, while nothing is chosen. */
+  /** Turns the pages of the wall, where it has several; not of what was found. */
   readonly pages: HTMLElement | null;
 }
 
@@ -47,36 +46,43 @@ export class Finder {
   private readonly wall: WallOfTiles;
   private readonly sentence: Sentence;
   private readonly box: WordsBox;
-  private readonly nearBox: NearBox;
+  private readonly nearBox: NearBox | undefined;
   private readonly sheet: Sheet;
+  /** What is said of the whole wall, as the page was made with it. */
+  private readonly toldOfAll: readonly Node[];
 
   constructor(
     private readonly facets: Facets,
     private readonly places: Places,
   ) {
-    this.root = places.finder.dataset.root ?? "";
+    const { finder } = places;
+    this.root = finder.dataset.root ?? "";
+    this.toldOfAll = [...places.found.childNodes];
     this.table = makeTable(facets);
     this.wall = takeWall(places.wall, facets, this.root);
     this.view = this.viewOfAddress();
     this.colours = readColours(facets);
-    this.nearBox = makeNearBox((near, going) => this.go({ ...this.view, near }, going));
-    this.sentence = makeSentence(
-      facets,
-      (name, place) => this.go(choosing(this.view, name, place)),
-      this.colours.measured.includes(1) ? [this.nearBox.node] : [],
+    const near = finder.querySelector<HTMLElement>(".near");
+    this.nearBox =
+      near === null
+        ? undefined
+        : takeNearBox(near, (asked, going) => this.go({ ...this.view, near: asked }, going));
+    const sentence = must(finder.querySelector<HTMLElement>(".sentence"));
+    this.sentence = takeSentence(sentence, facets, (name, place) =>
+      this.go(choosing(this.view, name, place)),
     );
-    this.box = makeWordsBox(facets, this.root, (words) => this.go({ ...this.view, words }));
-    this.sheet = makeSheet(this.sentence.node);
+    const input = must(finder.querySelector<HTMLInputElement>("input[type=search]"));
+    const find = (words: string) => this.go({ ...this.view, words });
+    this.box = takeWordsBox(input, facets, this.root, find);
+    this.sheet = makeSheet(sentence, must(finder.querySelector<HTMLElement>(".open-sheet")));
   }
 
-  /** Takes the place of the ways in, and shows the view of the address. */
+  /** Shows the view of the address, or finds what was typed before this script ran. */
   start(): void {
-    const { finder, waysIn } = this.places;
-    finder.append(this.box.form, ...this.sheet.nodes);
-    finder.hidden = false;
-    if (waysIn) waysIn.hidden = true;
     addEventListener("popstate", () => void this.take(this.viewOfAddress()));
-    void this.take(this.view);
+    const { typed } = this.box;
+    if (typed !== "" && this.view.words === "") this.go({ ...this.view, words: typed });
+    else void this.take(this.view);
   }
 
   private viewOfAddress(): View {
@@ -97,7 +103,7 @@ export class Finder {
     this.view = next;
     this.box.show(next.words);
     this.asked = next.near && describeAsked(next.near, this.colours);
-    this.nearBox.show(this.asked);
+    this.nearBox?.show(this.asked);
     if (next.words === "") this.words = undefined;
     else if (changed) {
       const found = await findWords(this.facets, next.words, this.root);
@@ -109,8 +115,22 @@ export class Finder {
   }
 
   private show(found: Found): void {
+    const { pages } = this.places;
     this.sentence.show(this.view.choice, found);
     this.sheet.tell(found.tiles.length);
+    const all = formatView(this.view, this.facets) === "";
+    if (pages) pages.hidden = !all;
+    if (all) this.showAll();
+    else this.showFound(found);
+  }
+
+  /** The wall as the page was made, in its pages where it has several. */
+  private showAll(): void {
+    this.places.found.replaceChildren(...this.toldOfAll);
+    this.wall.showOwn();
+  }
+
+  private showFound(found: Found): void {
     this.places.found.replaceChildren(this.tell(found), ...otherPages(this.words?.others ?? []));
     this.showTiles(found.tiles);
     if (found.tiles.length > 0) return;
@@ -118,18 +138,9 @@ export class Finder {
     this.places.found.append(loosenings(this.view, this.facets, found, loosen));
   }
 
-  /**
-   * Puts the tiles on the wall, the nearest first where a colour was asked for. While nothing is
-   * chosen the page shows what it holds, and leads to the wall's other pages.
-   */
+  /** Puts the tiles on the wall, the nearest first where a colour was asked for. */
   private showTiles(tiles: Uint32Array): void {
     const { asked, facets, wall } = this;
-    const isAll = formatView(this.view, facets) === "";
-    if (this.places.pages) this.places.pages.hidden = !isAll;
-    if (isAll) {
-      wall.showOwn();
-      return;
-    }
     if (!asked) {
       wall.show(tiles);
       return;
@@ -146,11 +157,9 @@ export class Finder {
       const unmeasured = (found.without.get("near") ?? 0) - found.tiles.length;
       told.append(...tellNear(this.asked, this.facets, unmeasured, this.root));
     }
-    if (formatView(this.view, this.facets) !== "") {
-      const clear = element("button", { type: "button", class: "plain" }, "show all");
-      clear.addEventListener("click", () => this.go(nothing));
-      told.append(" ", clear);
-    }
+    const clear = element("button", { type: "button", class: "plain" }, "show all");
+    clear.addEventListener("click", () => this.go(nothing));
+    told.append(" ", clear);
     const missed = this.words?.missed;
     if (missed) told.append(" ", element("span", { class: "quiet" }, onlyNames[missed]));
     return told;

@@ -1,9 +1,8 @@
 /** The words of the sentence that ask for a colour: they open the browser's own colour picker. */
-import { element } from "../parts/element.ts";
+import { must } from "../parts/element.ts";
 import type { Asked, Near } from "./near.ts";
 
 export interface NearBox {
-  readonly node: HTMLElement;
   /** Shows the colour asked for, wherever it came from. */
   readonly show: (asked: Asked | undefined) => void;
 }
@@ -12,18 +11,21 @@ export interface NearBox {
 const pause = 150;
 
 /**
+ * Takes the words that the page holds.
+ *
  * @param choose takes the colour that was picked, undefined where it was cleared; `going` where
  * it only takes the place of the one before, since the picker was not closed in between
  */
-export function makeNearBox(choose: (near: Near | undefined, going: boolean) => void): NearBox {
-  const input = element("input", { type: "color", name: "near", value: "#808080" });
-  const swatch = element("span", { class: "asked", "aria-hidden": "true" });
-  const word = element("span");
-  const field = element("span", { class: "field" }, input, swatch, word);
-  const lead = element("span", { class: "lead" }, "near ");
-  const what = element("span", { class: "unseen" }, " the colour");
-  const clear = element("button", { type: "button", class: "plain" }, "clear", what);
-  const node = element("span", { class: "near" }, element("label", {}, lead, field), clear);
+export function takeNearBox(
+  node: HTMLElement,
+  choose: (near: Near | undefined, going: boolean) => void,
+): NearBox {
+  const field = must(node.querySelector<HTMLElement>(".field"));
+  const input = must(node.querySelector("input"));
+  const swatch = must(node.querySelector<HTMLElement>(".asked"));
+  const word = must(node.querySelector<HTMLElement>(".asked-for"));
+  const clear = must(node.querySelector("button"));
+  const none = word.textContent;
   const stop = listenToPicker(input, (going) => choose({ hex: input.value }, going));
   clear.addEventListener("click", () => {
     stop();
@@ -35,10 +37,10 @@ export function makeNearBox(choose: (near: Near | undefined, going: boolean) => 
     clear.hidden = asked === undefined;
     swatch.hidden = asked === undefined;
     swatch.style.background = asked?.hex ?? "";
-    word.textContent = asked?.name ?? "a colour";
+    word.textContent = asked?.name ?? none;
     if (asked && document.activeElement !== input) input.value = asked.hex;
   };
-  return { node, show };
+  return { show };
 }
 
 /** Tells of every colour that a hand rests on, and of the last; gives a way to stop waiting. */

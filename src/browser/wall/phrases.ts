@@ -1,68 +1,26 @@
-/** The sentence that finds tiles: what each facet says where nothing is chosen, and where a value is. */
-import type { FacetName } from "../../publish/facets-file.ts";
+/** What a value is called by the finder, if not by its own word. */
+import type { FacetName } from "../../terms/facets.ts";
 
-interface Phrase {
-  /** What stands before the choice. */
-  readonly lead: string;
-  /** The lead and what is chosen, for those who hear a list by itself. */
-  readonly spoken: string;
-  readonly any: string;
-  /** What a value is called in the list, if not by its own word; that comes first, as it is typed. */
-  readonly word?: (label: string) => string;
-  /** What it is called away from its lead, if not as in the list. */
-  readonly alone?: (label: string) => string;
-}
+type Words = Partial<Readonly<Record<FacetName, (label: string) => string>>>;
 
-export const phrases: Readonly<Record<FacetName, Phrase>> = {
-  cone: {
-    lead: "fired to cone",
-    spoken: "fired to cone",
-    any: "any",
-    alone: (cone) => `cone ${cone}`,
-  },
-  surface: {
-    lead: "with",
-    spoken: "with surface",
-    any: "any surface",
-    word: (surface) => `${surface} surface`,
-  },
-  colour: { lead: "in", spoken: "in colour", any: "any colour" },
-  top: {
-    lead: "and",
-    spoken: "and glaze on top",
-    any: "any glaze on top",
-    word: (glaze) => `${glaze} on top`,
-  },
-  over: { lead: "over", spoken: "over glaze underneath", any: "anything" },
-  clay: { lead: "on", spoken: "on clay", any: "any clay" },
-  effect: { lead: "that shows", spoken: "that shows effect", any: "any effect" },
-  fault: { lead: "that has", spoken: "that has fault", any: "any fault or none" },
-  glaze: { lead: "with, anywhere,", spoken: "with, anywhere, glaze", any: "any glaze" },
-  way: { lead: "put on", spoken: "put on in what way", any: "in any way" },
-  texture: {
-    lead: "with",
-    spoken: "with texture of clay",
-    any: "any texture",
-    word: (texture) => `${texture} clay`,
-  },
-  shape: { lead: "as", spoken: "as shape", any: "any shape" },
-  atmosphere: { lead: "in", spoken: "in atmosphere", any: "any atmosphere" },
-  heat: { lead: "heated by", spoken: "heated by", any: "anything" },
-  again: { lead: "again:", spoken: "again:", any: "yes, changed or no" },
-  set: { lead: "from", spoken: "from set", any: "any set" },
-  maker: { lead: "by", spoken: "by maker", any: "anyone" },
-  stage: { lead: "now", spoken: "now at stage", any: "at any stage" },
+/** In its list: its own word comes first, as it is typed. */
+const inList: Words = {
+  surface: (surface) => `${surface} surface`,
+  top: (glaze) => `${glaze} on top`,
+  texture: (texture) => `${texture} clay`,
 };
 
-/** The facets that the sentence begins with; the others follow where a reader asks for them. */
-export const shortSentence: readonly FacetName[] = ["cone", "surface", "colour", "top", "over"];
+/** Away from the words before the list, if not as in the list. */
+const alone: Words = {
+  cone: (cone) => `cone ${cone}`,
+};
 
 /** What a value is called in its list. */
 export function wordOf(name: FacetName, label: string): string {
-  return phrases[name].word?.(label) ?? label;
+  return inList[name]?.(label) ?? label;
 }
 
 /** What it is called away from its lead. */
 export function wordAlone(name: FacetName, label: string): string {
-  return phrases[name].alone?.(label) ?? wordOf(name, label);
+  return alone[name]?.(label) ?? wordOf(name, label);
 }

@@ -1,5 +1,6 @@
 /** What was found, in a sentence that is read aloud, and how to find more where it is nothing. */
-import type { FacetName, Facets } from "../../publish/facets-file.ts";
+import type { Facets } from "../../publish/facets-file.ts";
+import type { FacetName } from "../../terms/facets.ts";
 import { element } from "../parts/element.ts";
 import type { View } from "./address.ts";
 import type { Asked } from "./near.ts";

@@ -2,13 +2,13 @@
 import { element } from "../parts/element.ts";
 
 export interface Sheet {
-  readonly nodes: readonly HTMLElement[];
   /** Tells how many tiles would be left. */
   readonly tell: (tiles: number) => void;
 }
 
-export function makeSheet(content: HTMLElement): Sheet {
-  const open = element("button", { type: "button", class: "open-sheet" }, "Narrow down");
+/** @param open the button that brings the sheet up */
+export function makeSheet(content: HTMLElement, open: HTMLElement): Sheet {
+  const outside = content.parentElement;
   const close = element("button", { type: "button", class: "show" });
   const inside = element("div", { class: "sheet-inside" });
   const dialog = element(
@@ -17,7 +17,7 @@ export function makeSheet(content: HTMLElement): Sheet {
     inside,
     element("div", { class: "sheet-foot" }, close),
   );
-  const outside = element("div", { class: "sentence-place" }, content);
+  open.after(dialog);
   open.addEventListener("click", () => {
     inside.append(content);
     dialog.showModal();
@@ -26,9 +26,8 @@ export function makeSheet(content: HTMLElement): Sheet {
   dialog.addEventListener("click", (event) => {
     if (event.target === dialog) dialog.close();
   });
-  dialog.addEventListener("close", () => outside.append(content));
+  dialog.addEventListener("close", () => outside?.append(content));
   return {
-    nodes: [outside, open, dialog],
     tell: (tiles) => {
       close.textContent = tiles === 1 ? "Show 1 tile" : `Show ${tiles} tiles`;
     },

@@ -4,7 +4,8 @@
  * turns away still counts for the other values of that facet. Words and a colour turn tiles away
  * as a facet does.
  */
-import type { FacetColumn, FacetName, Facets } from "../../publish/facets-file.ts";
+import type { FacetColumn, Facets } from "../../publish/facets-file.ts";
+import type { FacetName } from "../../terms/facets.ts";
 
 interface Column {
   readonly name: FacetName;

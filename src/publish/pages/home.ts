@@ -7,6 +7,7 @@ import { WaitingPage } from "../../../templates/pages/waiting-page.tsx";
 import { WallPage, type WaysIn } from "../../../templates/pages/wall-page.tsx";
 import { turnedUrl } from "../../catalogue/addresses.ts";
 import { makeReference } from "../../records/reference.ts";
+import { facetsThatDiffer } from "../facet-values.ts";
 import { definePage, type Page } from "../page.ts";
 import { surfacesFound, surfaceUrl } from "./groups.ts";
 import { notFoundPath, type Site } from "./site.ts";
@@ -23,6 +24,10 @@ export function wallPages(site: Site): readonly Page[] {
   const codes = site.catalogue.tiles.map(({ id }) => id);
   const cuts = cutGroups(url, [{ title: "", items: codes }], tilesOnAPage, tilesAtHome);
   const ways = waysIn(site);
+  const finder = {
+    facets: facetsThatDiffer(site.catalogue),
+    near: site.catalogue.tiles.some(({ colour }) => colour !== null),
+  };
   return cuts.map(({ groups, turn }) => {
     const path = turnedUrl(url, turn.here);
     return definePage({
@@ -35,6 +40,7 @@ export function wallPages(site: Site): readonly Page[] {
         ways: turn.here === 0 ? ways : null,
         turn,
         cut: { first: tilesAtHome, later: tilesOnAPage },
+        finder,
       },
       search: null,
     });

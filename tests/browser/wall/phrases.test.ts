@@ -1,8 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { phrases, wordAlone, wordOf } from "../../../src/browser/wall/phrases.ts";
-import type { FacetName } from "../../../src/publish/facets-file.ts";
-
-const names = Object.keys(phrases) as FacetName[];
+import { wordAlone, wordOf } from "../../../src/browser/wall/phrases.ts";
+import { facetNames as names } from "../../../src/terms/facets.ts";
+import { finderPhrases as phrases } from "../../../templates/words/site/finder.ts";
 
 describe("the lists that find tiles", () => {
   test("hold values that begin with the word one types", () => {

@@ -7,7 +7,8 @@ import {
   type Marks,
   makeTable,
 } from "../../../src/browser/wall/table.ts";
-import type { FacetColumn, FacetName, Facets } from "../../../src/publish/facets-file.ts";
+import type { FacetColumn, Facets } from "../../../src/publish/facets-file.ts";
+import type { FacetName } from "../../../src/terms/facets.ts";
 
 const names: readonly FacetName[] = ["cone", "surface", "effect"];
 
