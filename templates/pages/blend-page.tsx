@@ -149,7 +149,7 @@ function Line({ root, blend, glazes, tiles }: LayoutProps): VNode {
           <li>
             <a href={root + (tile?.url ?? glaze.url)}>
               {tile?.picture ? (
-                <SmallPhotograph root={root} picture={tile.picture} />
+                <SmallPhotograph root={root} picture={tile.picture} turn="late" />
               ) : (
                 <NoPicture tile={tile ?? null} />
               )}

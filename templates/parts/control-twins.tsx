@@ -48,7 +48,7 @@ export function Twins(props: {
           <li class={twin.firing.id === here ? "here" : undefined}>
             <a class="twin-plate" href={root + entry.url}>
               {entry.picture && twin.pictured ? (
-                <SmallPhotograph root={root} picture={entry.picture} />
+                <SmallPhotograph root={root} picture={entry.picture} turn="late" />
               ) : (
                 <Unseen entry={entry} hasLater={entry.picture !== null} />
               )}

@@ -9,12 +9,20 @@ export interface PhotographProps {
   /** How wide it stands on the page, as `sizes` of an image says it. */
   readonly sizes: string;
   readonly alt: string;
-  /** True for what is on the first screen. */
-  readonly first?: boolean;
+  readonly turn: Turn;
 }
 
+/** When a picture is asked for: before all others, with the page, or as a reader comes near it. */
+export type Turn = "first" | "soon" | "late";
+
+const waits: Readonly<Record<Turn, object>> = {
+  first: { fetchpriority: "high" },
+  soon: {},
+  late: { loading: "lazy" },
+};
+
 /** A photograph as large as its place. A browser that knows no WebP gets one JPEG. */
-export function Photograph({ root, picture, sizes, alt, first = false }: PhotographProps): VNode {
+export function Photograph({ root, picture, sizes, alt, turn }: PhotographProps): VNode {
   const { width, height, placeholder, files } = picture;
   const plain = files.find((file) => file.format === "jpeg" && file.width >= 1000);
   return (
@@ -24,7 +32,7 @@ export function Photograph({ root, picture, sizes, alt, first = false }: Photogr
         width={width}
         height={height}
         alt={alt}
-        {...(!first && { loading: "lazy" as const })}
+        {...waits[turn]}
       />
     </Framed>
   );
@@ -34,12 +42,12 @@ export function Photograph({ root, picture, sizes, alt, first = false }: Photogr
 export function SmallPhotograph(props: {
   readonly root: string;
   readonly picture: SmallPicture;
-  readonly first?: boolean;
+  readonly turn: Turn;
 }): VNode {
-  const { root, picture, first = false } = props;
+  const { root, picture, turn } = props;
   return (
     <Framed {...picture} root={root} sizes={cardWidth}>
-      <img src={root + picture.plain} alt="" {...(!first && { loading: "lazy" as const })} />
+      <img src={root + picture.plain} alt="" {...waits[turn]} />
     </Framed>
   );
 }

@@ -64,7 +64,7 @@ function Plate({
           picture={picture}
           alt={alt}
           sizes={large ? "(min-width: 60rem) 50vw, 100vw" : "(min-width: 60rem) 16vw, 33vw"}
-          first={large}
+          turn={large ? "first" : "late"}
         />
       </a>
       {caption && <figcaption>{caption}</figcaption>}

@@ -5,7 +5,7 @@ import { LayerDrawing } from "../drawing/layer-drawing.tsx";
 import { stageName } from "../words/tile/outcome.ts";
 import { CardOutcome } from "./card-outcome.tsx";
 import type { TileEntry } from "./entry.ts";
-import { SmallPhotograph } from "./photograph.tsx";
+import { SmallPhotograph, type Turn } from "./photograph.tsx";
 
 interface WallProps {
   readonly root: string;
@@ -24,7 +24,12 @@ export interface WallCut {
 }
 
 /** How many photographs are asked for at once, before anybody scrolls. */
-const eager = 6;
+const soon = 6;
+
+function turnOf(place: number): Turn {
+  if (place === 0) return "first";
+  return place < soon ? "soon" : "late";
+}
 
 export function Wall({ root, tiles, first = false, id, cut }: WallProps): VNode {
   return (
@@ -32,14 +37,14 @@ export function Wall({ root, tiles, first = false, id, cut }: WallProps): VNode 
       class="wall"
       {...(id !== undefined && { id })}
       {...(cut && { "data-first": cut.first, "data-later": cut.later })}
-      {...cards(tiles, (tile, i) => cardOf(tile, root, first && i < eager))}
+      {...cards(tiles, (tile, i) => cardOf(tile, root, first ? turnOf(i) : "late"))}
     />
   );
 }
 
 /** One row of tiles, which scrolls sideways where it is too long. */
 export function Strip({ root, tiles }: WallProps): VNode {
-  return <ol class="wall strip" {...cards(tiles, (tile) => cardOf(tile, root, false))} />;
+  return <ol class="wall strip" {...cards(tiles, (tile) => cardOf(tile, root, "late"))} />;
 }
 
 function cards(
@@ -57,11 +62,11 @@ const rendered = new WeakMap<TileEntry, Map<string, string>>();
  * page is made of: each is rendered once, as everything else is, so that no word of a record
  * reaches a page but as text.
  */
-function cardOf(tile: TileEntry, root: string, first: boolean): string {
+function cardOf(tile: TileEntry, root: string, turn: Turn): string {
   const known = rendered.get(tile) ?? new Map<string, string>();
   rendered.set(tile, known);
-  const place = `${first} ${root}`;
-  const card = known.get(place) ?? renderToString(<Card root={root} tile={tile} first={first} />);
+  const place = `${turn} ${root}`;
+  const card = known.get(place) ?? renderToString(<Card root={root} tile={tile} turn={turn} />);
   known.set(place, card);
   return card;
 }
@@ -69,14 +74,14 @@ function cardOf(tile: TileEntry, root: string, first: boolean): string {
 function Card(props: {
   readonly root: string;
   readonly tile: TileEntry;
-  readonly first: boolean;
+  readonly turn: Turn;
 }): VNode {
-  const { root, tile, first } = props;
+  const { root, tile, turn } = props;
   return (
     <li>
       <a href={root + tile.url}>
         {tile.picture ? (
-          <SmallPhotograph root={root} picture={tile.picture} first={first} />
+          <SmallPhotograph root={root} picture={tile.picture} turn={turn} />
         ) : (
           <NoPhotograph tile={tile} />
         )}
