@@ -1,7 +1,8 @@
 /** Bundles the styles and scripts that browsers load, and puts fonts and icon beside them. */
-import { cp, readdir } from "node:fs/promises";
+import { cp, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { build } from "esbuild";
+import { listScripts, stylesOfPages } from "./page-styles.mjs";
 
 /** What pages that are no part of a site ask for, by the name of their folder. */
 const besidesTheSite = {
@@ -17,15 +18,15 @@ const besidesTheSite = {
  * @param {string} folder
  */
 export async function compileAssets(project, folder) {
-  const all = {
-    site: ["templates/styles/site.css", ...(await listScripts(join(project, "src/browser")))],
-    ...besidesTheSite,
-  };
+  const scripts = (await listScripts(project)).map((name) => `src/browser/${name}`);
+  const all = { site: scripts, ...besidesTheSite };
   await cp(join(project, "templates/assets"), join(folder, "shared"), { recursive: true });
   for (const [name, files] of Object.entries(all)) {
     const entryPoints = files.map((file) => join(project, file));
     await bundle(entryPoints, join(folder, name));
   }
+  for (const [name, styles] of Object.entries(await stylesOfPages(project)))
+    await writeFile(join(folder, "site", name), styles);
 }
 
 /**
@@ -49,17 +50,4 @@ async function bundle(entryPoints, outdir) {
     external: ["*.woff2", "*/pagefind.js"],
     logLevel: "error",
   });
-}
-
-/**
- * A script a page loads is a file of `src/browser/` itself; its parts lie in folders there.
- *
- * @param {string} browser
- */
-async function listScripts(browser) {
-  const entries = await readdir(browser, { withFileTypes: true });
-  return entries
-    .filter((entry) => entry.isFile() && entry.name.endsWith(".ts"))
-    .map((entry) => `src/browser/${entry.name}`)
-    .sort();
 }

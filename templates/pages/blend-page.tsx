@@ -30,6 +30,7 @@ export function BlendPage({ frame, blend, glazes, tiles }: BlendPageProps): VNod
   const laidOut = Math.max(1, Math.floor(placesOnAPage / Math.max(1, blend.members.length)));
   return (
     <Document
+      styles="blend"
       frame={frame}
       title={blend.name}
       summary={sentence}

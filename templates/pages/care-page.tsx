@@ -9,7 +9,14 @@ const sentence =
 
 export function CarePage({ frame }: { readonly frame: Frame }): VNode {
   return (
-    <Document frame={frame} title="Care" summary={sentence} section="care" kind="entry care">
+    <Document
+      styles="care"
+      frame={frame}
+      title="Care"
+      summary={sentence}
+      section="care"
+      kind="entry care"
+    >
       <header class="opening">
         <h1>Care</h1>
         <p class="lede">{sentence}</p>

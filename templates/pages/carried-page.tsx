@@ -33,7 +33,14 @@ const sentence =
 export function CarriedPage({ frame, groups, turn, dust }: CarriedPageProps): VNode {
   const title = pageTitle("Built in: no record needed", turn.here, turn.pages);
   return (
-    <Document frame={frame} title={title} summary={sentence} section="glazes" kind="entry">
+    <Document
+      styles="carried"
+      frame={frame}
+      title={title}
+      summary={sentence}
+      section="glazes"
+      kind="entry"
+    >
       <header class="opening">
         <h1>{title}</h1>
         <p class="measure">{sentence}</p>

@@ -49,6 +49,7 @@ export function ColoursPage({ frame, plate, rows, trust }: ColoursPageProps): VN
   const isEmpty = plate.measured === 0;
   return (
     <Document
+      styles="colours"
       frame={frame}
       title="Colours"
       summary={plateSentence}

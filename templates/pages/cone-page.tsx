@@ -38,6 +38,7 @@ export function ConePage(props: ConePageProps): VNode {
   const { frame, cone, surface, map, sentence, turn } = props;
   return (
     <Document
+      styles="cone"
       frame={frame}
       title={coneTitle(cone.cone, surface)}
       summary={sentence}

@@ -40,6 +40,7 @@ export function FiringPage(props: FiringPageProps): VNode {
   const sentence = loadSentence(firing);
   return (
     <Document
+      styles="firing"
       frame={frame}
       title={`Firing ${firing.id}`}
       summary={`${sentence} ${storyHeading(firing)}.`}

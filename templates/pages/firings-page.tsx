@@ -31,7 +31,14 @@ export function FiringsPage(props: FiringsPageProps): VNode {
   const { frame, sentence, firings, turn, kilns } = props;
   const title = pageTitle(props.title, turn.here, turn.pages);
   return (
-    <Document frame={frame} title={title} summary={sentence} section="firings" kind="entry">
+    <Document
+      styles="firings"
+      frame={frame}
+      title={title}
+      summary={sentence}
+      section="firings"
+      kind="entry"
+    >
       <header class="opening">
         <h1>{title}</h1>
         <p class="lede">

@@ -62,6 +62,7 @@ export function GlazePage(props: GlazePageProps): VNode {
   const sentence = glazeSentence(glaze);
   return (
     <Document
+      styles="glaze"
       frame={frame}
       title={glaze.name}
       summary={sentence}

@@ -41,6 +41,7 @@ export function KilnPage(props: KilnPageProps): VNode {
   const sentence = kilnSentence(kiln);
   return (
     <Document
+      styles="kiln"
       frame={frame}
       title={kiln.name}
       summary={sentence}

@@ -37,7 +37,14 @@ export function ListPage(props: ListPageProps): VNode {
   const { frame, sentence, section, many, groups, turn, empty } = props;
   const title = pageTitle(props.title, turn.here, turn.pages);
   return (
-    <Document frame={frame} title={title} summary={sentence} section={section} kind="entry">
+    <Document
+      styles="list"
+      frame={frame}
+      title={title}
+      summary={sentence}
+      section={section}
+      kind="entry"
+    >
       <header class="opening">
         <h1>{title}</h1>
         <p class="lede">{turn.total > 0 ? sentence : empty}</p>

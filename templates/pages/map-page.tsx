@@ -35,7 +35,14 @@ export function MapPage({ frame, map, marks, rows, turn }: MapPageProps): VNode 
   const sentence = mapSentence(map);
   const title = pageTitle(`The map of cone ${map.cone}`, turn.here, turn.pages);
   return (
-    <Document frame={frame} title={title} summary={sentence} section="glazes" kind="entry map-page">
+    <Document
+      styles="map"
+      frame={frame}
+      title={title}
+      summary={sentence}
+      section="glazes"
+      kind="entry map-page"
+    >
       <header class="opening">
         <h1>
           The map of cone <span class="cone-name">{map.cone}</span>

@@ -29,7 +29,14 @@ export function MaterialPage(props: MaterialPageProps): VNode {
   const { frame, material, sentence, glazes, turn } = props;
   const { carried, formula, name, price } = material;
   return (
-    <Document frame={frame} title={name} summary={sentence} section="glazes" kind="entry">
+    <Document
+      styles="material"
+      frame={frame}
+      title={name}
+      summary={sentence}
+      section="glazes"
+      kind="entry"
+    >
       <header class="opening">
         <h1>{name}</h1>
         <p class="lede">{sentence}</p>

@@ -34,6 +34,7 @@ export function MorePage(props: MorePageProps): VNode {
   const { root } = frame;
   return (
     <Document
+      styles="more"
       frame={frame}
       title={pageTitle(title, turn.here, turn.pages)}
       summary={sentence}

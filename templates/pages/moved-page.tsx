@@ -13,6 +13,7 @@ export function MovedPage(props: {
   const sentence = `The tile that was ${from} is now ${to.id}.`;
   return (
     <Document
+      styles="moved"
       frame={frame}
       title={`${from} is now ${to.id}`}
       summary={sentence}

@@ -9,6 +9,7 @@ import type { Frame } from "../parts/frame.ts";
 export function NotFoundPage({ frame }: { readonly frame: Frame }): VNode {
   return (
     <Document
+      styles="not-found"
       frame={frame}
       title="No such page"
       summary="There is no page at this address."

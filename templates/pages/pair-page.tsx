@@ -36,6 +36,7 @@ export function PairPage(props: PairPageProps): VNode {
   const { over, under } = pair;
   return (
     <Document
+      styles="pair"
       frame={frame}
       title={`${over.name} over ${under.name}`}
       summary={sentence}

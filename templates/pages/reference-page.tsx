@@ -14,7 +14,13 @@ const sentence = "Every field that a record may have, what it means, and what ma
 
 export function ReferencePage({ frame, reference }: ReferencePageProps): VNode {
   return (
-    <Document frame={frame} title="How to write a record" summary={sentence} kind="entry reference">
+    <Document
+      styles="reference"
+      frame={frame}
+      title="How to write a record"
+      summary={sentence}
+      kind="entry reference"
+    >
       <header class="opening">
         <h1>How to write a record</h1>
         <p class="lede">{sentence}</p>

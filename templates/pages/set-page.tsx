@@ -38,7 +38,14 @@ export function SetPage(props: SetPageProps): VNode {
   const { frame, set, turn, control, blends } = props;
   const { sentence } = set;
   return (
-    <Document frame={frame} title={set.name} summary={sentence} section="sets" kind="entry">
+    <Document
+      styles="set"
+      frame={frame}
+      title={set.name}
+      summary={sentence}
+      section="sets"
+      kind="entry"
+    >
       <header class="opening">
         <h1>{set.name}</h1>
         <p class="lede">{sentence}</p>

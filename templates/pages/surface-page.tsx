@@ -26,7 +26,14 @@ export interface SurfacePageProps {
 export function SurfacePage({ frame, title, sentence, groups, wall }: SurfacePageProps): VNode {
   const { root } = frame;
   return (
-    <Document frame={frame} title={title} summary={sentence} section="wall" kind="entry">
+    <Document
+      styles="surface"
+      frame={frame}
+      title={title}
+      summary={sentence}
+      section="wall"
+      kind="entry"
+    >
       <header class="opening">
         <h1>{title}</h1>
         <p class="lede">{sentence}</p>

@@ -20,6 +20,7 @@ export function TilePage(props: TilePageProps): VNode {
   const title = names || "A tile without glaze";
   return (
     <Document
+      styles="tile"
       frame={frame}
       title={`${tile.id}: ${title}`}
       summary={`Test tile ${tile.id}: ${title}. ${tileSentence(tile)}`}

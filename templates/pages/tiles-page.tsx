@@ -26,7 +26,14 @@ export interface TilesPageProps {
 export function TilesPage(props: TilesPageProps): VNode {
   const { frame, title, sentence, section, facts = [], notes = "", groups, turn, empty } = props;
   return (
-    <Document frame={frame} title={title} summary={sentence} section={section} kind="entry">
+    <Document
+      styles="tiles"
+      frame={frame}
+      title={title}
+      summary={sentence}
+      section={section}
+      kind="entry"
+    >
       <header class="opening">
         <h1>{title}</h1>
         <p class="lede">{sentence}</p>

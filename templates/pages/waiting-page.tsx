@@ -19,6 +19,7 @@ export function WaitingPage({ frame, groups, turn }: WaitingPageProps): VNode {
   const them = turn.total === 1 ? "it" : "them";
   return (
     <Document
+      styles="waiting"
       frame={frame}
       title={pageTitle("Waiting to be mended", turn.here, turn.pages)}
       summary={`${waitingSentence(turn.total)} No page shows ${them} until then.`}

@@ -49,6 +49,7 @@ export function WallPage(props: WallPageProps): VNode {
   const sentence = `${count(total, "glaze test")}: what went on each tile, in which order, how it was fired, and what came out.`;
   return (
     <Document
+      styles="wall"
       frame={frame}
       title={turn.here === 0 ? frame.studio : pageTitle("Tiles", turn.here, turn.pages)}
       summary={`${frame.studio}: ${sentence}`}

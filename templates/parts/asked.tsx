@@ -61,7 +61,7 @@ function Square(props: AskedCell & { readonly root: string; readonly value: stri
       {tile ? (
         <a href={root + tile.url}>
           {tile.picture ? (
-            <SmallPhotograph root={root} picture={tile.picture} first={false} />
+            <SmallPhotograph root={root} picture={tile.picture} turn="late" />
           ) : (
             <NoPhotograph tile={tile} />
           )}

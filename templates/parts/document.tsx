@@ -13,6 +13,8 @@ export interface DocumentProps {
   readonly section?: Section | undefined;
   /** Names of scripts under assets/, and of data files, in the order they run. */
   readonly scripts?: readonly string[];
+  /** The name of the page's file of styles, under assets/, which is made for its template. */
+  readonly styles: string;
   /** A class for the main part, which its styles are laid under. */
   readonly kind: string;
   /** Where the page leads on to at once, for an address that has changed. */
@@ -64,8 +66,11 @@ function Missing({ frame: { root, waiting } }: { readonly frame: Frame }): VNode
   );
 }
 
+/** What nearly every line is set in: asked for with the page, before its styles name them. */
+const firstFonts = ["vollkorn", "hanken-grotesk"];
+
 function Head(props: Omit<DocumentProps, "children">): VNode {
-  const { frame, title, summary, scripts = [], leadsTo } = props;
+  const { frame, title, summary, styles, scripts = [], leadsTo } = props;
   const { root, canonical, feed, unlisted } = frame;
   return (
     <head>
@@ -87,7 +92,16 @@ function Head(props: Omit<DocumentProps, "children">): VNode {
         />
       )}
       <link rel="icon" type="image/svg+xml" href={`${root}assets/icon.svg`} />
-      <link rel="stylesheet" href={`${root}assets/site.css`} />
+      {firstFonts.map((font) => (
+        <link
+          rel="preload"
+          as="font"
+          type="font/woff2"
+          crossorigin="anonymous"
+          href={`${root}assets/fonts/${font}.woff2`}
+        />
+      ))}
+      <link rel="stylesheet" href={`${root}assets/${styles}.css`} />
       {scripts.map((script) => (
         <script defer src={`${root}${script}`} />
       ))}

@@ -48,18 +48,16 @@ export function Finder({ root, facets, near }: FinderProps): VNode {
 function WordsBox(): VNode {
   return (
     <search class="words-box">
-      <form>
-        <label>
-          <span>Find</span>
-          <input
-            type="search"
-            name="words"
-            placeholder="a code, a glaze, a word"
-            autocomplete="off"
-            enterkeyhint="search"
-          />
-        </label>
-      </form>
+      <label>
+        <span>Find</span>
+        <input
+          type="search"
+          name="words"
+          placeholder="a code, a glaze, a word"
+          autocomplete="off"
+          enterkeyhint="search"
+        />
+      </label>
     </search>
   );
 }

@@ -52,7 +52,7 @@ describe("the site", () => {
       expect.arrayContaining([
         ".tilebook.json",
         "404.html",
-        "assets/site.css",
+        "assets/tile.css",
         "care.html",
         "clays/buff.html",
         "cones/6.html",

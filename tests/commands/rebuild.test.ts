@@ -116,7 +116,7 @@ describe("a change", () => {
 });
 
 describe("a site that somebody changed by hand", () => {
-  test.each(["tiles/ev-1.html", "data/tiles.json", "assets/site.css", "pagefind/pagefind.js"])(
+  test.each(["tiles/ev-1.html", "data/tiles.json", "assets/tile.css", "pagefind/pagefind.js"])(
     "is made whole again: %s",
     async (file) => {
       await appendFile(join(site, file), "<p>mine</p>");

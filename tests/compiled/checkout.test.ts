@@ -46,11 +46,12 @@ beforeAll(() => {
     write(`checkout/templates/styles/${style}.css`, "p { margin: 0 }");
   for (const script of ["wall", "crop/copystand"])
     write(`checkout/src/browser/${script}.ts`, "document.title = 'Tiles';");
+  write("checkout/templates/pages/tile-page.tsx", "export const styles = 'tile';");
   write("checkout/templates/assets/icon.svg", "<svg/>");
   write("checkout/src/starter/studio.yaml", "format: 1");
   write("checkout/src/cli.ts", cli("Tile"));
   write("checkout/templates/tile.tsx", template);
-  for (const name of ["esbuild", "preact", "preact-render-to-string"]) {
+  for (const name of ["esbuild", "postcss", "preact", "preact-render-to-string"]) {
     mkdirSync(join(folder, "checkout/node_modules"), { recursive: true });
     const to = join(folder, "checkout/node_modules", name);
     symlinkSync(join(project, "node_modules", name), to, "junction");

@@ -78,6 +78,7 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
   "ml-fcnnls": ["chemistry"],
   pagefind: ["publish"],
   picocolors: ["commands", "reporting"],
+  postcss: ["compiled"],
   preact: ["copystand", "publish", "templates"],
   "preact-render-to-string": ["copystand", "publish", "templates"],
   send: ["publish"],

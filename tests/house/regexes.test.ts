@@ -15,6 +15,7 @@ const bounded: Readonly<Record<string, string>> = {
   "src/commands/build.ts": "what was typed on the command line",
   "src/commands/new-blend-plan.ts": "what was typed on the command line",
   "src/commands/serve.ts": "what was typed on the command line",
+  "src/compiled/page-styles.mjs": "Tilebook's own code and styles",
   "src/demo/plan-from-record.ts": "draws the demonstration, and reads no other archive",
   "src/firing/log/cells.ts": "one cell of a log: the file's own longestValue",
   "src/firing/log/labels.ts": "one label of a log, which the table cuts short",

@@ -78,7 +78,7 @@ describe.each(Object.entries(sites))("in the site of %s", (_, site) => {
   test("the page for an address that leads nowhere leads home from any depth", async () => {
     const links = (await linksWithin(site)).filter(({ page }) => isShownAnywhere(page));
     expect(links.map(({ file }) => file)).toEqual(
-      expect.arrayContaining(["index.html", "assets/site.css"]),
+      expect.arrayContaining(["index.html", "assets/not-found.css"]),
     );
     const relative = links.filter(({ link }) => !link.startsWith(publishedUnder));
     expect(relative.filter(({ link }) => link !== "#main")).toEqual([]);

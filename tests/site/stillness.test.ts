@@ -14,8 +14,11 @@ const pages = [
   "surfaces/gloss.html",
 ];
 
-/** Much less than 0.1, which is called good (web.dev, "Cumulative Layout Shift"). */
-const still = 0.02;
+/**
+ * Much less than 0.1, which is called good (web.dev, "Cumulative Layout Shift"). Where the fonts come
+ * long after the first paint, a line of a card may break anew, and the row below it moves by that line.
+ */
+const still = { scripts: 0.02, fonts: 0.05 };
 
 /** How long fonts and scripts are kept waiting, in milliseconds: long after the first paint. */
 const late = 700;
@@ -68,7 +71,7 @@ for (const width of [390, 1280])
           await page.waitForTimeout(200);
           const shifts = await page.evaluate(readShifts);
           const sum = shifts.reduce((all, { value }) => all + value, 0);
-          expect(sum, JSON.stringify(shifts)).toBeLessThan(still);
+          expect(sum, JSON.stringify(shifts)).toBeLessThan(still[what]);
         },
       );
 

@@ -20,7 +20,8 @@ export function takeWall(wall: HTMLElement, facets: Facets, root: string): WallO
   const items = makeItems(own, facets, root);
   const more = makeMore(() => put());
   wall.after(more.node);
-  let shown: Uint32Array = new Uint32Array();
+  const all = Uint32Array.from(facets.codes, (_, tile) => tile);
+  let shown: Uint32Array = all;
   let captions: Captions | undefined;
   let placed = 0;
   const put = () => {
@@ -33,7 +34,6 @@ export function takeWall(wall: HTMLElement, facets: Facets, root: string): WallO
     wall.append(...next.flat());
     more.tell(placed, shown.length);
   };
-  const all = Uint32Array.from(facets.codes, (_, tile) => tile);
   wall.addEventListener("click", (event) => rememberOpened(event, facets, shown));
   return {
     show: (tiles, said) => {
@@ -44,6 +44,7 @@ export function takeWall(wall: HTMLElement, facets: Facets, root: string): WallO
       put();
     },
     showOwn: () => {
+      if (shown === all) return;
       shown = all;
       for (const item of own) caption(item, undefined);
       wall.replaceChildren(...own);

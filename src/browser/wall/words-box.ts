@@ -24,8 +24,8 @@ export function takeWordsBox(
     clearTimeout(waiting);
     waiting = setTimeout(() => find(input.value.trim()), pause);
   });
-  input.form?.addEventListener("submit", (event) => {
-    event.preventDefault();
+  input.addEventListener("keydown", (event) => {
+    if (event.key !== "Enter" || event.isComposing) return;
     clearTimeout(waiting);
     const url = findCode(facets, input.value);
     if (url === undefined) find(input.value.trim());
