@@ -66,9 +66,6 @@ function Missing({ frame: { root, waiting } }: { readonly frame: Frame }): VNode
   );
 }
 
-/** What nearly every line is set in: asked for with the page, before its styles name them. */
-const firstFonts = ["vollkorn", "hanken-grotesk"];
-
 function Head(props: Omit<DocumentProps, "children">): VNode {
   const { frame, title, summary, styles, scripts = [], leadsTo } = props;
   const { root, canonical, feed, unlisted } = frame;
@@ -92,15 +89,6 @@ function Head(props: Omit<DocumentProps, "children">): VNode {
         />
       )}
       <link rel="icon" type="image/svg+xml" href={`${root}assets/icon.svg`} />
-      {firstFonts.map((font) => (
-        <link
-          rel="preload"
-          as="font"
-          type="font/woff2"
-          crossorigin="anonymous"
-          href={`${root}assets/fonts/${font}.woff2`}
-        />
-      ))}
       <link rel="stylesheet" href={`${root}assets/${styles}.css`} />
       {scripts.map((script) => (
         <script defer src={`${root}${script}`} />
