@@ -23,22 +23,24 @@ export function Plates({
   const [first, ...others] = tile.pictures;
   return (
     <div class="plates">
-      {first ? (
-        <Plate root={root} picture={first} alt={pictureAlt(tile, first)} large />
-      ) : (
-        <figure class="plate">
-          <span class="photograph none">
-            <span>No photograph: {stageName(tile.stage)}</span>
-          </span>
-        </figure>
-      )}
-      {others.length > 0 && (
-        <div class="more-plates">
-          {others.map((picture) => (
-            <Plate root={root} picture={picture} alt={pictureAlt(tile, picture)} />
-          ))}
-        </div>
-      )}
+      <div class="held">
+        {first ? (
+          <Plate root={root} picture={first} alt={pictureAlt(tile, first)} large />
+        ) : (
+          <figure class="plate">
+            <span class="photograph none">
+              <span>No photograph: {stageName(tile.stage)}</span>
+            </span>
+          </figure>
+        )}
+        {others.length > 0 && (
+          <div class="more-plates">
+            {others.map((picture) => (
+              <Plate root={root} picture={picture} alt={pictureAlt(tile, picture)} />
+            ))}
+          </div>
+        )}
+      </div>
     </div>
   );
 }
