@@ -2,7 +2,7 @@
  * Reads YAML that is written plainly, as nearly every record is: fields on lines of their own, lists
  * with dashes, lists and maps between brackets on one line, values that are words or stand whole in
  * quotes. Whatever is not of that form, or could be a slip, is left to the YAML parser, which tells
- * where everything stands and takes ten times as long. So this tells of nothing wrong, guesses
+ * where everything stands and takes ten times as long. So this reports nothing wrong, guesses
  * nothing, and gives what the parser would give: `tests/reader/plain-yaml.test.ts` holds it to that.
  */
 import type { Source, SourceMap } from "../records/read.ts";

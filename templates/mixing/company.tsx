@@ -66,7 +66,7 @@ export function AmongOthers({ root, glaze, companies }: AmongOthersProps): VNode
 /** A second company is drawn as well where it is so small; of all others the words alone tell. */
 const fewGlazes = 8;
 
-/** So many companies besides the largest are told of in figures, and of the others what came out. */
+/** Besides the largest, so many companies get figures; the others only what came out. */
 const comparedToo = 3;
 
 interface InCompanyProps {

@@ -93,7 +93,7 @@ export function KilnPage(props: KilnPageProps): VNode {
   );
 }
 
-/** More firings than this are no drawing but a carpet; the list tells of the others. */
+/** With more firings than this nobody can read the drawing; the others are in the list. */
 const mostColumns = 40;
 
 function OverTime({ kiln }: { readonly kiln: CatalogueKiln }): VNode | null {

@@ -6,7 +6,7 @@ import { CurveGlyph } from "../charts/small-curve.tsx";
 import { formatDay } from "../words/english/numbers.ts";
 import { firingName } from "../words/tile/steps.ts";
 
-/** A firing as a line tells of it. */
+/** What a line says of a firing. */
 export interface FiringLineProps {
   readonly id: string;
   readonly url: string;

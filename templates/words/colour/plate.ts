@@ -24,7 +24,7 @@ export function plateCounts({ measured, unmeasured, absent }: ColourPlate): stri
 export const plateEmpty =
   "No tile is measured yet. Tiles with a photograph of the result show here by their colour.";
 
-/** What stands beneath the plate. */
+/** The words under the plate. */
 export const plateFoot =
   "A tile stands under each name that one person in five would give it, and once for each large colour on it. Screens and lamps differ; trust the tile, not the screen.";
 

@@ -3,7 +3,7 @@ import type { FacetName } from "../../../src/terms/facets.ts";
 import { count } from "../english/numbers.ts";
 
 interface Phrase {
-  /** What stands before the choice. */
+  /** The words before the choice. */
   readonly lead: string;
   /** The lead and what is chosen, for those who hear a list by itself. */
   readonly spoken: string;
