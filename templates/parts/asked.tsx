@@ -1,8 +1,8 @@
 /** A question of a set laid out: what differs across, the rest down, photographs in the squares. */
 import type { VNode } from "preact";
-import type { Link } from "../../src/catalogue/link.ts";
 import { count } from "../words/english/numbers.ts";
 import { CardOutcome } from "./card-outcome.tsx";
+import { Codes, type NamedCodes } from "./codes.tsx";
 import type { TileEntry } from "./entry.ts";
 import { SmallPhotograph } from "./photograph.tsx";
 import { NoPhotograph } from "./wall.tsx";
@@ -21,7 +21,7 @@ export interface AskedCell {
   /** Null where nobody made one. */
   readonly tile: TileEntry | null;
   /** Tiles made alike. */
-  readonly more: readonly Link[];
+  readonly more: NamedCodes;
 }
 
 export function AskedTables(props: {
@@ -71,17 +71,9 @@ function Square(props: AskedCell & { readonly root: string; readonly value: stri
       ) : (
         <p class="quiet">none made</p>
       )}
-      {more.length > 0 && (
+      {more.links.length > 0 && (
         <p class="quiet">
-          also{" "}
-          {more.map(({ id, url }, i) => (
-            <>
-              {i > 0 && ", "}
-              <a class="code" href={root + url}>
-                {id}
-              </a>
-            </>
-          ))}
+          also <Codes root={root} of={more} />
         </p>
       )}
     </div>
@@ -98,6 +90,9 @@ function LeftOut({
     moreValues > 0 && count(moreValues, "more column"),
   ].filter(Boolean);
   return told.length > 0 ? (
-    <p class="quiet">{told.join(" and ")} not shown; every tile is on the wall below.</p>
+    <p class="quiet">
+      {told.join(" and ")} not shown; all tiles of the set are on the wall below and its further
+      pages.
+    </p>
   ) : null;
 }

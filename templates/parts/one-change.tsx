@@ -1,9 +1,8 @@
 /** Tiles one change apart: both photographs, what changed, what came of it. */
 import type { VNode } from "preact";
-import type { Link } from "../../src/catalogue/link.ts";
 import type { Picture } from "../../src/catalogue/pictures.ts";
 import type { Stage } from "../../src/terms/choices.ts";
-import { count } from "../words/english/numbers.ts";
+import { Codes, type NamedCodes } from "./codes.tsx";
 import { smallFile } from "./photograph.tsx";
 import { NoPhotograph } from "./wall.tsx";
 
@@ -30,9 +29,7 @@ export interface ChangeGroup {
   readonly tally: string;
   readonly pairs: readonly ChangePair[];
   /** More of them, by their codes alone. */
-  readonly others: readonly Link[];
-  /** And so many more. */
-  readonly unnamed: number;
+  readonly others: NamedCodes;
 }
 
 interface OwnTile {
@@ -52,39 +49,23 @@ export function OneChange(props: {
     <section class="related one-change" aria-labelledby="one-change">
       <h2 id="one-change">One change apart</h2>
       <div class="changes">
-        {groups.map(({ heading, tally, pairs, others, unnamed }) => (
+        {groups.map(({ heading, tally, pairs, others }) => (
           <section>
             <h3>{heading}</h3>
             {tally && <p class="tally">{tally}</p>}
             {pairs.map((pair) => (
               <Pair own={own} pair={pair} />
             ))}
-            {others.length > 0 && (
+            {others.links.length > 0 && (
               <p class="quiet">
                 {pairs.length > 0 ? "Also " : ""}
-                <Codes root={own.root} links={others} />
-                {unnamed > 0 && ` and ${count(unnamed, "more tile", "more tiles")}`}
+                <Codes root={own.root} of={others} />
               </p>
             )}
           </section>
         ))}
       </div>
     </section>
-  );
-}
-
-function Codes({ root, links }: { readonly root: string; readonly links: readonly Link[] }): VNode {
-  return (
-    <>
-      {links.map(({ id, url }, i) => (
-        <>
-          {i > 0 && ", "}
-          <a class="code" href={root + url}>
-            {id}
-          </a>
-        </>
-      ))}
-    </>
   );
 }
 

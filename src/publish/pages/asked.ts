@@ -1,5 +1,7 @@
 /** What a set asked, as its page lays it out. */
+
 import type { AskedTable } from "../../../templates/parts/asked.tsx";
+import { nameCodes } from "../../../templates/parts/codes.tsx";
 import { spoken } from "../../../templates/words/english/numbers.ts";
 import { didSentence, questionWords } from "../../../templates/words/tile/asked.ts";
 import { facetValueWords, glazeName } from "../../../templates/words/tile/change-of-facet.ts";
@@ -11,6 +13,9 @@ import type { Site } from "./site.ts";
 
 /** So many rows are laid out of all questions together, and so many values of each. */
 const [mostRows, mostValues] = [8, 6];
+
+/** Of tiles made alike one is shown, and so many more are named. */
+const mostNamed = 3;
 
 export function askedTables(site: Site, codes: readonly string[]): readonly AskedTable[] {
   const { tileById, trust } = site.catalogue;
@@ -36,7 +41,7 @@ function tableOf(site: Site, asked: Asked, most: number): AskedTable {
       name: names[i] ?? "",
       cells: row.cells.slice(0, mostValues).map((cell) => ({
         tile: site.entries(cell.slice(0, 1).map(({ id }) => id))[0] ?? null,
-        more: cell.slice(1, 4).map(({ id, url }) => ({ id, name: id, url })),
+        more: nameCodes(cell.slice(1), mostNamed),
       })),
     })),
     moreRows: rows.length - shown.length,

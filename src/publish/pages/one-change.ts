@@ -1,4 +1,5 @@
 /** The tiles one change apart from a tile, as its page shows them. */
+import { nameCodes } from "../../../templates/parts/codes.tsx";
 import type { ChangeGroup, ChangePair } from "../../../templates/parts/one-change.tsx";
 import {
   besidesSentence,
@@ -59,8 +60,10 @@ function groupOf(
     heading: differenceHeading(difference),
     tally: isAlike ? tallySentence([tile, ...group.map((apart) => apart.tile)]) : "",
     pairs: shown.map((apart) => pairOf(site, tile, apart)),
-    others: others.slice(0, mostNamed).map(({ tile: { id, url } }) => ({ id, name: id, url })),
-    unnamed: Math.max(0, others.length - mostNamed),
+    others: nameCodes(
+      others.map(({ tile: other }) => other),
+      mostNamed,
+    ),
   };
 }
 
