@@ -15,14 +15,7 @@ export interface AboutPageProps {
 export function AboutPage({ frame, studio, tiles, glazes }: AboutPageProps): VNode {
   const sentence = `The glaze tests of ${studio.name}: ${count(tiles, "tile")} and ${count(glazes, "glaze")}, so you can see what was on a tile and repeat it.`;
   return (
-    <Document
-      styles="about"
-      frame={frame}
-      title="About"
-      summary={sentence}
-      section="about"
-      kind="entry"
-    >
+    <Document styles="about" frame={frame} title="About" summary={sentence} kind="entry">
       <header class="opening">
         <h1>About this catalogue</h1>
         <p class="lede">{sentence}</p>

@@ -1,7 +1,8 @@
 /** A page that lists all records of one kind: glazes, clays, cones, firings, sets. */
 import type { VNode } from "preact";
 import { Document } from "../parts/document.tsx";
-import type { Frame, Section } from "../parts/frame.ts";
+import type { Frame } from "../parts/frame.ts";
+import type { Section } from "../parts/sections.ts";
 import type { Turn } from "../parts/turn.ts";
 import { TurnPages } from "../parts/turn-pages.tsx";
 import { pageTitle } from "../words/english/turning.ts";

@@ -24,6 +24,7 @@ export function TilePage(props: TilePageProps): VNode {
       frame={frame}
       title={`${tile.id}: ${title}`}
       summary={`Test tile ${tile.id}: ${title}. ${tileSentence(tile)}`}
+      section="wall"
       kind="spread"
       scripts={["assets/photograph.js"]}
     >

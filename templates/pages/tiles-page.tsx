@@ -2,8 +2,9 @@
 import type { VNode } from "preact";
 import { type Definition, Definitions } from "../parts/definitions.tsx";
 import { Document } from "../parts/document.tsx";
-import type { Frame, Section } from "../parts/frame.ts";
+import type { Frame } from "../parts/frame.ts";
 import { Quotation } from "../parts/notes.tsx";
+import type { Section } from "../parts/sections.ts";
 import type { Turn } from "../parts/turn.ts";
 import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
 import { type MorePageProps, TileGroups } from "./more-page.tsx";

@@ -1,8 +1,9 @@
 /** The whole document around a page: head, masthead, main part, foot. */
 import type { ComponentChildren, VNode } from "preact";
 import { missingSentence } from "../words/site/waiting.ts";
-import type { Frame, Section } from "./frame.ts";
+import type { Frame } from "./frame.ts";
 import { Masthead } from "./masthead.tsx";
+import type { Section } from "./sections.ts";
 import { SiteFoot } from "./site-foot.tsx";
 
 export interface DocumentProps {

@@ -1,17 +1,5 @@
 /** What every page is given of the site that it stands in. */
 
-/** A section of the masthead's list. */
-export type Section =
-  | "wall"
-  | "glazes"
-  | "colours"
-  | "clays"
-  | "cones"
-  | "firings"
-  | "sets"
-  | "care"
-  | "about";
-
 export interface Frame {
   /** The way back to the root: empty, `../`, or its whole path on a page that is shown at any depth. */
   readonly root: string;

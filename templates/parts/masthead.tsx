@@ -1,18 +1,12 @@
 /** The head of every page: the studio, and the ways in. */
 import type { VNode } from "preact";
-import type { Frame, Section } from "./frame.ts";
+import type { Frame } from "./frame.ts";
+import { type Section, sections } from "./sections.ts";
 
-const sections: readonly (readonly [Section, string, string])[] = [
-  ["wall", "index.html", "Tiles"],
-  ["glazes", "glazes/index.html", "Glazes"],
-  ["colours", "colours.html", "Colours"],
-  ["clays", "clays/index.html", "Clays"],
-  ["cones", "cones/index.html", "Cones"],
-  ["firings", "firings/index.html", "Firings"],
-  ["sets", "sets/index.html", "Sets"],
-  ["care", "care.html", "Care"],
-];
-
+/**
+ * One row. Where it is too narrow for all, the ways in are folded away behind a button, which a browser
+ * opens without any script (`popover`); one too old for that shows them as a row that scrolls.
+ */
 export function Masthead({
   frame: { root, studio },
   section,
@@ -25,9 +19,12 @@ export function Masthead({
       <a class="studio" href={`${root}index.html`}>
         {studio}
       </a>
-      <nav aria-label="Catalogue">
+      <button type="button" class="unfold" popovertarget="sections">
+        Menu
+      </button>
+      <nav id="sections" popover="auto" aria-label="Catalogue">
         <ul>
-          {sections.map(([key, address, name]) => (
+          {sections.map(({ key, address, name }) => (
             <li>
               <a
                 href={root + address}

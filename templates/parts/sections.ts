@@ -1,0 +1,14 @@
+/** The sections of a catalogue, in the order of the masthead: a line here is an entry there. */
+export const sections = [
+  { key: "wall", address: "index.html", name: "Tiles" },
+  { key: "glazes", address: "glazes/index.html", name: "Glazes" },
+  { key: "colours", address: "colours.html", name: "Colours" },
+  { key: "clays", address: "clays/index.html", name: "Clays" },
+  { key: "cones", address: "cones/index.html", name: "Cones" },
+  { key: "firings", address: "firings/index.html", name: "Firings" },
+  { key: "sets", address: "sets/index.html", name: "Sets" },
+  { key: "care", address: "care.html", name: "Care" },
+] as const;
+
+/** The section that a page belongs to. */
+export type Section = (typeof sections)[number]["key"];
