@@ -29,6 +29,12 @@ export interface Facets {
   /** Places in `outcomes`: what came out of a tile, as its card says it. */
   readonly came: readonly number[];
   readonly outcomes: readonly string[];
+  /** How far each tile's glaze ran, in millimetres; null where nobody recorded it. */
+  readonly ran: readonly (number | null)[];
+  /** Places in `days`: when a tile was glazed; null where nobody recorded it. */
+  readonly glazed: readonly (number | null)[];
+  /** The days that occur, as a reader sees them, the earliest first. */
+  readonly days: readonly string[];
   /** Address of a small picture; empty where there is none. */
   readonly pictures: readonly string[];
   readonly columns: Readonly<Record<FacetName, FacetColumn>>;

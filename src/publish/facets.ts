@@ -1,5 +1,6 @@
 /** Makes the file that the wall is filtered with. */
 import { trustSentence } from "../../templates/words/colour/measured.ts";
+import { formatDay } from "../../templates/words/english/numbers.ts";
 import { outcomeLine } from "../../templates/words/tile/card.ts";
 import { namesTopFirst } from "../../templates/words/tile/stack.ts";
 import type { ColourTrust } from "../catalogue/colours/trust.ts";
@@ -9,7 +10,7 @@ import { type FacetName, facetNames } from "../terms/facets.ts";
 import { rounded } from "./data/numbers.ts";
 import { type FacetValue, facetsOfTiles } from "./facet-values.ts";
 import type { FacetColumn, Facets, HundredthsColumn, Trust } from "./facets-file.ts";
-import { outcomeOf } from "./pages/site.ts";
+import { outcomeOf, runOf } from "./pages/site.ts";
 import { thumbnailUrl } from "./pages/tiles.ts";
 
 /**
@@ -27,6 +28,8 @@ export function makeFacets(catalogue: Catalogue, shards: readonly string[] = [])
     names,
     came,
     outcomes,
+    ran: tiles.map(runOf),
+    ...daysOf(tiles),
     pictures: tiles.map((tile) => thumbnailUrl(tile) ?? ""),
     columns: Object.fromEntries(
       facetNames.map((name) => [name, makeColumn(tiles, valuesOf[name])]),
@@ -34,6 +37,16 @@ export function makeFacets(catalogue: Catalogue, shards: readonly string[] = [])
     lab: [labColumn(tiles, 0), labColumn(tiles, 1), labColumn(tiles, 2)],
     trust: makeTrust(catalogue.trust),
     shards,
+  };
+}
+
+/** The days on which tiles were glazed, as places in the order of the calendar. */
+function daysOf(tiles: readonly CatalogueTile[]): Pick<Facets, "glazed" | "days"> {
+  const days = [...new Set(tiles.flatMap(({ glazed }) => glazed ?? []))].sort();
+  const placeOf = new Map(days.map((day, i) => [day, i]));
+  return {
+    glazed: tiles.map(({ glazed }) => (glazed === null ? null : (placeOf.get(glazed) ?? null))),
+    days: days.map(formatDay),
   };
 }
 

@@ -4,7 +4,8 @@
  */
 import type { VNode } from "preact";
 import type { FacetName } from "../../src/terms/facets.ts";
-import { finderPhrases, shortSentence } from "../words/site/finder.ts";
+import type { Sort } from "../../src/terms/sorts.ts";
+import { finderPhrases, shortSentence, sortWords } from "../words/site/finder.ts";
 
 export interface FinderProps {
   /** The way to the root of the site. */
@@ -13,9 +14,11 @@ export interface FinderProps {
   readonly facets: readonly FacetName[];
   /** Whether a colour can be asked for: some tile's was measured. */
   readonly near: boolean;
+  /** What else than the code the tiles can be put in order by; the order of a colour follows from it. */
+  readonly sorts: readonly Sort[];
 }
 
-export function Finder({ root, facets, near }: FinderProps): VNode {
+export function Finder({ root, facets, near, sorts }: FinderProps): VNode {
   const first = facets.filter((name) => shortSentence.includes(name));
   const rest = facets.filter((name) => !shortSentence.includes(name));
   return (
@@ -41,7 +44,25 @@ export function Finder({ root, facets, near }: FinderProps): VNode {
       <button type="button" class="open-sheet">
         Narrow down
       </button>
+      {sorts.length > 0 && <Order of={sorts} />}
     </div>
+  );
+}
+
+/** The order of a colour is offered once one is asked for. */
+function Order({ of }: { readonly of: readonly Sort[] }): VNode {
+  return (
+    <label class="in-order">
+      <span class="lead">In order of </span>
+      <select name="sort" autocomplete="off">
+        {(["code", ...of] as const).map((sort) => (
+          <option value={sort}>{sortWords[sort]}</option>
+        ))}
+        <option value="near" hidden disabled>
+          {sortWords.near}
+        </option>
+      </select>
+    </label>
   );
 }
 

@@ -2,6 +2,7 @@ import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { chromium } from "playwright-core";
 import type * as near from "../../src/browser/wall/near.ts";
+import type * as put from "../../src/browser/wall/put.ts";
 import type * as table from "../../src/browser/wall/table.ts";
 import type * as tiles from "../../src/browser/wall/tiles.ts";
 import type { FacetColumn, Facets } from "../../src/publish/facets-file.ts";
@@ -10,8 +11,9 @@ import { findBrowser } from "../support/find-browser.ts";
 
 /**
  * Times a query among 10,000 tiles in headless Chromium with its processor slowed four times: all
- * facets filtered and counted, and the first tiles put on the wall; the same again with a new
- * colour in every query, of which every tile's difference is measured and the tiles put in order.
+ * facets filtered and counted, and the first tiles put on the wall; the same in the order of the
+ * run and of the date; and with a new colour in every query, of which every tile's difference is
+ * measured and the tiles put in order.
  */
 const TARGET = 50;
 const TILES = 10_000;
@@ -25,7 +27,7 @@ interface Answer {
   readonly shown: number;
 }
 
-type Wall = typeof near & typeof table & typeof tiles;
+type Wall = typeof near & typeof put & typeof table & typeof tiles;
 
 export async function run(): Promise<boolean> {
   const browser = await chromium.launch({ executablePath: findBrowser().path });
@@ -35,15 +37,17 @@ export async function run(): Promise<boolean> {
     await page.setContent('<ul id="wall"></ul>');
     await page.addScriptTag({ content: await bundleWall() });
     await devtools.send("Emulation.setCPUThrottlingRate", { rate: SLOWED });
-    const asked = { facets: makeFacets(), queries: QUERIES };
-    const plain = await page.evaluate(answerQueries, { ...asked, coloured: false });
-    const coloured = await page.evaluate(answerQueries, { ...asked, coloured: true });
+    const asked = { facets: makeFacets(), queries: QUERIES } as const;
+    const plain = await page.evaluate(answerQueries, { ...asked, by: "code" as const });
+    const sorted = await page.evaluate(answerQueries, { ...asked, by: "run and date" as const });
+    const coloured = await page.evaluate(answerQueries, { ...asked, by: "colour" as const });
     console.log(
       `${TILES} tiles, ${facetNames.length} facets, ${QUERIES} queries, slowed ${SLOWED} times`,
     );
     const alone = coloured.filter(({ found }) => found > TILES / 2);
     const met = [
       tellTimes("facets", plain),
+      tellTimes("facets, in the order of run or date", sorted),
       tellTimes("facets and a new colour", coloured),
       tellTimes("a new colour alone, the first of them on a page just opened", alone),
     ];
@@ -70,7 +74,7 @@ async function bundleWall(): Promise<string> {
   const bundled = await build({
     stdin: {
       contents:
-        'export * from "./near.ts"; export * from "./table.ts"; export * from "./tiles.ts";',
+        'export * from "./near.ts"; export * from "./put.ts"; export * from "./table.ts"; export * from "./tiles.ts";',
       resolveDir: folder,
     },
     bundle: true,
@@ -84,28 +88,30 @@ async function bundleWall(): Promise<string> {
 interface Asked {
   readonly facets: Facets;
   readonly queries: number;
-  readonly coloured: boolean;
+  readonly by: "code" | "run and date" | "colour";
 }
 
 /** Runs in the page. */
-function answerQueries({ facets, queries, coloured }: Asked): Answer[] {
+function answerQueries({ facets, queries, by }: Asked): Answer[] {
   const { wall } = globalThis as unknown as { wall: Wall };
   const table = wall.makeTable(facets);
   const shownTiles = wall.takeWall(document.querySelector("#wall") as HTMLElement, facets, "");
   const colours = wall.readColours(facets);
+  const putInOrder = wall.makePutter(facets, colours, "");
   const names = Object.keys(facets.columns) as (keyof Facets["columns"])[];
   return Array.from({ length: queries }, (_, i) => {
     const chosen = names.filter((__, at) => (i + at) % 7 === 0).slice(0, i % 4);
     const choice = new Map(chosen.map((name, at) => [name, (i * 3 + at) % 5]));
     const hex = `#${((i * 0x2f1b3d + 0x546966) % 0x1000000).toString(16).padStart(6, "0")}`;
     const begun = performance.now();
-    const { tiles } = wall.findTiles(table, choice, coloured ? { near: colours.measured } : {});
+    const marks = by === "colour" ? { near: colours.measured } : {};
+    const { tiles } = wall.findTiles(table, choice, marks);
     const counted = performance.now();
-    const asked = coloured ? wall.describeAsked({ hex }, colours) : undefined;
-    const inOrder = asked && wall.putNearestFirst(tiles, asked, colours);
-    const captions = asked && inOrder && wall.captionTiles(inOrder, asked, facets.trust.difference);
+    const asked = by === "colour" ? wall.describeAsked({ hex }, colours) : undefined;
+    const sort = asked ? "near" : by === "code" ? "code" : i % 2 === 0 ? "run" : "date";
+    const put = putInOrder(tiles, sort, asked, 0);
     const ordered = performance.now();
-    shownTiles.show(inOrder?.tiles ?? tiles, captions);
+    shownTiles.show(put.tiles, put.captions);
     const shown = performance.now() - ordered;
     return { found: tiles.length, counted: counted - begun, ordered: ordered - counted, shown };
   });
@@ -123,6 +129,9 @@ function makeFacets(): Facets {
     names: Array.from({ length: 40 }, (_, i) => `Glaze ${i} over glaze ${i + 1}`),
     came: ids.map(() => Math.floor(random() * 400)),
     outcomes: Array.from({ length: 400 }, (_, i) => `satin, ran ${i} mm, again: yes`),
+    ran: ids.map(() => (random() < 0.7 ? Math.floor(random() * 60) : null)),
+    glazed: ids.map(() => (random() < 0.9 ? Math.floor(random() * 900) : null)),
+    days: Array.from({ length: 900 }, (_, i) => `day ${i}`),
     pictures: ids.map(() => ""),
     columns: Object.fromEntries(columns) as unknown as Facets["columns"],
     shards: [],

@@ -11,10 +11,12 @@ const catalogue = makeCatalogue(
     glazes: [glaze("chalk"), glaze("soot"), glaze("mist")],
     tiles: [
       tile("T-1", [coat("soot"), coat("chalk", { by: "dip" }), fired(null)], {
-        result: [{ ...result(), surface: ["satin", "gloss"], faults: ["crawling"] }],
+        glazed: "2026-10-14",
+        result: [{ ...result(), surface: ["satin", "gloss"], faults: ["crawling"], run: 12 }],
       }),
       tile("T-2", [coat("soot"), coat("chalk"), fired(null)], {
-        result: [{ ...result(), surface: ["gloss", "satin"], faults: ["none"] }],
+        glazed: "2026-09-01",
+        result: [{ ...result(), surface: ["gloss", "satin"], faults: ["none"], run: 0 }],
       }),
       tile("T-10", [
         coat("soot", { where: ["bottom"] }),
@@ -64,7 +66,13 @@ describe("the facets file", () => {
 
   test("says what came out as the cards of the wall do", () => {
     const said = facets.came.map((place) => facets.outcomes[place]);
-    expect(said).toEqual(["gloss and satin, crawling", "gloss and satin", ""]);
+    expect(said).toEqual(["gloss and satin, ran 12\u00a0mm, crawling", "gloss and satin", ""]);
+  });
+
+  test("holds how far each ran and when it was glazed, and tells none from nobody knows", () => {
+    expect(facets.ran).toEqual([12, 0, null]);
+    expect(facets.days).toEqual(["1 September 2026", "14 October 2026"]);
+    expect(facets.glazed).toEqual([1, 0, null]);
   });
 
   test("tells the glaze on top, the ones lain over, and those anywhere", () => {

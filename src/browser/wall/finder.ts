@@ -2,17 +2,12 @@
 import type { Facets } from "../../publish/facets-file.ts";
 import type { FacetName } from "../../terms/facets.ts";
 import { element, must } from "../parts/element.ts";
-import { formatView, parseView, type View } from "./address.ts";
-import {
-  type Asked,
-  type Colours,
-  captionTiles,
-  describeAsked,
-  putNearestFirst,
-  readColours,
-} from "./near.ts";
+import { formatView, inItsOrder, parseView, sortOf, type View } from "./address.ts";
+import { type Asked, type Colours, describeAsked, readColours } from "./near.ts";
 import { type NearBox, takeNearBox } from "./near-box.ts";
-import { loosenings, otherPages, tellFound, tellNear, tellTrust } from "./result.ts";
+import { type OrderBox, takeOrderBox } from "./order-box.ts";
+import { makePutter, type Put, type PutInOrder } from "./put.ts";
+import { loosenings, otherPages, tellFound } from "./result.ts";
 import { type Sentence, takeSentence } from "./sentence.ts";
 import { makeSheet, type Sheet } from "./sheet.ts";
 import { type Besides, type Found, findTiles, makeTable, type Table } from "./table.ts";
@@ -48,6 +43,8 @@ export class Finder {
   private readonly box: WordsBox;
   private readonly nearBox: NearBox | undefined;
   private readonly sheet: Sheet;
+  private readonly orderBox: OrderBox | undefined;
+  private readonly putInOrder: PutInOrder;
   /** What is said of the whole wall, as the page was made with it. */
   private readonly toldOfAll: readonly Node[];
 
@@ -66,7 +63,7 @@ export class Finder {
     this.nearBox =
       near === null
         ? undefined
-        : takeNearBox(near, (asked, going) => this.go({ ...this.view, near: asked }, going));
+        : takeNearBox(near, (asked, going) => this.go(nearTo(this.view, asked), going));
     const sentence = must(finder.querySelector<HTMLElement>(".sentence"));
     this.sentence = takeSentence(sentence, facets, (name, place) =>
       this.go(choosing(this.view, name, place)),
@@ -74,6 +71,10 @@ export class Finder {
     const input = must(finder.querySelector<HTMLInputElement>("input[type=search]"));
     const find = (words: string) => this.go({ ...this.view, words });
     this.box = takeWordsBox(input, facets, this.root, find);
+    const order = finder.querySelector<HTMLSelectElement>(".in-order select");
+    this.orderBox =
+      order === null ? undefined : takeOrderBox(order, (sort) => this.go({ ...this.view, sort }));
+    this.putInOrder = makePutter(facets, this.colours, this.root);
     this.sheet = makeSheet(sentence, must(finder.querySelector<HTMLElement>(".open-sheet")));
   }
 
@@ -90,7 +91,8 @@ export class Finder {
   }
 
   /** Takes a view and puts it into the address; while somebody types or picks, in place of the last. */
-  private go(next: View, picking = false): void {
+  private go(wanted: View, picking = false): void {
+    const next = inItsOrder(wanted, wanted.sort);
     const typing = next.words !== this.view.words && this.view.words !== "" && next.words !== "";
     const address = location.pathname + formatView(next, this.facets);
     if (typing || picking) history.replaceState(null, "", address);
@@ -104,6 +106,7 @@ export class Finder {
     this.box.show(next.words);
     this.asked = next.near && describeAsked(next.near, this.colours);
     this.nearBox?.show(this.asked);
+    this.orderBox?.show(sortOf(next), this.asked !== undefined);
     if (next.words === "") this.words = undefined;
     else if (changed) {
       const found = await findWords(this.facets, next.words, this.root);
@@ -131,32 +134,23 @@ export class Finder {
   }
 
   private showFound(found: Found): void {
-    this.places.found.replaceChildren(this.tell(found), ...otherPages(this.words?.others ?? []));
-    this.showTiles(found.tiles);
-    if (found.tiles.length > 0) return;
+    const unmeasured = (found.without.get("near") ?? 0) - found.tiles.length;
+    const put = this.putInOrder(found.tiles, sortOf(this.view), this.asked, unmeasured);
+    this.places.found.replaceChildren(
+      this.tell(found, put),
+      ...otherPages(this.words?.others ?? []),
+    );
+    this.wall.show(put.tiles, put.captions);
+    if (found.tiles.length > 0) {
+      this.places.found.append(...put.trust);
+      return;
+    }
     const loosen = (name: FacetName | Besides) => this.go(looser(this.view, name));
     this.places.found.append(loosenings(this.view, this.facets, found, loosen));
   }
 
-  /** Puts the tiles on the wall, the nearest first where a colour was asked for. */
-  private showTiles(tiles: Uint32Array): void {
-    const { asked, facets, wall } = this;
-    if (!asked) {
-      wall.show(tiles);
-      return;
-    }
-    const inOrder = putNearestFirst(tiles, asked, this.colours);
-    const captions = captionTiles(inOrder, asked, facets.trust.difference);
-    wall.show(inOrder.tiles, captions);
-    if (tiles.length > 0) this.places.found.append(tellTrust(asked, facets, captions.same));
-  }
-
-  private tell(found: Found): HTMLElement {
-    const told = element("p", {}, tellFound(found.tiles.length, this.table.size));
-    if (this.asked) {
-      const unmeasured = (found.without.get("near") ?? 0) - found.tiles.length;
-      told.append(...tellNear(this.asked, this.facets, unmeasured, this.root));
-    }
+  private tell(found: Found, put: Put): HTMLElement {
+    const told = element("p", {}, tellFound(found.tiles.length, this.table.size), ...put.told);
     const clear = element("button", { type: "button", class: "plain" }, "show all");
     clear.addEventListener("click", () => this.go(nothing));
     told.append(" ", clear);
@@ -164,6 +158,11 @@ export class Finder {
     if (missed) told.append(" ", element("span", { class: "quiet" }, onlyNames[missed]));
     return told;
   }
+}
+
+/** Who asks for a colour wants the nearest first; another order can be chosen after. */
+function nearTo({ sort, ...view }: View, near: View["near"]): View {
+  return near ? { ...view, near } : { ...view, near, sort };
 }
 
 function choosing(view: View, name: FacetName, place: number | undefined): View {

@@ -5,6 +5,8 @@ import { nameColour } from "../../colour/name.ts";
 import { linearToOklab } from "../../colour/oklab.ts";
 import { hexToLinear, linearToHex } from "../../colour/srgb.ts";
 import type { Facets, HundredthsColumn } from "../../publish/facets-file.ts";
+import { findFirst, sortBy } from "./sort-by.ts";
+import type { Captions } from "./tiles.ts";
 
 /** The colour asked for: one that was picked, as `#rrggbb`, or that of the tile in this place. */
 export type Near = { readonly hex: string } | { readonly tile: number };
@@ -58,9 +60,7 @@ export interface InOrder {
  * @param tiles measured ones
  */
 export function putNearestFirst(tiles: Uint32Array, asked: Asked, colours: Colours): InOrder {
-  const differences = Float64Array.from(tiles).map((tile) =>
-    differenceCiede2000(asked.lab, labOf(colours, tile)),
-  );
+  const differences = Float64Array.from(tiles).map((tile) => differenceTo(asked, tile, colours));
   const itself = "tile" in asked.near ? tiles.indexOf(asked.near.tile) : -1;
   if (itself >= 0) differences[itself] = -1;
   const inOrder = sortBy(tiles, differences);
@@ -68,45 +68,10 @@ export function putNearestFirst(tiles: Uint32Array, asked: Asked, colours: Colou
   return { tiles: inOrder.values, differences: inOrder.keys };
 }
 
-/**
- * Sorts values by their keys, equals as they stood. Numbers alone are sorted several times as fast
- * as by a comparison of ours, so the keys are, and each value then goes where its key went.
- */
-function sortBy(
-  values: Uint32Array,
-  keys: Float64Array,
-): { readonly values: Uint32Array; readonly keys: Float64Array } {
-  const sorted = keys.slice().sort();
-  const sortedValues = new Uint32Array(values.length);
-  const taken = new Uint32Array(values.length);
-  values.forEach((value, i) => {
-    const first = findFirst(sorted, keys[i] ?? 0);
-    const place = first + (taken[first] ?? 0);
-    taken[first] = place - first + 1;
-    sortedValues[place] = value;
-  });
-  return { values: sortedValues, keys: sorted };
-}
-
-/** The place of the first among sorted keys that is not smaller than this: how many are smaller. */
-function findFirst(sorted: Float64Array, key: number): number {
-  let [low, high] = [0, sorted.length];
-  while (low < high) {
-    const middle = (low + high) >>> 1;
-    if ((sorted[middle] ?? 0) < key) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}
-
-/** What the wall says of tiles that stand in the order of a colour. */
-export interface Captions {
-  /** For the place of each tile, how far it is from the colour asked for. */
-  readonly at: (place: number) => string;
+/** What the wall says of tiles that stand in the order of a colour: nearness has its ends. */
+export interface NearCaptions extends Captions {
   /** How many tiles, from the first, are as good as the same. */
   readonly same: number;
-  /** What stands before the tile in a place: nearness has its ends. */
-  readonly lines: ReadonlyMap<number, string>;
 }
 
 /**
@@ -122,19 +87,30 @@ export function captionTiles(
   { tiles, differences }: InOrder,
   { near }: Asked,
   meaningless: number | null,
-): Captions {
+): NearCaptions {
   const itself = "tile" in near && tiles[0] === near.tile;
   const below = meaningless === null ? 0 : findFirst(differences, meaningless);
   // Where none but the tile that was asked for is as good as the same, none is.
   const same = itself && below === 1 ? 0 : below;
   return {
-    at: (place) =>
-      itself && place === 0
-        ? "the tile itself"
-        : `${roundDifference(differences[place] ?? 0)} apart`,
+    at: (place) => (itself && place === 0 ? theTile : apart(differences[place] ?? 0)),
     same,
     lines: drawLines(same, findFirst(differences, reach), tiles.length),
   };
+}
+
+const theTile = "the tile itself";
+
+const apart = (difference: number) => `${roundDifference(difference)} apart`;
+
+/** `12 apart`: how far a tile's colour is from the one asked for. */
+export function tellApart(asked: Asked, tile: number, colours: Colours): string {
+  const isItself = "tile" in asked.near && asked.near.tile === tile;
+  return isItself ? theTile : apart(differenceTo(asked, tile, colours));
+}
+
+function differenceTo({ lab }: Asked, tile: number, colours: Colours): number {
+  return differenceCiede2000(lab, labOf(colours, tile));
 }
 
 /** @param within how many are within reach */

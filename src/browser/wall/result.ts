@@ -15,12 +15,15 @@ export function tellFound(found: number, all: number): string {
 }
 
 /**
- * After the count: which colour the tiles are in the order of, and how many have none.
+ * After the count: which colour the tiles are in the order of, or told of beside another order, and
+ * how many have none.
  *
+ * @param before what leads to the colour
  * @param unmeasured how many more would be there, had they been measured
  * @param root the way from this page to the root of the site
  */
 export function tellNear(
+  before: string,
   { near, hex, name }: Asked,
   { codes, urls }: Facets,
   unmeasured: number,
@@ -34,7 +37,7 @@ export function tellNear(
       : [`${name} `, element("span", { class: "figures" }, hex)];
   const others = unmeasured === 1 ? "1 other has" : `${unmeasured} others have`;
   const rest = unmeasured === 0 ? "." : `. ${others} no measured colour.`;
-  return [", nearest first to ", swatch, ...colour, rest];
+  return [before, swatch, ...colour, rest];
 }
 
 /**

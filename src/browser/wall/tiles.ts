@@ -3,7 +3,14 @@ import type { Facets } from "../../publish/facets-file.ts";
 import { element } from "../parts/element.ts";
 import { rememberWalk } from "../parts/walk.ts";
 import { makeCompleter } from "./complete.ts";
-import type { Captions } from "./near.ts";
+
+/** What the wall says of the tiles on it. */
+export interface Captions {
+  /** For the place of each tile what is said beneath its code; nothing where it is empty. */
+  readonly at: (place: number) => string;
+  /** What stands before the tile in a place. */
+  readonly lines: ReadonlyMap<number, string>;
+}
 
 /** How many tiles are put on the wall at once; a button puts more. */
 const batch = 48;
@@ -27,7 +34,7 @@ export function takeWall(wall: HTMLElement, facets: Facets, root: string): WallO
   const put = () => {
     const next = Array.from(shown.slice(placed, placed + batch), (tile, i) => {
       const item = items(tile);
-      caption(item, captions?.at(placed + i));
+      caption(item, captions?.at(placed + i) ?? "");
       return [...lineBefore(captions?.lines.get(placed + i)), item];
     });
     placed += next.length;
@@ -46,7 +53,7 @@ export function takeWall(wall: HTMLElement, facets: Facets, root: string): WallO
     showOwn: () => {
       if (shown === all) return;
       shown = all;
-      for (const item of own) caption(item, undefined);
+      for (const item of own) caption(item, "");
       wall.replaceChildren(...own);
       more.tell(0, 0);
     },
@@ -99,9 +106,9 @@ function lineBefore(words: string | undefined): readonly HTMLElement[] {
 }
 
 /** Says something beneath the code of a tile, or takes back what was said. */
-function caption(item: Element, words: string | undefined): void {
+function caption(item: Element, words: string): void {
   const said = item.querySelector(".apart");
-  if (words === undefined) said?.remove();
+  if (words === "") said?.remove();
   else if (said) said.textContent = words;
   else item.querySelector(".names")?.before(element("span", { class: "apart" }, words));
 }

@@ -6,11 +6,12 @@ import { ReferencePage } from "../../../templates/pages/reference-page.tsx";
 import { WaitingPage } from "../../../templates/pages/waiting-page.tsx";
 import { WallPage, type WaysIn } from "../../../templates/pages/wall-page.tsx";
 import { turnedUrl } from "../../catalogue/addresses.ts";
+import type { CatalogueTile } from "../../catalogue/tiles.ts";
 import { makeReference } from "../../records/reference.ts";
 import { facetsThatDiffer } from "../facet-values.ts";
 import { definePage, type Page } from "../page.ts";
 import { surfacesFound, surfaceUrl } from "./groups.ts";
-import { notFoundPath, type Site } from "./site.ts";
+import { notFoundPath, runOf, type Site } from "./site.ts";
 import { cutGroups, tilesOnAPage } from "./turning.ts";
 
 /** Home shows fewer tiles than a page of the wall: who looks for one begins with the ways in. */
@@ -27,6 +28,7 @@ export function wallPages(site: Site): readonly Page[] {
   const finder = {
     facets: facetsThatDiffer(site.catalogue),
     near: site.catalogue.tiles.some(({ colour }) => colour !== null),
+    sorts: sortsThatDiffer(site.catalogue.tiles),
   };
   return cuts.map(({ groups, turn }) => {
     const path = turnedUrl(url, turn.here);
@@ -45,6 +47,15 @@ export function wallPages(site: Site): readonly Page[] {
       search: null,
     });
   });
+}
+
+/** The orders in which the wall would not stand as it does. */
+function sortsThatDiffer(tiles: readonly CatalogueTile[]): readonly ("run" | "date")[] {
+  const differ = (of: (tile: CatalogueTile) => unknown) => new Set(tiles.map(of)).size > 1;
+  return [
+    ...(differ(runOf) ? (["run"] as const) : []),
+    ...(differ(({ glazed }) => glazed) ? (["date"] as const) : []),
+  ];
 }
 
 function waysIn(site: Site): WaysIn {

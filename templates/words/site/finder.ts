@@ -1,5 +1,6 @@
 /** The sentence that finds tiles: what each choice says before anything is chosen. */
 import type { FacetName } from "../../../src/terms/facets.ts";
+import type { Sort } from "../../../src/terms/sorts.ts";
 import { count } from "../english/numbers.ts";
 
 interface Phrase {
@@ -49,6 +50,14 @@ export const finderPhrases: Readonly<Record<FacetName, Phrase>> = {
 
 /** The choices that the sentence begins with; the others follow where a reader asks for them. */
 export const shortSentence: readonly FacetName[] = ["cone", "surface", "colour", "top", "over"];
+
+/** After "in order of": the word that is typed comes first. */
+export const sortWords: Readonly<Record<Sort, string>> = {
+  code: "code",
+  run: "run, the longest first",
+  date: "date, the newest first",
+  near: "colour, the nearest first",
+};
 
 /** Above the wall before anything is chosen: `All 171 tiles`. */
 export function allTiles(total: number): string {

@@ -1,6 +1,6 @@
 import { fc, test as propertyTest } from "@fast-check/vitest";
 import { describe, expect, test } from "vitest";
-import { formatView, parseView } from "../../../src/browser/wall/address.ts";
+import { formatView, parseView, sortOf } from "../../../src/browser/wall/address.ts";
 import { findCode, findNames } from "../../../src/browser/wall/words.ts";
 import type { Facets } from "../../../src/publish/facets-file.ts";
 
@@ -81,6 +81,35 @@ describe("a colour in an address", () => {
   test("is that of the tile where both are given and the tile is known", () => {
     expect(nearOf("?near=546966&like=ev-103")).toEqual({ tile: 0 });
     expect(nearOf("?near=546966&like=ev-999")).toEqual({ hex: "#546966" });
+  });
+});
+
+describe("an order in an address", () => {
+  const colour = { hex: "#546966" };
+
+  test("is read back as it was written", () => {
+    const view = { choice: new Map([["cone", 1] as const]), words: "", sort: "run" as const };
+    expect(formatView(view, facets)).toBe("?cone=05-half&sort=run");
+    expect(parseView("?cone=05-half&sort=run", facets)).toEqual(view);
+  });
+
+  test("is left out where the wall has it by itself, or cannot have it", () => {
+    for (const search of ["?sort=code", "?sort=near", "?sort=sideways", "?sort="])
+      expect(formatView(parseView(search, facets), facets), search).toBe("");
+    expect(formatView(parseView("?near=546966&sort=near", facets), facets)).toBe("?near=546966");
+  });
+
+  test("is by code beside a colour where it says so", () => {
+    const view = parseView("?near=546966&sort=code", facets);
+    expect(view).toEqual({ choice: new Map(), words: "", near: colour, sort: "code" });
+    expect(formatView(view, facets)).toBe("?near=546966&sort=code");
+  });
+
+  test("is that of the colour where one is asked for, else by code, unless one was chosen", () => {
+    expect(sortOf({})).toBe("code");
+    expect(sortOf({ near: colour })).toBe("near");
+    expect(sortOf({ near: colour, sort: "date" })).toBe("date");
+    expect(sortOf({ sort: "near" })).toBe("code");
   });
 });
 
