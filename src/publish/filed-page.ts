@@ -1,6 +1,6 @@
 /** Pages with their places among the files of all sites, and the sums that tell whether they changed. */
 import type { Ledger } from "./ledger.ts";
-import { type Page, searchEntryOf } from "./page.ts";
+import { type Page, searchEntryOf, withProps } from "./page.ts";
 import { keyOfPage } from "./page-key.ts";
 import { renderingCode } from "./rendering-code.ts";
 import { sumOf } from "./sum.ts";
@@ -15,6 +15,9 @@ export interface FiledPage {
   readonly words: string;
 }
 
+/** So many changed pages keep their props until they are written; those of more are made twice. */
+const mostHeld = 2000;
+
 /**
  * @param under the folder of the site beneath the root; empty for the root itself
  * @throws where two pages have one address
@@ -26,12 +29,15 @@ export function filePages(
 ): readonly FiledPage[] {
   refuseSameAddress(pages);
   const code = renderingCode();
+  let held = 0;
   return pages.map((page) => {
     const file = fileUnder(under, page.path);
-    const key = keyOfPage(page, code);
+    const made = withProps(page);
+    const key = keyOfPage(made, code);
     const known = ledger.find(file);
-    const words = known?.key === key ? known.words : sumOfWords(page);
-    return { page, file, key, words };
+    if (known?.key === key) return { page, file, key, words: known.words };
+    held += 1;
+    return { page: held > mostHeld ? page : made, file, key, words: sumOfWords(made) };
   });
 }
 

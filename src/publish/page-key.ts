@@ -17,7 +17,7 @@ const sums = new WeakMap<object, string>();
  */
 export function keyOfPage({ path, component, props }: Page, code: string): string {
   try {
-    return sumOf(`${code}\n${component.name}\n${describe(props)}`);
+    return sumOf(`${code}\n${component.name}\n${describe(props())}`);
   } catch (error) {
     throw new TypeError(`No key can be made of the page ${path}: ${(error as Error).message}`);
   }

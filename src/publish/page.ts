@@ -17,8 +17,11 @@ export interface Page {
   readonly path: string;
   /** Makes the markup from the props and from nothing else, so that equal props give equal bytes. */
   readonly component: (props: never) => VNode;
-  /** Plain values: texts, numbers, true and false, null, and lists and objects of them. */
-  readonly props: object;
+  /**
+   * Makes the props, each time it is asked, so that not those of all pages are held at once. Plain
+   * values: texts, numbers, true and false, null, and lists and objects of them.
+   */
+  readonly props: () => object;
   /** What is to be found on it, from the props alone; left out of search, feed and sitemap where null. */
   readonly search: ((props: never) => SearchEntry) | null;
 }
@@ -26,7 +29,7 @@ export interface Page {
 /** A page whose props are those that its component asks for. */
 interface PageOf<Props extends object> extends Page {
   readonly component: (props: Props) => VNode;
-  readonly props: NoInfer<Props>;
+  readonly props: () => NoInfer<Props>;
   readonly search: ((props: NoInfer<Props>) => SearchEntry) | null;
 }
 
@@ -37,5 +40,11 @@ export function definePage<Props extends object>(page: PageOf<Props>): Page {
 
 /** What a search should find on a page; null where it is to find nothing there. */
 export function searchEntryOf({ props, search }: Page): SearchEntry | null {
-  return search?.(props as never) ?? null;
+  return search?.(props() as never) ?? null;
+}
+
+/** The same page with its props made: for whoever needs them more than once. */
+export function withProps(page: Page): Page {
+  const props = page.props();
+  return { ...page, props: () => props };
 }

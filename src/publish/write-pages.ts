@@ -11,7 +11,7 @@ import { sumOf } from "./sum.ts";
 
 /** A page as HTML, the whole document. */
 export function renderPage({ component, props }: Page): string {
-  return `<!doctype html>\n${showTurningSigns(renderToString(h(component, props as never)))}\n`;
+  return `<!doctype html>\n${showTurningSigns(renderToString(h(component, props() as never)))}\n`;
 }
 
 /** Signs that turn letters around are shown by their codes, so that what is read is what was written. */

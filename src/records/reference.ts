@@ -1,4 +1,5 @@
 /** The potter's reference: every field of every record, from the words beside its schema. */
+import { remember } from "../terms/remember.ts";
 import { type JsonSchema, jsonSchemaOf } from "./json-schema.ts";
 import { type RecordKind, recordKinds } from "./kinds.ts";
 
@@ -21,7 +22,9 @@ export interface ReferencePage {
 }
 
 /** The whole reference, a page a kind of record. */
-export function makeReference(): readonly ReferencePage[] {
+export const makeReference = remember<void, readonly ReferencePage[]>(1, listReference, () => "");
+
+function listReference(): readonly ReferencePage[] {
   return recordKinds.map(({ name, file, sentence, schema }) => ({
     kind: name,
     file,

@@ -37,5 +37,5 @@ export function pageOf(path: string, words: string, title: string | null = null)
     title === null
       ? null
       : (props: { words: string }) => ({ title, kind: "Tile", words: props.words, picture: null });
-  return definePage({ path, component: Words, props: { words }, search });
+  return definePage({ path, component: Words, props: () => ({ words }), search });
 }

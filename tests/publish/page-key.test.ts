@@ -6,7 +6,7 @@ import type { Page } from "../../src/publish/page.ts";
 import { keyOfPage } from "../../src/publish/page-key.ts";
 
 function pageWith(props: object, component = Plain): Page {
-  return { path: "a.html", component, props, search: null };
+  return { path: "a.html", component, props: () => props, search: null };
 }
 
 function Plain() {

@@ -17,7 +17,7 @@ const search = { title: "TB-1", kind: "Tile", words: "", picture: null };
 const page = (path: string, found = true): Page => ({
   path,
   component: () => h("p", null),
-  props: {},
+  props: () => ({}),
   search: found ? () => search : null,
 });
 

@@ -52,7 +52,7 @@ describe("the card of a tile", () => {
       },
     );
     const page = listPages(catalogue).find(({ path }) => path === "tiles/a.html");
-    const markup = page ? renderToString(page.component(page.props as never)) : "";
+    const markup = page ? renderToString(page.component(page.props() as never)) : "";
     return words(markup.slice(markup.indexOf('class="again-card"')));
   };
   const found = (result: object) => card({ result: [result as Result] });

@@ -6,6 +6,7 @@ import { stringify } from "csv-stringify/sync";
 import * as z from "zod";
 import { apartFinder } from "../../catalogue/apart.ts";
 import type { Catalogue } from "../../catalogue/types.ts";
+import { rememberFor } from "../../terms/remember.ts";
 import {
   toClayRow,
   toFiringRow,
@@ -45,7 +46,7 @@ function tableFiles<Row extends { readonly id: string }>(
   schema: z.ZodType<Row>,
 ): DataFile[] {
   const lines = sortById(table).map((row) => JSON.stringify(row));
-  const ofTable = { ...z.toJSONSchema(z.array(schema)), title: `${name}.json` };
+  const ofTable = { ...schemaOfTable(schema), title: `${name}.json` };
   return [
     {
       path: `data/${name}.json`,
@@ -54,6 +55,8 @@ function tableFiles<Row extends { readonly id: string }>(
     { path: `data/${name}.schema.json`, content: `${JSON.stringify(ofTable, null, 2)}\n` },
   ];
 }
+
+const schemaOfTable = rememberFor((row: z.ZodType) => z.toJSONSchema(z.array(row)));
 
 /** By code unit, so that the order is the same in every language and country. */
 function sortById<Row extends { readonly id: string }>(table: readonly Row[]): readonly Row[] {

@@ -21,7 +21,7 @@ export function colourPages(site: Site): readonly Page[] {
     definePage({
       path,
       component: ColoursPage,
-      props: { frame: site.frame(path), plate, rows, trust },
+      props: () => ({ frame: site.frame(path), plate, rows, trust }),
       search: (props) => ({
         title: "Colours",
         kind: "Page",

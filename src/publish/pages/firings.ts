@@ -39,7 +39,7 @@ function firingPage(site: Site, firing: CatalogueFiring): readonly Page[] {
     definePage({
       path: firing.url,
       component: FiringPage,
-      props: {
+      props: () => ({
         frame: site.frame(firing.url),
         firing: { ...firing, shelves: [] },
         unit: site.catalogue.studio.temperature,
@@ -48,7 +48,7 @@ function firingPage(site: Site, firing: CatalogueFiring): readonly Page[] {
         fumes: fumesOf(glazesInLoad(site, firing), firing.atmosphere),
         controls,
         otherControls: others,
-      },
+      }),
       search: (props) => searchFiring(props.firing),
     }),
   );
@@ -102,14 +102,14 @@ function listOfFirings(site: Site): readonly Page[] {
     return definePage({
       path,
       component: FiringsPage,
-      props: {
+      props: () => ({
         frame: site.frame(path, url),
         title: "Firings",
         sentence: firingsSentence,
         firings: groups.flatMap(({ items }) => items.map(toFiringLine)),
         turn,
         kilns: kilnLinks(site),
-      },
+      }),
       search: null,
     });
   });
@@ -157,14 +157,14 @@ function conePage(
     definePage({
       path,
       component: ConePage,
-      props: {
+      props: () => ({
         frame: site.frame(path),
         cone: waysOf(cone),
         ...shown,
         sentence: list.sentence,
         surface,
         map,
-      },
+      }),
       search: null,
     }),
   );

@@ -54,14 +54,14 @@ function glazePage(site: Site, glaze: CatalogueGlaze, maps: readonly Link[]): re
     definePage({
       path: url,
       component: GlazePage,
-      props: {
+      props: () => ({
         frame: site.frame(url),
         glaze: onItsPage(glaze),
         ...tiles,
         trust: site.catalogue.trust,
         maps,
         companies: companiesOf(glaze, site.catalogue.companies),
-      },
+      }),
       search: (props) => searchGlaze(props.glaze),
     }),
   );

@@ -69,7 +69,7 @@ function tilesPages(site: Site, list: TileList, onTheFirst: OnTheFirst): readonl
     definePage({
       path: url,
       component: TilesPage,
-      props: { frame: site.frame(url), title, sentence, section, ...tiles, ...more },
+      props: () => ({ frame: site.frame(url), title, sentence, section, ...tiles, ...more }),
       search,
     }),
   );
@@ -110,14 +110,14 @@ function setPage(site: Site, set: CatalogueSet): readonly Page[] {
     definePage({
       path: url,
       component: SetPage,
-      props: {
+      props: () => ({
         frame: site.frame(url),
         set: { name, sentence: list.sentence, notes, teacher: set.teacher?.name ?? null },
         ...tiles,
         control,
         asked,
         blends: blendsOf(site, set),
-      },
+      }),
       search: (props) => ({
         title: props.set.name,
         kind: "Set",
@@ -199,7 +199,7 @@ function surfacePage(
   return definePage({
     path,
     component: SurfacePage,
-    props: {
+    props: () => ({
       frame: site.frame(path),
       title: capital(surface),
       sentence: `${count(tiles.length, "tile")} with a ${surface} surface, by cone.`,
@@ -210,7 +210,7 @@ function surfacePage(
         shown: site.entries(codes.slice(0, most)),
       })),
       wall,
-    },
+    }),
     search: null,
   });
 }

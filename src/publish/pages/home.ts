@@ -35,7 +35,7 @@ export function wallPages(site: Site): readonly Page[] {
     return definePage({
       path,
       component: WallPage,
-      props: {
+      props: () => ({
         frame: site.frame(path),
         total: codes.length,
         tiles: site.entries(groups.flatMap(({ items }) => items)),
@@ -43,7 +43,7 @@ export function wallPages(site: Site): readonly Page[] {
         turn,
         cut: { first: tilesAtHome, later: tilesOnAPage },
         finder,
-      },
+      }),
       search: null,
     });
   });
@@ -80,12 +80,11 @@ function waysIn(site: Site): WaysIn {
 export function standingPages(site: Site): readonly Page[] {
   const { studio, tiles, glazes } = site.catalogue;
   const frame = site.frame;
-  const reference = makeReference();
   return [
     definePage({
       path: "care.html",
       component: CarePage,
-      props: { frame: frame("care.html") },
+      props: () => ({ frame: frame("care.html") }),
       search: () => ({
         title: "Care",
         kind: "Page",
@@ -96,24 +95,24 @@ export function standingPages(site: Site): readonly Page[] {
     definePage({
       path: "about.html",
       component: AboutPage,
-      props: {
+      props: () => ({
         frame: frame("about.html"),
         studio,
         tiles: tiles.length,
         glazes: glazes.length,
-      },
+      }),
       search: null,
     }),
     definePage({
       path: "reference.html",
       component: ReferencePage,
-      props: { frame: frame("reference.html"), reference },
+      props: () => ({ frame: frame("reference.html"), reference: makeReference() }),
       search: null,
     }),
     definePage({
       path: notFoundPath,
       component: NotFoundPage,
-      props: { frame: { ...frame(notFoundPath), canonical: null } },
+      props: () => ({ frame: { ...frame(notFoundPath), canonical: null } }),
       search: null,
     }),
     ...waitingPages(site),
@@ -139,7 +138,7 @@ function waitingPages({ frame, waiting }: Site): readonly Page[] {
     return definePage({
       path,
       component: WaitingPage,
-      props: { frame: frame(path, url), ...cut },
+      props: () => ({ frame: frame(path, url), ...cut }),
       search: null,
     });
   });

@@ -27,14 +27,21 @@ function pagesOfKiln(site: Site, kiln: CatalogueKiln): readonly Page[] {
       return definePage({
         path,
         component: FiringsPage,
-        props: { frame, title: name, sentence: kilnSentence(kiln), firings, turn, kilns: [] },
+        props: () => ({
+          frame,
+          title: name,
+          sentence: kilnSentence(kiln),
+          firings,
+          turn,
+          kilns: [],
+        }),
         search: null,
       });
     const { controls, others } = controlsIn(site, kiln);
     return definePage({
       path,
       component: KilnPage,
-      props: {
+      props: () => ({
         frame,
         kiln,
         firings,
@@ -42,7 +49,7 @@ function pagesOfKiln(site: Site, kiln: CatalogueKiln): readonly Page[] {
         kinds: [...new Set(own.map(({ kind }) => kind))],
         controls,
         otherControls: others,
-      },
+      }),
       search: (props) => ({
         title: props.kiln.name,
         kind: "Kiln",

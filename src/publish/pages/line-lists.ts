@@ -21,7 +21,7 @@ export function pagesOfLines(site: Site, { url, groups, ...list }: LineList): re
     return definePage({
       path,
       component: ListPage,
-      props: { frame: site.frame(path, url), ...list, ...cut },
+      props: () => ({ frame: site.frame(path, url), ...list, ...cut }),
       search: null,
     });
   });

@@ -37,13 +37,13 @@ function pagesOfMaterial(site: Site, material: CatalogueMaterial): readonly Page
     return definePage({
       path,
       component: MaterialPage,
-      props: {
+      props: () => ({
         frame,
         material: { ...told, name, url, formula, notes },
         sentence,
         glazes: shown,
         turn,
-      },
+      }),
       search: (props) => searchMaterial(props.material),
     });
   });
@@ -73,7 +73,7 @@ function furtherGlazes(page: {
   return definePage({
     path,
     component: ListPage,
-    props: {
+    props: () => ({
       frame,
       title: name,
       many: "glazes",
@@ -82,7 +82,7 @@ function furtherGlazes(page: {
       groups: [{ title: "Glazes with it", items }],
       turn,
       empty: "",
-    },
+    }),
     search: null,
   });
 }
@@ -141,7 +141,7 @@ function pagesOfCarried(site: Site): readonly Page[] {
     return definePage({
       path,
       component: CarriedPage,
-      props: { frame: site.frame(path), ...cut, dust: dustOf(carriedMaterials) },
+      props: () => ({ frame: site.frame(path), ...cut, dust: dustOf(carriedMaterials) }),
       search: null,
     });
   });

@@ -39,12 +39,12 @@ function blendPage(site: Site, blend: CatalogueBlend): Page {
   return definePage({
     path: blend.url,
     component: BlendPage,
-    props: {
+    props: () => ({
       frame: site.frame(blend.url),
       blend,
       glazes,
       tiles: blend.layouts.map(({ tiles }) => tiles.map(entry)),
-    },
+    }),
     search: (props) => ({
       title: props.blend.name,
       kind: "Blend",
@@ -107,13 +107,13 @@ function pagesOfMap(site: Site, map: CatalogueMap): readonly Page[] {
     return definePage({
       path,
       component: MapPage,
-      props: {
+      props: () => ({
         frame: site.frame(path, map.url),
         map: { cone: map.cone, glazes: marks.length },
         marks: isFirst ? marks : [],
         rows: groups.flatMap(({ items }) => items),
         turn,
-      },
+      }),
       search: isFirst ? (props) => searchMap(props.map) : null,
     });
   });

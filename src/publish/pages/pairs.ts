@@ -33,7 +33,7 @@ function pagesOfPair(site: Site, { tiles, ...pair }: CataloguePair): readonly Pa
     definePage({
       path: pair.url,
       component: PairPage,
-      props: {
+      props: () => ({
         frame: site.frame(pair.url),
         pair,
         sentence: list.sentence,
@@ -44,7 +44,7 @@ function pagesOfPair(site: Site, { tiles, ...pair }: CataloguePair): readonly Pa
           shown: site.entries(reversed.slice(0, tilesReversed)),
         },
         glazes: { over: inAPair(over), under: inAPair(under) },
-      },
+      }),
       search: (props) => searchPair(props.pair),
     }),
   );

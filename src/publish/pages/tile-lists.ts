@@ -51,7 +51,7 @@ function furtherPage(site: Site, list: TileList, { groups, turn, wall }: FirstTi
   return definePage({
     path,
     component: MorePage,
-    props: {
+    props: () => ({
       frame: site.frame(path, turn.url),
       title,
       sentence,
@@ -60,7 +60,7 @@ function furtherPage(site: Site, list: TileList, { groups, turn, wall }: FirstTi
       groups,
       turn,
       wall,
-    },
+    }),
     search: null,
   });
 }

@@ -34,7 +34,7 @@ function tilePage(
   return definePage({
     path: tile.url,
     component: TilePage,
-    props: {
+    props: () => ({
       frame: site.frame(tile.url),
       tile,
       names: site.names(tile),
@@ -46,7 +46,7 @@ function tilePage(
       related: relatedTiles(site, tile),
       programmes: programmesOf(site, tile),
       record: replicatesSentence(site, tile),
-    },
+    }),
     search: (props) => searchTile(props.tile, props.names),
   });
 }
@@ -80,7 +80,7 @@ function movedPages(site: Site): readonly Page[] {
     definePage({
       path: url,
       component: MovedPage,
-      props: { frame: site.frame(url), from, to },
+      props: () => ({ frame: site.frame(url), from, to }),
       search: null,
     }),
   );
