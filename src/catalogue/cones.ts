@@ -6,11 +6,13 @@ import { indexBy } from "../terms/index-by.ts";
 import { coneSurfaceUrl, coneUrl } from "./addresses.ts";
 import type { CatalogueTile } from "./tiles.ts";
 
-/** All that was fired at one cone. */
+/** All that was fired at one cone, or is to be. */
 export interface CatalogueCone {
   readonly cone: Cone;
   readonly url: string;
   readonly tiles: readonly string[];
+  /** How many of them are still to be fired. */
+  readonly waiting: number;
   readonly surfaces: readonly {
     readonly surface: Surface;
     readonly url: string;
@@ -29,6 +31,7 @@ export function listCones(tiles: readonly CatalogueTile[]): readonly CatalogueCo
       cone,
       url: coneUrl(cone),
       tiles: fired.map((tile) => tile.id),
+      waiting: fired.filter((tile) => tile.stage === "waiting").length,
       surfaces: surfaces
         .map((surface) => ({
           surface,

@@ -70,10 +70,17 @@ export function coneTitle(cone: Cone, surface: string | null): string {
   return surface ? `Cone ${cone}, ${surface}` : `Cone ${cone}`;
 }
 
-/** `48 satin tiles fired to cone 6, …` */
-export function coneSentence(cone: Cone, surface: string | null, tiles: number): string {
+/** `48 satin tiles fired to cone 6, …`, and how many wait to be. */
+export function coneSentence(
+  cone: Cone,
+  surface: string | null,
+  tiles: { readonly fired: number; readonly waiting: number },
+): string {
+  const { fired, waiting } = tiles;
+  if (fired === 0) return `${count(waiting, "tile")} to be fired to cone ${cone}.`;
   const kind = surface ? `${surface} tile` : "tile";
-  return `${count(tiles, kind)} fired to cone ${cone}, by the witness cone on ${tiles === 1 ? "its" : "their"} own shelf where one was set.`;
+  const told = `${count(fired, kind)} fired to cone ${cone}, by the witness cone on ${fired === 1 ? "its" : "their"} own shelf where one was set`;
+  return waiting === 0 ? `${told}.` : `${told}; ${waiting} still to be fired.`;
 }
 
 function SurfaceLinks(props: {

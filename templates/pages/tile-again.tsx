@@ -10,8 +10,9 @@ import {
   fateSentence,
   firingSentence,
   pieceName,
+  pieceWithTexture,
   runWords,
-  shapeName,
+  textureInOwnWords,
 } from "../words/tile/outcome.ts";
 import { stepWords } from "../words/tile/steps.ts";
 import type { TilePageProps } from "./tile-props.ts";
@@ -26,7 +27,7 @@ export function AgainCard(props: TilePageProps): VNode {
       </p>
       <Verdict tile={tile} />
       <ol class="steps">
-        <li>Take {clayWords(props)}.</li>
+        <li>Take {pieceWords(tile)}.</li>
         {tile.steps.map((step) => (
           <li>{cardStep(step, props)}.</li>
         ))}
@@ -76,12 +77,16 @@ function cardStep(step: CatalogueStep, { tile }: TilePageProps): string {
     : stepWords(step, (id) => tile.glazes[id]?.name ?? id);
 }
 
-function clayWords({ tile }: TilePageProps): string {
-  const shape = shapeName(tile.shape);
-  const texture = tile.texture === "smooth" ? "" : `, ${spoken(tile.texture)}`;
-  const batch = tile.clayBatch ? ` (batch ${tile.clayBatch})` : "";
-  const angle = tile.angle === null ? "" : `, standing at ${tile.angle}°`;
-  return `${tile.clay?.name ?? "clay not recorded"}${batch}: ${shape}${texture}${angle}`;
+/** `a smooth flat tile of Levels Buff, batch 7, standing at 70°` */
+function pieceWords(tile: CatalogueTile): string {
+  const { angle, clay, clayBatch } = tile;
+  const told = [
+    `${pieceWithTexture(tile)} of ${clay?.name ?? "a clay that is not recorded"}`,
+    textureInOwnWords(tile),
+    clayBatch && `batch ${clayBatch}`,
+    angle !== null && `standing at ${angle}°`,
+  ];
+  return told.filter(Boolean).join(", ");
 }
 
 function cardLines({ tile, record, programmes }: TilePageProps): readonly Definition[] {

@@ -100,7 +100,7 @@ export function Programme({ firing: { programme }, unit }: FactsProps): VNode {
       ))}
       <p class="quiet">
         {programme &&
-          `In °${unit === "celsius" ? "C" : "F"}, and behind it in °${unit === "celsius" ? "F" : "C"}. `}
+          `In °${unit === "celsius" ? "C" : "F"}, then in °${unit === "celsius" ? "F" : "C"}. `}
         A programme fits the kiln that it was written for. Cones, not the display, say what the
         glaze had.
       </p>

@@ -1,6 +1,7 @@
 /** Measured colour: a swatch for each part of the palette, and what was measured in figures. */
 import type { VNode } from "preact";
 import type { MeasuredColour } from "../../src/colour/measure.ts";
+import { withPlaces } from "../../src/terms/figures.ts";
 import { colourSentence, spreadSentences } from "../words/colour/measured.ts";
 
 interface SwatchesProps {
@@ -18,7 +19,7 @@ export function Swatches({ root, tile, colour }: SwatchesProps): VNode {
     at += share * 100;
     return <rect x={x.toFixed(1)} width={(share * 100).toFixed(1)} height="8" fill={hex} />;
   });
-  const [l, a, b] = colour.lab.map((value) => value.toFixed(0).replace("-", "−"));
+  const [l, a, b] = colour.lab.map((value) => withPlaces(value, 0));
   return (
     <figure class="swatches">
       <svg viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">

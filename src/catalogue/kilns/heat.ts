@@ -146,7 +146,7 @@ const nearMiddle = 0.05;
 
 /** The scale at the rate of the last 100 °C; at the chart's nearest where that lies beyond it. */
 function coneScaleFor(rate: number | null): ConeScale {
-  const within = Math.min(fastest, Math.max(slowest, Math.round(rate ?? middle)));
+  const within = Math.min(fastest, Math.max(slowest, rate ?? middle));
   const ratePerHour = Math.abs(within / middle - 1) <= nearMiddle ? middle : within;
   const steps = conesAtRate(ratePerHour).map(({ cone, celsius }) => ({
     cone,

@@ -123,7 +123,7 @@ function onlyItsMakerKnows({ name }: GlazeRecord, isItself: boolean): Caution {
     about: `what is in ${name}`,
     isLoud: false,
     inShort: `what is in ${isItself ? "it" : name} is not known here`,
-    message: `${name} was bought, and only its maker knows what is in it: how it may harm is not told here`,
+    message: `${name} was bought, and only its maker knows what is in it, so this archive cannot say how it may harm`,
     hint: "Read its label and its safety sheet before it is mixed, sprayed, sanded or fired.",
     sources: [{ source: "the studio’s record", tag: "checked" }],
   };

@@ -68,7 +68,7 @@ function notKnown({ name, contents }: Ingredient): readonly Caution[] {
   const told =
     unread.length > 0
       ? `“${unread.join("”, “")}” of ${name} cannot be read, and may harm in ways that are not told here`
-      : `What ${name} is made of is not written down, so how it may harm is not told here`;
+      : `What ${name} is made of is not written down, so this archive cannot say how it may harm`;
   return [
     {
       code: "not-known",

@@ -144,10 +144,11 @@ function conePage(
   tiles: readonly string[],
   surface: string | null,
 ): readonly Page[] {
+  const waiting = surface === null ? cone.waiting : 0;
   const list: TileList = {
     url: path,
     title: coneTitle(cone.cone, surface),
-    sentence: coneSentence(cone.cone, surface, tiles.length),
+    sentence: coneSentence(cone.cone, surface, { fired: tiles.length - waiting, waiting }),
     section: "cones",
     groups: [{ title: "", items: tiles }],
     wall: wallWith({ cone: coneSlug(cone.cone), ...(surface !== null && { surface }) }),

@@ -9,7 +9,7 @@ import {
   type Stage,
   textures,
 } from "../../../src/terms/choices.ts";
-import { article, formatDay, listed, spoken } from "../english/numbers.ts";
+import { article, capital, formatDay, listed, spoken } from "../english/numbers.ts";
 import { shelfWords } from "./steps.ts";
 
 const kinds = {
@@ -125,18 +125,28 @@ export function pieceName(shape: Shape): string {
   return shape === "pot" || shape === "ring" ? shape : `${shapeName(shape)} tile`;
 }
 
+/** `a stamped flat tile`; a texture in the maker's own words is told after it, by `textureInOwnWords`. */
+export function pieceWithTexture(tile: CatalogueTile): string {
+  const texture = textureInOwnWords(tile) === null ? `${spoken(tile.texture)} ` : "";
+  const what = texture + pieceName(tile.shape);
+  return `${article(what).toLowerCase()} ${what}`;
+}
+
+/** `pressed with a coot's foot`; null where the texture is one of the archive's own words. */
+export function textureInOwnWords({ texture }: CatalogueTile): string | null {
+  return (textures as readonly string[]).includes(texture) ? null : texture;
+}
+
 /** What a tile is, in one sentence: `A flat, stamped tile of Levels Buff by Bram T., waiting.` */
 export function tileSentence(tile: CatalogueTile): string {
-  const known = (textures as readonly string[]).includes(tile.texture);
-  const what = [known && spoken(tile.texture), pieceName(tile.shape)].filter(Boolean).join(" ");
   const made = [
-    `${article(what)} ${what}`,
+    capital(pieceWithTexture(tile)),
     tile.clay && `of ${tile.clay.name}`,
     tile.maker && `by ${tile.maker.name}`,
   ];
   const told = [
     made.filter(Boolean).join(" "),
-    !known && tile.texture,
+    textureInOwnWords(tile),
     tile.glazed && `glazed ${formatDay(tile.glazed)}`,
   ];
   return `${told.filter(Boolean).join(", ")}.`;

@@ -47,7 +47,7 @@ const firingNames: Readonly<Record<KindOfFiring, string>> = {
   bisque: "Bisque firing",
   glaze: "Glaze firing",
   onglaze: "Onglaze firing",
-  once: "Fired once, raw",
+  once: "Raw glaze firing",
   raku: "Raku firing",
 };
 

@@ -200,7 +200,7 @@ describe("cautions for what is in the bag", () => {
       { sack: { analysis: { SiO2: 50, KNaO: 8, rest: 2 } } },
     ).filter(({ code }) => code === "not-known");
     expect(messages(told)).toEqual([
-      "What gravel is made of is not written down, so how it may harm is not told here",
+      "What gravel is made of is not written down, so this archive cannot say how it may harm",
       "“KNaO”, “rest” of sack cannot be read, and may harm in ways that are not told here",
     ]);
     expect(cautionsFor(base).some(({ code }) => code === "not-known")).toBe(false);
@@ -297,7 +297,7 @@ describe("glazes without chemistry", () => {
         isLoud: false,
         inShort: "what is in it is not known here",
         message:
-          "jar was bought, and only its maker knows what is in it: how it may harm is not told here",
+          "jar was bought, and only its maker knows what is in it, so this archive cannot say how it may harm",
         hint: "Read its label and its safety sheet before it is mixed, sprayed, sanded or fired.",
         sources: [{ source: "the studio’s record", tag: "checked" }],
       },

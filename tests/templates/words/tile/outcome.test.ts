@@ -7,6 +7,8 @@ import {
   firingSentence,
   lookWords,
   pieceName,
+  pieceWithTexture,
+  textureInOwnWords,
   tileSentence,
 } from "../../../../templates/words/tile/outcome.ts";
 import { cone } from "../../../checks/support.ts";
@@ -97,4 +99,22 @@ test("a tile is named by its shape as a potter says it", () => {
     "L-shaped tile",
     "ring",
   ]);
+});
+
+describe("the piece that a card asks for", () => {
+  const tile = { shape: "flat", texture: "smooth" } as CatalogueTile;
+
+  test("has its texture and its shape", () => {
+    expect(pieceWithTexture(tile)).toBe("a smooth flat tile");
+    expect(pieceWithTexture({ ...tile, texture: "pierced", shape: "l-shape" })).toBe(
+      "a pierced L-shaped tile",
+    );
+  });
+
+  test("has a texture in the maker's own words after it", () => {
+    const pressed = { ...tile, texture: "pressed with a coot's foot" };
+    expect(pieceWithTexture(pressed)).toBe("a flat tile");
+    expect(textureInOwnWords(pressed)).toBe("pressed with a coot's foot");
+    expect(textureInOwnWords(tile)).toBeNull();
+  });
 });
