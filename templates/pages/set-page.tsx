@@ -9,7 +9,7 @@ import type { Frame } from "../parts/frame.ts";
 import { Quotation } from "../parts/notes.tsx";
 import type { Turn } from "../parts/turn.ts";
 import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
-import { count, formatDay } from "../words/english/numbers.ts";
+import { article, count, formatDay, formatDays } from "../words/english/numbers.ts";
 import { type MorePageProps, TileGroups } from "./more-page.tsx";
 
 export interface SetPageProps {
@@ -72,13 +72,19 @@ export function SetPage(props: SetPageProps): VNode {
   );
 }
 
-/** `A class of 29 tiles, taught by Marit S., 29 September to 8 December 2026.` */
+/** `A class, 29 tiles, led by Marit S., 29 September to 8 December 2026.` */
 export function setSentence({ kind, tiles, teacher, begins, ends }: CatalogueSet): string {
-  const days = [begins, ends].flatMap((day) => (day ? [formatDay(day)] : []));
+  const what = kind ?? "set";
   const told = [
-    `A ${kind ?? "set"} of ${count(tiles.length, "tile")}`,
+    `${article(what)} ${what}`,
+    count(tiles.length, "tile"),
     teacher && `led by ${teacher.name}`,
-    days.join(" to "),
+    daysWords(begins, ends),
   ];
   return `${told.filter(Boolean).join(", ")}.`;
+}
+
+function daysWords(begins: string | null, ends: string | null): string {
+  if (begins && ends) return formatDays(begins, ends);
+  return begins ? `from ${formatDay(begins)}` : ends ? `until ${formatDay(ends)}` : "";
 }

@@ -51,6 +51,16 @@ export function formatDay(day: string): string {
   return [date && String(Number(date)), months[Number(month) - 1], year].filter(Boolean).join(" ");
 }
 
+/** `4 to 13 October 2025`, `29 September to 8 December 2026`: what two days share is said once. */
+export function formatDays(from: string, to: string): string {
+  const last = formatDay(to);
+  if (from === to) return last;
+  const shared =
+    from.slice(0, 7) === to.slice(0, 7) ? 2 : from.slice(0, 4) === to.slice(0, 4) ? 1 : 0;
+  const first = formatDay(from).split(" ");
+  return `${first.slice(0, Math.max(1, first.length - shared)).join(" ")} to ${last}`;
+}
+
 /** `satin` as `Satin`. */
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

@@ -2,7 +2,13 @@ import { describe, expect, test } from "vitest";
 import type { TileFiring } from "../../../../src/catalogue/kilns/tile-firings.ts";
 import type { CatalogueTile } from "../../../../src/catalogue/tiles.ts";
 import type { Shape } from "../../../../src/terms/choices.ts";
-import { count, formatDay, grouped, listed } from "../../../../templates/words/english/numbers.ts";
+import {
+  count,
+  formatDay,
+  formatDays,
+  grouped,
+  listed,
+} from "../../../../templates/words/english/numbers.ts";
 import {
   firingSentence,
   lookWords,
@@ -90,6 +96,11 @@ describe("numbers in words", () => {
     ]);
     expect([listed([]), listed(["a"]), listed(["a", "b", "c"])]).toEqual(["", "a", "a, b and c"]);
     expect(formatDay("2026-02-01")).toBe("1 February 2026");
+    expect(formatDays("2025-10-04", "2025-10-13")).toBe("4 to 13 October 2025");
+    expect(formatDays("2026-09-29", "2026-12-08")).toBe("29 September to 8 December 2026");
+    expect(formatDays("2025-10-04", "2026-01-13")).toBe("4 October 2025 to 13 January 2026");
+    expect(formatDays("2026-02", "2026-03")).toBe("February to March 2026");
+    expect(formatDays("2026-02-01", "2026-02-01")).toBe("1 February 2026");
   });
 });
 
