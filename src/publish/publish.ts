@@ -11,6 +11,7 @@ import { type DataFile, makeDataFiles } from "./data/files.ts";
 import { makeFacetsScript } from "./facets.ts";
 import { makeFeed } from "./feed.ts";
 import { type FiledPage, filePages, fileUnder } from "./filed-page.ts";
+import { makeGridScripts } from "./grid.ts";
 import { openLedger } from "./ledger.ts";
 import type { Page } from "./page.ts";
 import { listPages } from "./pages/all.ts";
@@ -119,12 +120,12 @@ function writeRest(
     writeOrCarry(place, fileUnder(under, path), content);
 }
 
-/** The data files, sitemap and feed of a site: an unlisted set is absent from them; its wall can be filtered all the same. */
+/** The data files, sitemap and feed of a site: an unlisted set is absent from them; its wall can be filtered, and its grid drawn, all the same. */
 export function dataOf(catalogue: Catalogue, pages: readonly Page[]): readonly DataFile[] {
   const records = pages.filter(({ search }) => search !== null).length;
   const content = makeFacetsScript(catalogue, furtherShards(records));
-  const facets = { path: "data/facets.js", content };
-  if (catalogue.studio.unlisted) return [facets];
+  const scripts = [{ path: "data/facets.js", content }, ...makeGridScripts(catalogue)];
+  if (catalogue.studio.unlisted) return scripts;
   const forOthers = [...makeSitemap(catalogue.studio, pages), ...makeFeed(catalogue)];
-  return [facets, ...makeDataFiles(catalogue), ...forOthers];
+  return [...scripts, ...makeDataFiles(catalogue), ...forOthers];
 }

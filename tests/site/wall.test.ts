@@ -1,4 +1,4 @@
-/** Finding tiles on the wall: by choices, by words, by the address that somebody sent. */
+/** Finding tiles on the wall, by choices, by words, by the address that somebody sent; and the grid of the same site. */
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
@@ -6,6 +6,7 @@ import { expect } from "vitest";
 import { compareIds } from "../../src/terms/ids.ts";
 import { fileAddress, siteTest } from "../support/browser.ts";
 import { demoSite } from "./built-sites.ts";
+import { testGrid } from "./grid-in-a-browser.ts";
 import { codesOnTheWall } from "./whole-wall.ts";
 
 const site = demoSite();
@@ -241,3 +242,5 @@ siteTest(
     expect(await page.locator("#wall .apart").first().textContent()).toMatch(/^\d+ apart$/u);
   },
 );
+
+testGrid(site);

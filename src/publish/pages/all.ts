@@ -4,6 +4,7 @@ import type { Page } from "../page.ts";
 import { colourPages } from "./colours.ts";
 import { conePages, firingPages } from "./firings.ts";
 import { glazePages } from "./glazes.ts";
+import { gridPages } from "./grid.ts";
 import { clayPages, makerPages, setPages, surfacePages } from "./groups.ts";
 import { standingPages, wallPages } from "./home.ts";
 import { kilnPages } from "./kilns.ts";
@@ -24,6 +25,7 @@ export function listPages(catalogue: Catalogue, place: SitePlace = wholeSite): r
     tilePages,
     glazePages,
     pairPages,
+    gridPages,
     materialPages,
     colourPages,
     blendPages,
