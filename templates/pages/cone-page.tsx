@@ -1,6 +1,6 @@
 /** All that was fired at one cone, and the same for one of its surfaces. */
 import type { VNode } from "preact";
-import type { Cone } from "../../src/terms/cones.ts";
+import { type Cone, coneSlug } from "../../src/terms/cones.ts";
 import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";
 import type { Turn } from "../parts/turn.ts";
@@ -52,6 +52,12 @@ export function ConePage(props: ConePageProps): VNode {
         </h1>
         <p class="lede">{sentence}</p>
         <SurfaceLinks root={frame.root} cone={cone} surface={surface} />
+        {surface === null && (
+          <p class="quiet">
+            One glaze over another at this cone, and what nobody has tried:{" "}
+            <a href={`${frame.root}grid.html?cone=${coneSlug(cone.cone)}`}>the grid</a>.
+          </p>
+        )}
         {map !== null && (
           <p class="quiet">
             The glazes mixed here, by silica and alumina: <a href={frame.root + map}>the map</a>.

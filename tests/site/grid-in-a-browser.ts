@@ -48,7 +48,9 @@ export function testGrid(site: BuiltSite): void {
       const [, found = "", all = ""] = /^(\d+) of ([\d,]+)/u.exec((await told(page)) ?? "") ?? [];
       expect(Number(found)).toBe(tried.length);
       const rest = Number(all.replace(",", "")) - tried.length;
-      expect((await told(page))?.replace(",", "")).toContain(`Nobody has tried the other ${rest}`);
+      expect((await told(page))?.replaceAll(",", "")).toContain(
+        `Nobody has tried the other ${rest}`,
+      );
       const empty = page.getByRole("button", { name: /: nobody has tried this at cone 6\./u });
       await empty.first().click();
       await expect
