@@ -5,6 +5,7 @@ import type { Aspect } from "../likeness/make-up.ts";
 import { type Series, type SeriesRow, seriesAmong } from "../likeness/series.ts";
 import { type Cone, compareCones } from "../terms/cones.ts";
 import { compareIds } from "../terms/ids.ts";
+import { isOtherRun } from "../terms/run.ts";
 import type { ColourTrust } from "./colours/trust.ts";
 import type { CatalogueTile } from "./tiles.ts";
 
@@ -106,10 +107,7 @@ function countChanges(rows: readonly AskedRow[], trust: ColourTrust | null): Did
     comparisons: pairs.length,
     surface: tally(({ surface }) => surface.join() || undefined, isOther),
     faults: tally(faultsOf, isOther),
-    ran: tally(
-      ({ results }) => results.at(-1)?.run,
-      (a, b) => Math.abs(a - b) >= otherRun,
-    ),
+    ran: tally(({ run }) => run ?? undefined, isOtherRun),
     again: tally(({ again }) => again ?? undefined, isOther),
     colour: tally(
       ({ colour }) => (trust && colour?.lab) ?? undefined,
@@ -117,9 +115,6 @@ function countChanges(rows: readonly AskedRow[], trust: ColourTrust | null): Did
     ),
   };
 }
-
-/** A glaze may move by less from tile to tile without any cause. Common practice, no source. */
-const otherRun = 5;
 
 /** What was found; undefined where nobody looked for faults. */
 function faultsOf({ faults, results }: CatalogueTile): string | undefined {

@@ -93,6 +93,8 @@ export interface CatalogueTile {
   readonly effects: readonly Effect[];
   readonly faults: readonly Fault[];
   readonly again: Again | null;
+  /** The most millimetres that anybody saw it move; null where nobody measured. */
+  readonly run: number | null;
   readonly notes: string;
   readonly formerly: readonly string[];
   /** The photograph of the result first, if there is one. */
@@ -192,7 +194,7 @@ function decidedBy(firing: TileFiring | undefined) {
   };
 }
 
-/** What came out: the last result's surface, and every effect and fault ever seen. */
+/** What came out: the last result's surface, every effect and fault ever seen, the farthest run. */
 function outcome({ result: results = [], later = [] }: TileRecord) {
   const looks = [...results, ...later];
   return {
@@ -208,7 +210,12 @@ function outcome({ result: results = [], later = [] }: TileRecord) {
       looks.flatMap((look) => look.faults ?? []),
     ),
     again: results.findLast((result) => result.again !== undefined)?.again ?? null,
+    run: farthest(looks.flatMap(({ run = [] }) => run)),
   };
+}
+
+function farthest(runs: readonly number[]): number | null {
+  return runs.length === 0 ? null : Math.max(...runs);
 }
 
 function glazesOf(

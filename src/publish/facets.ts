@@ -10,7 +10,7 @@ import { type FacetName, facetNames } from "../terms/facets.ts";
 import { rounded } from "./data/numbers.ts";
 import { type FacetValue, facetsOfTiles } from "./facet-values.ts";
 import type { FacetColumn, Facets, HundredthsColumn, Trust } from "./facets-file.ts";
-import { outcomeOf, runOf } from "./pages/site.ts";
+import { outcomeOf } from "./pages/site.ts";
 import { thumbnailUrl } from "./pages/tiles.ts";
 
 /**
@@ -28,7 +28,7 @@ export function makeFacets(catalogue: Catalogue, shards: readonly string[] = [])
     names,
     came,
     outcomes,
-    ran: tiles.map(runOf),
+    ran: tiles.map(({ run }) => run),
     ...daysOf(tiles),
     pictures: tiles.map((tile) => thumbnailUrl(tile) ?? ""),
     columns: Object.fromEntries(

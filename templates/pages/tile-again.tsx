@@ -111,9 +111,8 @@ function coatTotal({ coatCounts, glazes }: TilePageProps["tile"]): string {
 }
 
 /** What a tile that lay flat cannot tell of a standing wall, and what one that stood did. */
-function uprightWarning({ shape, angle, results }: TilePageProps["tile"]): string {
-  const run = Math.max(0, ...results.map((result) => result.run ?? 0));
-  const ran = run > 0 ? runWords(run) : "";
+function uprightWarning({ shape, angle, run }: TilePageProps["tile"]): string {
+  const ran = run === null || run === 0 ? "" : runWords(run);
   const stood = shape === "upright" || shape === "pot" || (angle ?? 0) >= 60;
   if (stood) return ran ? `It ${ran} standing: leave at least that much of the foot bare.` : "";
   const lay = angle

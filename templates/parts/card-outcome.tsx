@@ -1,5 +1,6 @@
 /** What came out, as a line on a card: in words, with marks that serve a glance along a wall. */
 import type { VNode } from "preact";
+import { leastRun } from "../../src/terms/run.ts";
 import { type CardOutcomeFacts, type OutcomePart, outcomeParts } from "../words/tile/card.ts";
 
 export function CardOutcome({ of }: { readonly of: CardOutcomeFacts }): VNode | null {
@@ -31,7 +32,7 @@ function marked({ part, words }: OutcomePart, { run, again }: CardOutcomeFacts):
 }
 
 /** From so many millimetres on a drop is drawn longer, and longer again. Common practice, no source. */
-const [far, veryFar] = [5, 15];
+const [far, veryFar] = [leastRun, 15];
 
 function howFar(run: number): string {
   if (run >= veryFar) return "ran very-far";

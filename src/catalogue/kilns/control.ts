@@ -11,6 +11,7 @@ import type { Again, Atmosphere, Effect, Fault, Surface } from "../../terms/choi
 import { type Cone, conesHotter } from "../../terms/cones.ts";
 import { compareIds, idKey } from "../../terms/ids.ts";
 import { addTo } from "../../terms/index-by.ts";
+import { isOtherRun } from "../../terms/run.ts";
 import type { Link } from "../link.ts";
 import type { CatalogueSet } from "../sets.ts";
 import type { CatalogueTile } from "../tiles.ts";
@@ -172,10 +173,9 @@ function medianOf(values: readonly number[]): number {
 
 /**
  * Beyond so much (ΔE00), and beyond twice what the twins lie off in the middle, a colour is taken
- * to differ in more than light and lens; and so many millimetres a glaze may move by chance.
- * Common practice, no source.
+ * to differ in more than light and lens. Common practice, no source.
  */
-const [otherColour, otherRun] = [6, 5];
+const otherColour = 6;
 
 /** Crumbs of the kiln's roof tell of neither heat nor glaze, so they make no difference. */
 function differencesFrom(model: Load, load: Load): readonly Unlike[] {
@@ -199,5 +199,5 @@ function otherSurface(model: Load, { surface }: Load): readonly Unlike[] {
 
 function otherMove(model: Load, { run }: Load): readonly Unlike[] {
   if (model.run === null || run === null) return [];
-  return Math.abs(run - model.run) > otherRun ? [{ in: "run", run, model: model.run }] : [];
+  return isOtherRun(run, model.run) ? [{ in: "run", run, model: model.run }] : [];
 }

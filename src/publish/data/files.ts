@@ -84,9 +84,9 @@ function tilesToCsv(tiles: readonly rows.TileRow[]): string {
 }
 
 const csvColumns = [
-  ...["id", "url", "set", "maker", "glazed", "stage", "clay", "texture", "shape", "cone"],
-  ...["atmosphere", "surface", "effects", "faults", "again", "layers", "hex", "L", "a", "b"],
-  ...["oneChange", "cautions"],
+  ...["id", "url", "set", "maker", "glazed", "stage", "clay", "texture", "shape", "angle"],
+  ...["cone", "atmosphere", "surface", "effects", "faults", "run", "again", "layers"],
+  ...["hex", "L", "a", "b", "oneChange", "cautions"],
 ];
 
 function layerInWords(layer: rows.TileRow["layers"][number]): string {

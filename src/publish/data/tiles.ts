@@ -10,7 +10,8 @@ import { emptyLayer, type TileRow } from "./rows.ts";
 
 /** @param apart what is at most one change apart from the tile */
 export function toTileRow(tile: CatalogueTile, apart: readonly Apart[]): TileRow {
-  const { id, url, glazed, stage, texture, shape, cone, atmosphere, again, colour } = tile;
+  const { id, url, glazed, stage, texture, shape, angle, cone, atmosphere, run, again, colour } =
+    tile;
   return {
     id,
     url,
@@ -21,11 +22,13 @@ export function toTileRow(tile: CatalogueTile, apart: readonly Apart[]): TileRow
     clay: tile.clay?.id ?? null,
     texture,
     shape,
+    angle,
     cone,
     atmosphere,
     surface: [...tile.surface],
     effects: [...tile.effects],
     faults: [...tile.faults],
+    run,
     again,
     layers: tile.steps.map(toLayerRow),
     colour: colour && toColourRow(colour),

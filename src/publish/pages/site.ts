@@ -73,13 +73,8 @@ export function makeSite(catalogue: Catalogue, place: SitePlace): Site {
 
 /** What a card says of a tile. */
 export function outcomeOf(tile: CatalogueTile): CardOutcomeFacts {
-  const { surface, faults, again, fate } = tile;
-  return { surface, faults, again, fate, run: runOf(tile) };
-}
-
-/** How far the glaze ran in the last firing, in millimetres; null where nobody recorded it. */
-export function runOf({ results }: Pick<CatalogueTile, "results">): number | null {
-  return results.at(-1)?.run ?? null;
+  const { surface, faults, again, fate, run } = tile;
+  return { surface, faults, again, fate, run };
 }
 
 /** What a tile's card and its page both show is made once, and frozen for the sum of it. */
