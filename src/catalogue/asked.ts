@@ -76,7 +76,13 @@ function layOut({ aspect, rows }: Series<CatalogueTile>, trust: ColourTrust | nu
   const unknown = new Set(
     laid.flatMap(({ cells }) => cells.flat().flatMap(({ makeUp }) => unknownAspects(makeUp))),
   );
-  return { aspect, values, rows: laid, did: countChanges(laid, trust), unknown: [...unknown] };
+  return {
+    aspect,
+    values,
+    rows: laid,
+    did: countDid(neighboursIn(laid), trust),
+    unknown: [...unknown],
+  };
 }
 
 function byHeat(a: string, b: string): number {
@@ -87,11 +93,17 @@ function cellsOf({ byValue }: SeriesRow<CatalogueTile>, values: readonly string[
   return values.map((value) => byValue.get(value) ?? []);
 }
 
-function countChanges(rows: readonly AskedRow[], trust: ColourTrust | null): Did {
-  const pairs = rows.flatMap(({ cells }) => {
+function neighboursIn(rows: readonly AskedRow[]): readonly Compared[] {
+  return rows.flatMap(({ cells }) => {
     const tiles = cells.flatMap(([first]) => first ?? []);
     return tiles.slice(1).map((tile, i) => [tiles[i] ?? tile, tile] as const);
   });
+}
+
+type Compared = readonly [CatalogueTile, CatalogueTile];
+
+/** Counts how often the second of two tiles came out otherwise than the first. */
+export function countDid(pairs: readonly Compared[], trust: ColourTrust | null): Did {
   const tally = <T>(
     look: (tile: CatalogueTile) => T | undefined,
     differs: (a: T, b: T) => boolean,

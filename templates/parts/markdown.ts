@@ -27,6 +27,22 @@ export function isLinkOfTheWeb(address: string): boolean {
 }
 
 /**
+ * What a note begins with, without its marks: its first paragraph, or as much of it as there is room
+ * for.
+ *
+ * @param most letters; what is cut off ends in an ellipsis
+ */
+export function firstWords(markdown: string, most: number): string {
+  const first = notes.parse(markdown, {}).find(({ type, content }) => type === "inline" && content);
+  const text = (first?.children ?? [])
+    .map(({ type, content }) => (type.endsWith("break") ? " " : content))
+    .join("")
+    .trim();
+  if (text.length <= most) return text;
+  return `${text.slice(0, most).replace(/\s+\S*$/u, "")}…`;
+}
+
+/**
  * Renders what stands below a record's front matter.
  *
  * @returns HTML that is safe to put on a page as it is

@@ -7,7 +7,7 @@ import type { CoatStep, TileStep } from "../../records/archive.ts";
 import { coatsThatCount, stepsThatLast } from "../../records/coat-stack.ts";
 import type { Area, Atmosphere, Cover, Fault, HeatSource, Way } from "../../terms/choices.ts";
 import type { Cone } from "../../terms/cones.ts";
-import { findDecidingFiring, firingsOf } from "../kilns/tile-firings.ts";
+import { findDecidingFiring, firingsOf, type TileFiring } from "../kilns/tile-firings.ts";
 import type { Link } from "../link.ts";
 import type { CatalogueTile } from "../tiles.ts";
 
@@ -104,8 +104,8 @@ function sumOf(coats: readonly CoatStep[]): number | null {
   );
 }
 
-/** A firing with a page and no day is still to come. */
-function glazeFirings({ steps }: CatalogueTile) {
+/** The firings after the bisque that a tile has had. A firing with a page and no day is still to come. */
+export function glazeFirings({ steps }: CatalogueTile): readonly TileFiring[] {
   return firingsOf(steps).filter(
     ({ kind, page, on }) => kind !== "bisque" && (page === null || on !== null),
   );

@@ -73,7 +73,7 @@ export function findOverlap(
   };
 }
 
-interface LappedCoats {
+export interface LappedCoats {
   readonly over: number;
   readonly under: number;
 }
@@ -82,7 +82,7 @@ interface LappedCoats {
  * How many coats of each lie where they meet; undefined where it is not known, where it is not one
  * number, and where each lies over the other in turn.
  */
-function countLapped(
+export function countLapped(
   { coatCounts, pairs }: CatalogueTile,
   over: string,
   under: string,

@@ -5,7 +5,9 @@ import type { CatalogueFiring } from "../../catalogue/kilns/firings.ts";
 import type { CatalogueHeat } from "../../catalogue/kilns/heat.ts";
 import type { CatalogueMaterial } from "../../catalogue/mixing/materials.ts";
 import type { CataloguePair } from "../../catalogue/pairs.ts";
+import type { Swap } from "../../catalogue/pairs-order.ts";
 import type { CatalogueSet } from "../../catalogue/sets.ts";
+import { toBeside } from "./beside.ts";
 import { toLeachTests } from "./leach-tests.ts";
 import { rounded } from "./numbers.ts";
 import type { ClayRow, FiringRow, GlazeRow, MaterialRow, PairRow, SetRow } from "./rows.ts";
@@ -147,7 +149,24 @@ export function toSetRow(set: CatalogueSet): SetRow {
   return { id, url, name, kind, begins, ends, control, tiles: [...tiles] };
 }
 
-export function toPairRow({ url, over, under, tiles }: CataloguePair): PairRow {
-  const id = `${over.id}--over--${under.id}`;
-  return { id, url, over: over.id, under: under.id, tiles: [...tiles] };
+/** @param swaps its tiles, each beside one that differs in the order alone */
+export function toPairRow(pair: CataloguePair, swaps: readonly Swap[]): PairRow {
+  const [over, under] = [pair.over.id, pair.under.id];
+  return {
+    id: pairId(over, under),
+    url: pair.url,
+    over,
+    under,
+    tiles: [...pair.tiles],
+    reverse: pair.reverse === null ? null : pairId(under, over),
+    swaps: swaps.map(({ tile, other, beside }) => ({
+      tile: tile.id,
+      other: other.id,
+      ...toBeside(beside),
+    })),
+  };
+}
+
+function pairId(over: string, under: string): string {
+  return `${over}--over--${under}`;
 }

@@ -5,6 +5,7 @@
 import { stringify } from "csv-stringify/sync";
 import * as z from "zod";
 import { apartFinder } from "../../catalogue/apart.ts";
+import { swapsOf } from "../../catalogue/pairs-order.ts";
 import type { Catalogue } from "../../catalogue/types.ts";
 import { rememberFor } from "../../terms/remember.ts";
 import {
@@ -36,8 +37,16 @@ export function makeDataFiles(catalogue: Catalogue): readonly DataFile[] {
     ...tableFiles("clays", catalogue.clays.map(toClayRow), rows.clayRow),
     ...tableFiles("materials", catalogue.materials.map(toMaterialRow), rows.materialRow),
     ...tableFiles("sets", catalogue.sets.map(toSetRow), rows.setRow),
-    ...tableFiles("grid", catalogue.pairs.map(toPairRow), rows.pairRow),
+    ...tableFiles("grid", pairRowsOf(catalogue), rows.pairRow),
   ];
+}
+
+function pairRowsOf(catalogue: Catalogue): readonly rows.PairRow[] {
+  const byUrl = new Map(catalogue.pairs.map((pair) => [pair.url, pair]));
+  return catalogue.pairs.map((pair) => {
+    const reversed = pair.reverse === null ? [] : (byUrl.get(pair.reverse)?.tiles ?? []);
+    return toPairRow(pair, swapsOf(catalogue, pair, reversed));
+  });
 }
 
 function tableFiles<Row extends { readonly id: string }>(

@@ -274,6 +274,17 @@ export const pairRow = z.strictObject({
   over: z.string().describe("The id of the glaze on top."),
   under: z.string().describe("The id of the glaze beneath."),
   tiles: ids("tiles with this pair"),
+  reverse: maybe("The id of the same two the other way round; null where no tile has them so."),
+  swaps: z
+    .array(
+      z.strictObject({
+        tile: z.string().describe("A tile with this pair."),
+        other: z.string().describe("One with the reverse."),
+        deltaE00: amount("Between the two colours; null where one was not measured."),
+        uncontrolled: words("What else differs, and what neither says: `cooling unknown`."),
+      }),
+    )
+    .describe("Tiles of both orders that differ in the order alone."),
 });
 
 export type TileRow = z.infer<typeof tileRow>;

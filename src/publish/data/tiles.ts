@@ -4,6 +4,7 @@ import { type Apart, besideEachOther } from "../../catalogue/apart.ts";
 import type { CatalogueStep } from "../../catalogue/kilns/tile-firings.ts";
 import type { CatalogueTile } from "../../catalogue/tiles.ts";
 import type { TileStep } from "../../records/archive.ts";
+import { toBeside } from "./beside.ts";
 import { toLeachTests } from "./leach-tests.ts";
 import { rounded } from "./numbers.ts";
 import { emptyLayer, type TileRow } from "./rows.ts";
@@ -44,13 +45,7 @@ export function toTileRow(tile: CatalogueTile, apart: readonly Apart[]): TileRow
 }
 
 function toOneChange(tile: CatalogueTile, { tile: other, difference }: Apart) {
-  const { deltaE00, uncontrolled, unknown } = besideEachOther(tile, other);
-  return {
-    tile: other.id,
-    difference,
-    deltaE00: deltaE00 === null ? null : rounded(deltaE00, 2),
-    uncontrolled: [...uncontrolled, ...unknown.map((aspect) => `${aspect} unknown`)],
-  };
+  return { tile: other.id, difference, ...toBeside(besideEachOther(tile, other)) };
 }
 
 function toColourRow({ hex, lab, spread, palette }: NonNullable<CatalogueTile["colour"]>) {

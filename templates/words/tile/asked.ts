@@ -30,17 +30,24 @@ export function questionWords(aspect: Aspect): string {
 /**
  * `Between neighbours, another surface in 3 of 3 and other faults in 1 of 3. The same each time: how
  * far it ran. That is 3 comparisons: a hint, no rule.`
+ *
+ * @param between where something was changed, at the head of a sentence
+ * @param within what all of the comparisons are of
  */
-export function didSentence({ did, unknown }: Pick<Asked, "did" | "unknown">): string {
+export function didSentence(
+  { did, unknown }: Pick<Asked, "did" | "unknown">,
+  between = "Between neighbours",
+  within = "set",
+): string {
   const known = looks.filter(({ look }) => did[look].of > 0);
   const changed = known.filter(({ look }) => did[look].changed > 0);
   const kept = known.filter(({ look }) => did[look].changed === 0);
   const words = changed.map(({ look, other }) => `${other} in ${tallyWords(did[look])}`);
   return [
-    words.length > 0 && `Between neighbours, ${listed(words)}.`,
+    words.length > 0 && `${between}, ${listed(words)}.`,
     kept.length > 0 && `The same each time: ${listed(kept.map(({ same }) => same))}.`,
     known.length === 0 && "Nobody wrote down what came of both.",
-    strengthWords(did.comparisons),
+    strengthWords(did.comparisons, within),
     unknown.length > 0 && `${capital(unwrittenWords(unknown))}.`,
   ]
     .filter(Boolean)
@@ -66,9 +73,9 @@ function tallyWords({ changed, of }: Tally): string {
 /** From so many comparisons on they are more than a hint. Common practice, no source. */
 const enough = 5;
 
-function strengthWords(comparisons: number): string {
+function strengthWords(comparisons: number, within: string): string {
   if (comparisons === 1) return "That is one comparison: it may be chance.";
   return comparisons < enough
     ? `That is ${count(comparisons, "comparison")}: a hint, no rule.`
-    : `That is ${count(comparisons, "comparison")} of this set alone.`;
+    : `That is ${count(comparisons, "comparison")} of this ${within} alone.`;
 }

@@ -20,6 +20,11 @@ const unwritten: Readonly<Record<Aspect, string>> = {
   what: "what was done",
 };
 
+/** `how many coats`: what an aspect is of. */
+export function aspectWords(aspect: Aspect): string {
+  return unwritten[aspect];
+}
+
 /** `not recorded: how many coats and how the kiln cooled`; nothing where all is known. */
 export function unwrittenWords(unknown: readonly Aspect[]): string {
   return unknown.length === 0
