@@ -11,7 +11,7 @@ import { makeReference } from "../../records/reference.ts";
 import { facetsThatDiffer } from "../facet-values.ts";
 import { definePage, type Page } from "../page.ts";
 import { surfacesFound, surfaceUrl } from "./groups.ts";
-import { notFoundPath, runOf, type Site } from "./site.ts";
+import { notFoundPath, type Site } from "./site.ts";
 import { cutGroups, tilesOnAPage } from "./turning.ts";
 
 /** Home shows fewer tiles than a page of the wall: who looks for one begins with the ways in. */
@@ -53,7 +53,7 @@ export function wallPages(site: Site): readonly Page[] {
 function sortsThatDiffer(tiles: readonly CatalogueTile[]): readonly ("run" | "date")[] {
   const differ = (of: (tile: CatalogueTile) => unknown) => new Set(tiles.map(of)).size > 1;
   return [
-    ...(differ(runOf) ? (["run"] as const) : []),
+    ...(differ(({ run }) => run) ? (["run"] as const) : []),
     ...(differ(({ glazed }) => glazed) ? (["date"] as const) : []),
   ];
 }
