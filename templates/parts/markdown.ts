@@ -39,7 +39,8 @@ export function firstWords(markdown: string, most: number): string {
     .join("")
     .trim();
   if (text.length <= most) return text;
-  return `${text.slice(0, most).replace(/\s+\S*$/u, "")}…`;
+  const gap = text.lastIndexOf(" ", most);
+  return `${text.slice(0, gap > 0 ? gap : most).trimEnd()}…`;
 }
 
 /**

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { renderNotes } from "../../templates/parts/markdown.ts";
+import { firstWords, renderNotes } from "../../templates/parts/markdown.ts";
 
 describe("renderNotes", () => {
   test("shows a template and a script as the words they are", () => {
@@ -45,4 +45,14 @@ describe("renderNotes", () => {
       }),
     );
   });
+});
+
+test("a note begins with its first words, without its marks, and is cut between two of them", () => {
+  expect(firstWords("# The *blue* one\n\nRan to the `foot`.", 40)).toBe("The blue one");
+  expect(firstWords("It ran\nto the **foot**, and [on](https://a.example).", 40)).toBe(
+    "It ran to the foot, and on.",
+  );
+  expect(firstWords("It ran to the foot and on to the shelf.", 24)).toBe("It ran to the foot and…");
+  expect(firstWords("Rrrrrrrrrr", 4)).toBe("Rrrr…");
+  expect(firstWords("  \n", 40)).toBe("");
 });
