@@ -1,4 +1,5 @@
 /** Opens photographs large, in place; without a script their links lead to the pictures. */
+import { addPrintButtons } from "./parts/print-buttons.ts";
 import { findNeighbours } from "./parts/walk.ts";
 import { openMark, type Photograph, type Steps, Viewer } from "./photograph/viewer.ts";
 
@@ -41,3 +42,5 @@ if (first) {
   }
   if (location.hash === openMark) viewer.open(photographOf(first));
 }
+
+addPrintButtons();

@@ -1,8 +1,10 @@
 /**
- * The weighing sheet's script: any batch, by grams or by the bucket, with a running total. Without
- * it the sheet stands for 100 g, 1 kg and 5 kg.
+ * The weighing sheet's script: any batch, by grams or by the bucket, one material at a time. Without
+ * it the sheet has the readings of 100 g, 1 kg and 5 kg.
  */
+import { addPrintButtons } from "./parts/print-buttons.ts";
 import { startSheet } from "./weighing/sheet.ts";
 
 const section = document.querySelector<HTMLElement>(".weighing");
 if (section) startSheet(section);
+addPrintButtons();

@@ -16,12 +16,12 @@ export function groupThousands(digits: string): string {
 }
 
 /**
- * Grams as a studio's scale reads them: whole from 100 on, tenths below. Below 1 g they have
- * hundredths, since half a tenth of a strong colourant is another glaze.
+ * Decimals of grams as a studio's scale reads them: none from 100 on, one below. Below 1 g there are
+ * two, since half a tenth of a strong colourant is another glaze.
  */
-export function readOnScale(grams: number): string {
-  const places = grams < 0.995 ? 2 : grams < 99.95 ? 1 : 0;
-  return groupThousands(grams.toFixed(places));
+export function placesOnScale(grams: number): number {
+  if (grams < 0.995) return 2;
+  return grams < 99.95 ? 1 : 0;
 }
 
 /** An amount in the studio's currency: two decimals, none from a thousand on. */

@@ -1,108 +1,56 @@
 /**
- * What to weigh out for a batch: 100 g, 1 kg and 5 kg as the page stands, any batch where its
- * script runs. It is printed by itself, with its cautions.
+ * Weighing out a batch as a scale shows it: 100 g, 1 kg and 5 kg as the page stands, any batch, one
+ * material at a time, where its script runs. It is printed on a page of its own, with its cautions.
  */
-import type { VNode } from "preact";
+import type { ComponentChildren, VNode } from "preact";
 import type { GlazeTold } from "../../src/catalogue/glazes.ts";
 import type { WeighedPart } from "../../src/catalogue/mixing/batches.ts";
 import type { DryDensity } from "../../src/chemistry/dry-density.ts";
 import { dryGrams, usualLossPerCent, waterPerGram } from "../../src/chemistry/weighing.ts";
 import { listed } from "../words/english/numbers.ts";
-import { asPrice, readOnScale, roughly } from "../words/mixing/chemistry.ts";
+import { asPrice, roughly } from "../words/mixing/chemistry.ts";
 import { densityWords } from "../words/mixing/weighing.ts";
+import { BucketLayers } from "./bucket-drawing.tsx";
 import { Hazards } from "./hazards.tsx";
+import { ScaleTable } from "./scale-table.tsx";
 
 interface WeighingProps {
   readonly root: string;
   readonly glaze: GlazeTold;
+  /** What is beside the scale on a desk, and before it on paper. */
+  readonly children: ComponentChildren;
 }
 
-const batches = [
-  [100, "100 g"],
-  [1000, "1 kg"],
-  [5000, "5 kg"],
-] as const;
-
-export function WeighingSheet({ root, glaze }: WeighingProps): VNode | null {
+/** The bench: the scale, and beside it what else a mixer looks at, which is printed before it. */
+export function WeighingSheet({ root, glaze, children }: WeighingProps): VNode | null {
   const { batch, dryDensity, name, hazards, ingredients } = glaze;
   if (!batch) return null;
   const hasAdditions = batch.some(({ isAddition }) => isAddition);
   return (
     <section class="weighing" id="weighing">
-      <h2>Weighing out {name}</h2>
-      <div class="columns">
-        <div>
-          <SheetTable root={root} batch={batch} showsParts={ingredients !== null} />
-          <p class="quiet">
-            {hasAdditions ? "Batch: base recipe, additions on top." : "Batch: by its dry weight."}{" "}
-            <Cost batch={batch} />
-          </p>
-          {dryDensity && <ByTheBucket density={dryDensity} />}
-        </div>
-        <div id="mind">
-          <Hazards root={root} hazards={hazards} />
-        </div>
+      <div class="beside-scale">{children}</div>
+      <div class="scale">
+        <h2>Weighing out {name}</h2>
+        <p class="quiet measure">
+          Dry materials are dust: wear a fitted mask, wipe up wet, never sweep.{" "}
+          <a class="screen" href="#mind">
+            What to mind in this glaze
+          </a>
+        </p>
+        <BucketLayers parts={batch} />
+        <ScaleTable root={root} batch={batch} showsParts={ingredients !== null} />
+        <p class="print-place" data-print="Print this sheet" data-only="sheet-only" />
+        <p class="quiet measure">
+          {hasAdditions ? "Batch: base recipe, additions on top." : "Batch: by its dry weight."}{" "}
+          <Cost batch={batch} />
+        </p>
+      </div>
+      {dryDensity && <ByTheBucket density={dryDensity} />}
+      <div id="mind">
+        <Hazards root={root} hazards={hazards} />
       </div>
     </section>
   );
-}
-
-interface TableProps {
-  readonly root: string;
-  readonly batch: readonly WeighedPart[];
-  readonly showsParts: boolean;
-}
-
-function SheetTable({ root, batch, showsParts }: TableProps): VNode {
-  const base = sumOf(batch.filter(({ isAddition }) => !isAddition));
-  const total = sumOf(batch);
-  return (
-    <table class="sheet-table">
-      <thead>
-        <tr>
-          <th scope="col">Material</th>
-          {showsParts && <th scope="col">Parts</th>}
-          {batches.map(([, words]) => (
-            <th scope="col" class="fixed-batch">
-              {words}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {batch.map((part) => (
-          <tr
-            data-parts={Number(part.parts.toFixed(6))}
-            {...(part.isAddition && { "data-addition": "" })}
-            {...priceOf(part)}
-          >
-            <th scope="row">
-              <input type="checkbox" aria-label={`${part.name}: weighed`} />
-              {part.isAddition && "+ "}
-              {part.url === null ? part.name : <a href={root + part.url}>{part.name}</a>}
-            </th>
-            {showsParts && <td>{Number(part.parts.toFixed(2))}</td>}
-            {batches.map(([grams]) => (
-              <td class="fixed-batch">{readOnScale((part.parts / base) * grams)}</td>
-            ))}
-          </tr>
-        ))}
-      </tbody>
-      <tfoot>
-        <tr>
-          <th scope="row">Total, dry</th>
-          {showsParts && <td>{Number(total.toFixed(2))}</td>}
-          {batches.map(([grams]) => (
-            <td class="fixed-batch">{readOnScale((total / base) * grams)}</td>
-          ))}
-        </tr>
-      </tfoot>
-    </table>
-  );
-}
-
-function priceOf({ price }: WeighedPart) {
-  return price === null ? {} : { "data-price": price };
 }
 
 function sumOf(batch: readonly WeighedPart[]): number {

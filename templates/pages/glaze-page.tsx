@@ -67,8 +67,8 @@ export function GlazePage(props: GlazePageProps): VNode {
       title={glaze.name}
       summary={sentence}
       section="glazes"
-      kind="entry"
-      scripts={glaze.batch ? ["assets/weighing.js"] : []}
+      kind="entry glaze-page"
+      scripts={glaze.batch ? ["assets/weighing.js"] : ["assets/printing.js"]}
     >
       <header class="opening">
         <h1>{glaze.name}</h1>
@@ -76,37 +76,55 @@ export function GlazePage(props: GlazePageProps): VNode {
       </header>
       <LoudHazards root={frame.root} hazards={glaze.hazards} />
       <PartLine root={frame.root} turn={turn} many="tiles" wall={props.wall} />
-      <TilesAlone root={frame.root} glaze={glaze} alone={part(onlyGlaze)} />
-      <ColoursAlone root={frame.root} glaze={glaze} trust={props.trust} />
-      <div class="columns">
-        <Pairs root={frame.root} title={`${glaze.name} over`} pairings={glaze.over} />
-        <Pairs root={frame.root} title={`${glaze.name} under`} pairings={glaze.under} />
-      </div>
-      <TileGroups root={frame.root} groups={part(withOthers)} />
-      <TurnPages root={frame.root} turn={turn} many="tiles" />
-      <div class="columns">
-        <div>
+      <div class="columns glaze-head">
+        <TilesAlone root={frame.root} glaze={glaze} alone={part(onlyGlaze)} />
+        <div class="glaze-facts">
           <Facts {...props} />
           <Quotation notes={glaze.notes} />
           <Cautions notes={glaze.cautions} />
           <LeachTests tests={glaze.leachTests} />
-        </div>
-        <div>
-          {glaze.blend && <Recipe root={frame.root} glaze={glaze} />}
-          <Chemistry glaze={glaze} />
-          <SeeAlso {...props} />
+          <p class="quiet on-paper">
+            Colours alone, tiles with other glazes and expansion are on its page, not on this print.
+          </p>
         </div>
       </div>
-      {glaze.batch === null && glaze.hazards.length > 0 && (
+      <p class="print-place" data-print="Print this glaze" />
+      <Bench {...props} />
+      <ColoursAndPairs {...props} />
+      <AmongOthers root={frame.root} glaze={glaze} companies={props.companies} />
+      <ExpansionAndFit root={frame.root} glaze={glaze} />
+      <TileGroups root={frame.root} groups={part(withOthers)} />
+      <TurnPages root={frame.root} turn={turn} many="tiles" />
+    </Document>
+  );
+}
+
+/** What it is made of; where it is weighed out here, the scale beside it. */
+function Bench(props: GlazePageProps): VNode {
+  const { frame, glaze } = props;
+  const made = (
+    <>
+      {glaze.blend && <Recipe root={frame.root} glaze={glaze} />}
+      <Chemistry glaze={glaze} />
+      <SeeAlso {...props} />
+    </>
+  );
+  if (glaze.batch)
+    return (
+      <WeighingSheet root={frame.root} glaze={glaze}>
+        {made}
+      </WeighingSheet>
+    );
+  return (
+    <div class="columns made">
+      <div>{made}</div>
+      {glaze.hazards.length > 0 && (
         <section id="mind">
           <h2>What to mind</h2>
           <Hazards root={frame.root} hazards={glaze.hazards} />
         </section>
       )}
-      <AmongOthers root={frame.root} glaze={glaze} companies={props.companies} />
-      <WeighingSheet root={frame.root} glaze={glaze} />
-      <ExpansionAndFit root={frame.root} glaze={glaze} />
-    </Document>
+    </div>
   );
 }
 
@@ -143,6 +161,22 @@ function SeeAlso({ frame, glaze, maps }: GlazePageProps): VNode | null {
         ))}
       </ul>
     </section>
+  );
+}
+
+/** Its colours alone, beside the glazes that it was tried with. */
+function ColoursAndPairs({ frame: { root }, glaze, trust }: GlazePageProps): VNode {
+  const { name, over, under } = glaze;
+  const colours = <ColoursAlone root={root} glaze={glaze} trust={trust} />;
+  if (over.of + under.of === 0) return colours;
+  return (
+    <div class="columns">
+      {colours}
+      <div>
+        <Pairs root={root} title={`${name} over`} pairings={over} />
+        <Pairs root={root} title={`${name} under`} pairings={under} />
+      </div>
+    </div>
   );
 }
 

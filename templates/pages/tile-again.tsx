@@ -45,6 +45,7 @@ export function AgainCard(props: TilePageProps): VNode {
         {tile.steps.some((step) => step.step === "fired" && step.kind === "raku") &&
           ` ${rakuWords}`}
       </p>
+      <p class="print-place" data-print="Print this card" />
     </section>
   );
 }

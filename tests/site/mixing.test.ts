@@ -1,4 +1,5 @@
 /** The weighing sheet and the map in a real browser, opened from a folder. */
+import type { Page } from "playwright-core";
 import { expect, vi } from "vitest";
 import { photograph } from "../support/archive-folder.ts";
 import { fileAddress, siteTest } from "../support/browser.ts";
@@ -30,58 +31,128 @@ const site = smallSite({
 });
 const liner = () => fileAddress(site.folder, "glazes/liner.html");
 
-siteTest("a batch is weighed out by grams, with a running total", async ({ open }) => {
+const readings = (page: Page) => page.locator(".sheet-table td:first-child .reading");
+
+siteTest("a batch is weighed out by what the scale must read, to the gram", async ({ open }) => {
   const page = await open(liner());
   await page.getByLabel("grams").fill("250");
-  const columns = page.locator(".sheet-table tbody tr td:nth-last-child(-n + 2)");
-  expect(await columns.allTextContents()).toEqual([
-    ...["100", "100", "75.0", "175", "50.0", "225", "25.0", "250"],
+  expect(await readings(page).allTextContents()).toEqual(["100", "175", "225", "250"]);
+  expect(await page.locator(".sheet-table td:first-child .adds").allTextContents()).toEqual([
+    ...["+ 100", "+ 75", "+ 50", "+ 25"],
   ]);
+  await page.getByLabel("the empty bucket reads").fill("412");
+  expect(await readings(page).allTextContents()).toEqual(["512", "587", "637", "662"]);
   expect(await page.locator(".fixed-batch").first().isVisible()).toBe(false);
 });
 
+siteTest(
+  "one material at a time is shown large, next by a tap or a key, and back",
+  async ({ open }) => {
+    const page = await open(liner(), { viewport: { width: 390, height: 844 }, hasTouch: true });
+    const now = page.locator(".now-told");
+    expect(await now.textContent()).toBe("400 gPotash feldspar+ 400 g · 1 of 4");
+    await page.getByRole("button", { name: "It reads 400: next" }).tap();
+    expect(await now.textContent()).toMatch(/^700 g/u);
+    await page.keyboard.press("ArrowRight");
+    expect(await now.textContent()).toMatch(/^900 g/u);
+    await page.keyboard.press("ArrowLeft");
+    await page.getByRole("button", { name: "Back" }).tap();
+    expect(await now.textContent()).toMatch(/^400 g/u);
+    expect(
+      await page
+        .locator(".now-told .reading")
+        .evaluate((e) => parseFloat(getComputedStyle(e).fontSize)),
+    ).toBeGreaterThan(40);
+  },
+);
+
+siteTest(
+  "where a weighing is outlasts a page that was loaded again, and its batch cannot change",
+  async ({ open }) => {
+    const page = await open(liner());
+    await page.getByLabel("grams").fill("500");
+    const next = page.locator(".next-material");
+    for (const _ of [1, 2]) await next.click();
+    await page.reload();
+    expect(await page.locator(".now-told").textContent()).toMatch(/^450 g/u);
+    expect(await page.getByLabel("grams").isDisabled()).toBe(true);
+    for (const _ of [3, 4]) await next.click();
+    expect(await page.locator(".now-told").textContent()).toMatch(/^500Everything is in/u);
+    await page.getByRole("button", { name: "Start again" }).click();
+    expect(await page.getByLabel("grams").isDisabled()).toBe(false);
+    expect(await page.locator(".now-told").textContent()).toMatch(/^200 g/u);
+  },
+);
+
 siteTest("a batch is weighed out by the bucket, and tells its water", async ({ open }) => {
   const page = await open(liner());
+  const told = page.locator(".sheet-told");
   await page.getByLabel("A batch").selectOption("bucket");
   await page.getByLabel("litres").fill("10");
   await page.getByLabel("specific gravity").fill("1.5");
   await page.getByLabel("dry density").fill("2.6");
   await page.getByLabel("more for loss").fill("0");
   // 1000 × 10 × 0.5 × 2.6 / 1.6 g dry, and the rest of 15 kg, 6,875 g, is water.
-  expect(await page.locator(".sheet-told").textContent()).toContain("With 6,900 ml of water");
-  expect(await page.locator(".sheet-table tfoot").textContent()).toContain("8,125");
+  expect(await told.textContent()).toContain("With 6,900 ml of water");
+  expect(await readings(page).last().textContent()).toBe("8,125");
   await page.getByLabel("more for loss").fill("20");
-  expect(await page.locator(".sheet-table tfoot").textContent()).toContain("9,750");
+  expect(await readings(page).last().textContent()).toBe("9,750");
   await page.getByLabel("specific gravity").fill("0.9");
-  expect(await page.locator(".sheet-told").textContent()).toMatch(/^No such batch can be weighed/u);
+  expect(await told.textContent()).toMatch(/^No such batch can be weighed/u);
+  expect(await page.locator(".at-the-scale").isVisible()).toBe(false);
 });
+
+/** How many sheets of A4 a page is printed on. */
+async function sheetsOf(page: Page): Promise<number> {
+  const paper = await page.pdf({ format: "A4", preferCSSPageSize: true });
+  return paper.toString("latin1").match(/\/Type \/Page\b(?!s)/gu)?.length ?? 0;
+}
 
 siteTest("a sheet is printed by itself, on one page, its cautions with it", async ({ open }) => {
   const page = await open(fileAddress(site.folder, "glazes/leaden.html"));
   await page.evaluate(() => {
     window.print = () => undefined;
   });
+  await page.locator(".next-material").click();
   await page.getByRole("button", { name: "Print this sheet" }).click();
   await page.emulateMedia({ media: "print" });
   expect(await page.locator("h1").isVisible()).toBe(false);
+  expect(await page.locator(".at-the-scale").isVisible()).toBe(false);
   expect(await page.locator(".weighing .caution.loud").first().isVisible()).toBe(true);
-  expect(await page.locator(".on-paper").isVisible()).toBe(true);
-  const paper = await page.pdf({ format: "A4", preferCSSPageSize: true });
-  expect(paper.toString("latin1").match(/\/Type \/Page\b(?!s)/gu)).toHaveLength(1);
+  expect(await page.locator(".weighing .on-paper").isVisible()).toBe(true);
+  expect(await sheetsOf(page)).toBe(1);
   await page.emulateMedia({ media: "screen" });
   expect(await page.locator("h1").isVisible()).toBe(true);
 });
 
-siteTest("without JavaScript a sheet stands for three batches", async ({ open }) => {
+for (const javaScriptEnabled of [true, false])
+  siteTest(
+    `a glaze is printed on two pages, the second its sheet, ${javaScriptEnabled ? "with" : "without"} JavaScript`,
+    async ({ open }) => {
+      const page = await open(fileAddress(site.folder, "glazes/leaden.html"), {
+        javaScriptEnabled,
+      });
+      expect(await sheetsOf(page)).toBe(2);
+      await page.emulateMedia({ media: "print" });
+      expect(
+        await page.locator(".scale").evaluate((scale) => getComputedStyle(scale).breakBefore),
+      ).toBe("page");
+      expect(await page.locator(".chemistry").isVisible()).toBe(true);
+    },
+  );
+
+siteTest("without JavaScript a sheet has the readings of three batches", async ({ open }) => {
   const page = await open(liner(), { javaScriptEnabled: false });
   expect(await page.locator(".sheet-table thead th").allTextContents()).toEqual([
-    ...["Material", "Parts", "100 g", "1 kg", "5 kg"],
+    ...["100 g", "1 kg", "5 kg", "Material"],
   ]);
-  const first = page.locator(".sheet-table tbody tr").first();
-  expect(await first.locator("td:visible").allTextContents()).toEqual([
-    ...["40", "40.0", "400", "2,000"],
+  const second = page.locator(".sheet-table tbody tr").nth(1);
+  expect(await second.locator(".reading:visible").allTextContents()).toEqual([
+    ...["70", "700", "3,500"],
   ]);
-  expect(await page.getByRole("checkbox", { name: "Whiting: weighed" }).isVisible()).toBe(true);
+  expect(await second.locator(".adds:visible").allTextContents()).toEqual([
+    ...["+ 30", "+ 300", "+ 1,500"],
+  ]);
 });
 
 siteTest(

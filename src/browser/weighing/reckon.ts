@@ -25,8 +25,6 @@ export type Wanted =
 export interface Reckoned {
   /** For each line. */
   readonly grams: readonly number[];
-  /** What lies on the scales with each line. */
-  readonly running: readonly number[];
   readonly total: number;
   /** Millilitres for the bucket; null for a batch by weight. */
   readonly water: number | null;
@@ -41,16 +39,12 @@ export function reckon(lines: readonly Line[], wanted: Wanted): Reckoned | undef
   const perPart = gramsPerPart(lines, wanted);
   if (!(perPart > 0) || !Number.isFinite(perPart)) return undefined;
   const grams = lines.map(({ parts }) => parts * perPart);
-  let sum = 0;
-  const running = grams.map((weight) => {
-    sum += weight;
-    return sum;
-  });
+  const sum = grams.reduce((total, weight) => total + weight, 0);
   const slop = wanted.by === "bucket" ? withLoss(wanted) : null;
   const water = slop && 1000 * slop.litres * slop.specificGravity - sum;
   if (water !== null && water < 0) return undefined;
   const isPartCost = lines.some(({ price }) => price === null);
-  return { grams, running, total: sum, water, cost: costOf(lines, grams), isPartCost };
+  return { grams, total: sum, water, cost: costOf(lines, grams), isPartCost };
 }
 
 function gramsPerPart(lines: readonly Line[], wanted: Wanted): number {

@@ -1,9 +1,11 @@
-/** Turns the sheet of three batches into a sheet for any batch. */
-
-import { asPrice, readOnScale, roughly } from "../../terms/figures.ts";
+/** Turns the sheet of three batches into a sheet for any batch, one material at a time. */
+import { type ScaleReading, scaleReadings } from "../../chemistry/scale-readings.ts";
 import { element } from "../parts/element.ts";
 import { makeForm, type Usual } from "./form.ts";
-import { type Line, type Reckoned, reckon, type Wanted } from "./reckon.ts";
+import { type Material, makeOneAtATime } from "./one-at-a-time.ts";
+import { findPlace, keepPlace } from "./place.ts";
+import { type Line, reckon } from "./reckon.ts";
+import { tellBatch } from "./told.ts";
 
 /** @param section the page's section that holds the table */
 export function startSheet(section: HTMLElement): void {
@@ -13,18 +15,28 @@ export function startSheet(section: HTMLElement): void {
   if (!table || !usual) return;
   const rows = [...table.tBodies].flatMap((body) => [...body.rows]);
   const lines = rows.map(readLine);
-  const columns = addColumns(table, rows);
+  const fill = addReadings(table, rows);
   const told = element("p", { class: "sheet-told", "aria-live": "polite" });
-  const form = makeForm(usual, () => show());
-  const show = () => {
-    const reckoned = reckon(lines, form.wanted());
-    columns.fill(reckoned);
-    told.textContent = tell(reckoned) + tellRange(reckoned, form.wanted(), usual, lines);
+  const form = makeForm(usual, () => show(0));
+  const scale = makeOneAtATime(rows.map(readMaterial), (to) => show(to));
+  const show = (at: number) => {
+    const wanted = form.wanted();
+    const reckoned = reckon(lines, wanted);
+    const readings =
+      form.bucket() >= 0 ? readingsOf(lines, reckoned?.grams, form.bucket()) : undefined;
+    fill(readings, at);
+    scale.show(at, readings);
+    // Another batch in a bucket that is half full would be neither of the two.
+    form.node.disabled = at > 0;
+    told.textContent = tellBatch(readings && reckoned, wanted, usual, lines);
+    keepPlace({ at, fields: form.kept() });
   };
   section.classList.add("reckoned");
-  table.before(form.node);
-  table.after(told, printButton(), whoAndWhen());
-  show();
+  table.before(form.node, scale.node);
+  table.after(told, whoAndWhen());
+  const kept = findPlace();
+  if (kept) form.putBack(kept.fields);
+  show(kept && kept.at >= 0 && kept.at <= lines.length ? kept.at : 0);
 }
 
 /** What the page says of this glaze; undefined where nothing of the kind can be. */
@@ -35,21 +47,6 @@ function readUsual({ dataset }: HTMLElement): Usual | undefined {
   return { likely, low, high, lossPerCent: Number(loss) };
 }
 
-/** How far the dry glaze of a bucket can be off, while nobody wrote a density of their own. */
-function tellRange(
-  reckoned: Reckoned | undefined,
-  wanted: Wanted,
-  { low, likely, high }: Usual,
-  lines: readonly Line[],
-): string {
-  if (!reckoned || wanted.by === "weight" || wanted.dryDensity !== likely) return "";
-  const [most, least] = [low, high].map((dryDensity) =>
-    roughly(reckon(lines, { ...wanted, dryDensity })?.total ?? 0),
-  );
-  if (least === most || least === "0" || most === "0") return "";
-  return ` Going by its density, that is between ${least} and ${most} g dry: go by the gravity of the mixed bucket.`;
-}
-
 function readLine({ dataset }: HTMLTableRowElement): Line {
   return {
     parts: Number(dataset.parts),
@@ -58,68 +55,50 @@ function readLine({ dataset }: HTMLTableRowElement): Line {
   };
 }
 
-interface Columns {
-  readonly fill: (reckoned: Reckoned | undefined) => void;
-}
-
-function addColumns(table: HTMLTableElement, rows: readonly HTMLTableRowElement[]): Columns {
-  const head = table.tHead?.rows[0];
-  head?.append(
-    element("th", { scope: "col" }, "Grams"),
-    element("th", { scope: "col" }, "Together"),
-  );
-  const cells = rows.map((row) => [row.insertCell(), row.insertCell()] as const);
-  const foot = table.tFoot?.rows[0];
-  const total = foot?.insertCell();
-  foot?.insertCell();
+function readMaterial(row: HTMLTableRowElement): Material {
   return {
-    fill: (reckoned) => {
-      for (const [i, [grams, running]] of cells.entries()) {
-        grams.textContent = formatGrams(reckoned?.grams[i]);
-        running.textContent = formatGrams(reckoned?.running[i]);
-      }
-      if (total) total.textContent = formatGrams(reckoned?.total);
-    },
+    name: row.dataset.name ?? "",
+    isAddition: row.dataset.addition !== undefined,
+    drawing: row.querySelector<SVGElement>(".pail"),
   };
 }
 
-function formatGrams(grams: number | undefined): string {
-  return grams === undefined ? "–" : readOnScale(grams);
+function readingsOf(
+  lines: readonly Line[],
+  grams: readonly number[] | undefined,
+  bucket: number,
+): readonly ScaleReading[] | undefined {
+  return (
+    grams &&
+    scaleReadings(
+      lines.map(({ isAddition }, i) => ({ grams: grams[i] ?? 0, isAddition })),
+      bucket,
+    )
+  );
 }
 
-function tell(reckoned: Reckoned | undefined): string {
-  if (!reckoned)
-    return "No such batch can be weighed: amounts are above 0, and a slop is heavier than water and lighter than the dry glaze.";
-  const water =
-    reckoned.water === null
-      ? ""
-      : `With ${roughly(reckoned.water)} ml of water: keep a little back, sieve, and bring it to its gravity with the rest. `;
-  return water + tellCost(reckoned);
-}
+type Fill = (readings: readonly ScaleReading[] | undefined, at: number) => void;
 
-/** What is not known stays so: no batch costs nothing because its prices are missing. */
-function tellCost({ cost, isPartCost }: Reckoned): string {
-  if (cost === null) return "";
-  const amount = asPrice(cost);
-  if (!isPartCost) return `It costs ${amount}.`;
-  return amount === "0.00"
-    ? "What it costs is not known."
-    : `Part of its cost is ${amount}; some of its prices are not known.`;
-}
-
-/** Prints the sheet and nothing else of the page. */
-function printButton(): HTMLButtonElement {
-  const button = element("button", { type: "button", class: "print-sheet" }, "Print this sheet");
-  button.addEventListener("click", () => {
-    document.documentElement.classList.add("sheet-only");
-    window.addEventListener(
-      "afterprint",
-      () => document.documentElement.classList.remove("sheet-only"),
-      { once: true },
-    );
-    window.print();
+/** The column of the batch that is asked for, before the three that the page has. */
+function addReadings(table: HTMLTableElement, rows: readonly HTMLTableRowElement[]): Fill {
+  table.tHead?.rows[0]?.prepend(element("th", { scope: "col" }, "The scale reads"));
+  const cells = rows.map((row) => {
+    const cell = row.insertCell(0);
+    const [reading, adds] = [
+      element("span", { class: "reading" }),
+      element("span", { class: "adds" }),
+    ];
+    cell.append(reading, " ", adds);
+    return { row, reading, adds };
   });
-  return button;
+  return (readings, at) => {
+    for (const [i, { row, reading, adds }] of cells.entries()) {
+      const of = readings?.[i];
+      reading.textContent = of?.reading ?? "–";
+      adds.textContent = of ? `+ ${of.amount}` : "";
+      row.classList.toggle("is-in", i < at);
+    }
+  };
 }
 
 /** Lines to fill in on paper. */

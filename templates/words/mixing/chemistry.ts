@@ -8,7 +8,6 @@ export {
   asAnalysed,
   asPerCent,
   asPrice,
-  readOnScale,
   roughly,
   withPlaces as fixed,
 } from "../../../src/terms/figures.ts";

@@ -1,9 +1,25 @@
-/** What a weighing sheet says of density. */
+/** What a weighing sheet says of small amounts and of density. */
 
 import type { DryDensity } from "../../../src/chemistry/dry-density.ts";
 import { dryGrams } from "../../../src/chemistry/weighing.ts";
 import { listed } from "../english/numbers.ts";
 import { fixed, roughly } from "./chemistry.ts";
+
+/** `addition, 0.5 parts; a small amount: weigh it by itself on a fine scale, then tip it in`. */
+export function portionWords(portion: {
+  readonly isAddition: boolean;
+  /** Null where its parts are not those of the recipe. */
+  readonly parts: number | null;
+  readonly isSlight: boolean;
+}): string {
+  const { isAddition, parts } = portion;
+  const figure = parts === null ? "" : String(Number(parts.toFixed(2)));
+  const amount = figure && `${figure} ${figure === "1" ? "part" : "parts"}`;
+  const what = [isAddition && "addition", amount].filter(Boolean).join(", ");
+  return [what, portion.isSlight && slightWords].filter(Boolean).join("; ");
+}
+
+const slightWords = "a small amount: weigh it by itself on a fine scale, then tip it in";
 
 /** What the density rests on, its range, and what that does to a litre at 1.45. */
 export function densityWords({ low, likely, high, unknown }: DryDensity): string {
