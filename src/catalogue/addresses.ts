@@ -51,6 +51,8 @@ export const unlistedUrl = (link: string) => `s/${link}`;
 
 export const mapUrl = (cone: Cone) => `maps/${coneSlug(cone)}.html`;
 
+export const runsUrl = "runs.html";
+
 export const makerUrl = (slug: string) => `makers/${slug}.html`;
 
 /** A series of blends: by its ends, and apart from the same ends measured otherwise. */

@@ -5,7 +5,7 @@
 import type { Cooling } from "../firing/cooling.ts";
 import { lastValue } from "../likeness/make-up.ts";
 import type { Atmosphere, Shape } from "../terms/choices.ts";
-import type { Cone } from "../terms/cones.ts";
+import { type Cone, compareCones } from "../terms/cones.ts";
 import { rememberFor } from "../terms/remember.ts";
 import { type FireOnGlaze, fireOn, glazeFirings } from "./colours/measured-alone.ts";
 import type { Link } from "./link.ts";
@@ -45,3 +45,9 @@ export const circumstanceKey = rememberFor((tile: CatalogueTile): string => {
   const { cone, atmosphere, fire, cooling, firings, clay, shape, angle } = circumstanceOf(tile);
   return JSON.stringify([cone, atmosphere, fire, cooling, firings, clay?.id ?? null, shape, angle]);
 });
+
+/** From cool to hot; where nobody wrote the cone down, last. */
+export function byHeat(a: Cone | null, b: Cone | null): number {
+  if (a === null || b === null) return Number(a === null) - Number(b === null);
+  return compareCones(a, b);
+}

@@ -3,11 +3,10 @@
  * every number of coats, so that what stands in one row differs in nothing that was counted but what
  * lies on what.
  */
-import { type Cone, compareCones } from "../terms/cones.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import { indexBy } from "../terms/index-by.ts";
 import { rememberFor } from "../terms/remember.ts";
-import { type Circumstance, circumstanceKey, circumstanceOf } from "./circumstance.ts";
+import { byHeat, type Circumstance, circumstanceKey, circumstanceOf } from "./circumstance.ts";
 import { groupBy } from "./group-by.ts";
 import { countLapped } from "./mixing/overlaps.ts";
 import type { CataloguePair } from "./pairs.ts";
@@ -121,11 +120,6 @@ function rankOf({ group, circumstance }: Group): number {
   const has = (order: Placed["order"]) => group.some((placed) => placed.order === order);
   if (!has("asNamed")) return 2;
   return has("reversed") ? 0 : 1;
-}
-
-function byHeat(a: Cone | null, b: Cone | null): number {
-  if (a === null || b === null) return Number(a === null) - Number(b === null);
-  return compareCones(a, b);
 }
 
 function rowsOf(group: readonly Placed[]): readonly Omit<PairRow, "overAlone" | "underAlone">[] {

@@ -128,7 +128,7 @@ function Bench(props: GlazePageProps): VNode {
   );
 }
 
-function Facts({ glaze }: GlazePageProps): VNode {
+function Facts({ frame, glaze }: GlazePageProps): VNode {
   const { cones } = glaze;
   return (
     <Definitions
@@ -136,7 +136,13 @@ function Facts({ glaze }: GlazePageProps): VNode {
         ["Cones", cones && <span class="code">{formatConeRange(cones)}</span>],
         ["Surface", glaze.surface],
         ["Cover", glaze.cover],
-        ["Moves", glaze.moves],
+        [
+          "Moves",
+          <>
+            {glaze.moves ?? "not recorded"}; see{" "}
+            <a href={`${frame.root}runs.html`}>what runs here</a>
+          </>,
+        ],
         ["Tone", glaze.tone],
         ["The label says", labelSentence(glaze)],
         ["In the studio", glaze.stocked ? "stocked" : "no longer stocked"],

@@ -99,7 +99,7 @@ function Ways({ frame: { root }, pair, reversed }: PairPageProps): VNode {
       ) : (
         `${name}, none tested yet`
       )}
-      .
+      . <a href={`${root}runs.html`}>What runs here</a>
     </p>
   );
 }

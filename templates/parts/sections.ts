@@ -3,6 +3,7 @@ export const sections = [
   { key: "wall", address: "index.html", name: "Tiles" },
   { key: "glazes", address: "glazes/index.html", name: "Glazes" },
   { key: "grid", address: "grid.html", name: "Grid" },
+  { key: "runs", address: "runs.html", name: "What runs" },
   { key: "colours", address: "colours.html", name: "Colours" },
   { key: "clays", address: "clays/index.html", name: "Clays" },
   { key: "cones", address: "cones/index.html", name: "Cones" },

@@ -152,3 +152,79 @@ siteTest("words in notes that look like a script do nothing", async ({ open, ser
   );
   expect(dialogs).toEqual([]);
 });
+
+siteTest(
+  "from a glaze's page two clicks tell what happens when it and another swap places",
+  async ({ open, serve }) => {
+    const root = await serve(demo.folder);
+    const page = await open(`${root}glazes/chalk.html`, { javaScriptEnabled: false });
+    await page.locator("section.pairs", { hasText: "Chalk under" }).getByText("Oilskin").click();
+    await page.waitForURL(`${root}pairs/oilskin--over--chalk.html`);
+    const order = page.locator("#order");
+    expect(await order.locator("li p").allTextContents()).toEqual([
+      expect.stringMatching(/^GR-15 Oilskin on top: gloss;.* ran 24\u00a0mm\./u),
+      expect.stringMatching(/^GR-51 Chalk on top: matte;.* ran 6\u00a0mm\. Again: no\.$/u),
+      expect.stringMatching(/^Colours \d+ apart: .* Also different: the maker and the shelf\.$/u),
+    ]);
+    const cells = page.locator(".met-cell");
+    expect(await cells.locator("h4").allTextContents()).toEqual([
+      ...["Oilskin over Chalk", "Chalk over Oilskin", "Oilskin alone", "Chalk alone"],
+    ]);
+    expect(await cells.locator(".code").allTextContents()).toEqual([
+      ...["GR-15", "GR-51", "GR-55", "GR-11"],
+    ]);
+    await page.getByText("Chalk over Oilskin", { exact: true }).first().click();
+    await page.waitForURL(`${root}pairs/chalk--over--oilskin.html`);
+  },
+);
+
+siteTest(
+  "the page of what runs has the pairs that ran more than 20 mm at cone 6, as the data have them",
+  async ({ open, serve }) => {
+    interface Row {
+      readonly id: string;
+      readonly url: string;
+      readonly cone: string | null;
+      readonly run: number | null;
+    }
+    const read = async (name: string) =>
+      JSON.parse(await readFile(join(demo.folder, "data", `${name}.json`), "utf8"));
+    const tiles = new Map(((await read("tiles")) as Row[]).map((row) => [row.id, row]));
+    const pairs = (await read("grid")) as { readonly url: string; readonly tiles: string[] }[];
+    const expected = pairs.flatMap(({ url, tiles: codes }) =>
+      codes.flatMap((code) => {
+        const { cone, run } = tiles.get(code) ?? {};
+        return cone === "6" && (run ?? 0) > 20 ? [`${url} ${code} ran ${run}`] : [];
+      }),
+    );
+    expect(expected.length).toBeGreaterThan(2);
+    const root = await serve(demo.folder);
+    const page = await open(`${root}care.html`, { javaScriptEnabled: false });
+    await page
+      .locator(".masthead a", { hasText: "What runs" })
+      .first()
+      .evaluate((a) => (a as HTMLElement).click());
+    await page.waitForURL(`${root}runs.html`);
+    const found: string[] = [];
+    for (let pages = 1; ; pages += 1) {
+      const entries = page.locator(".test > ol > li");
+      found.push(...(await entries.evaluateAll(toldOfPairs, root)));
+      const next = page.locator('nav.pages [rel="next"]');
+      if ((await next.count()) === 0) break;
+      await next.click();
+      await page.waitForURL(`${root}runs~${pages + 1}.html`);
+    }
+    expect(found.sort()).toEqual(expected.sort());
+  },
+);
+
+/** Runs in a page: of the entries that lead to a pair, those of cone 6 that ran more than 20 mm. */
+function toldOfPairs(entries: readonly Element[], root: string): string[] {
+  return entries.flatMap((entry) => {
+    const link = entry.querySelector<HTMLAnchorElement>("h3 a")?.href.replace(root, "") ?? "";
+    const ran = Number(/\d+/u.exec(entry.querySelector(".length")?.textContent ?? "")?.[0]);
+    const isAtSix = entry.querySelector(".told")?.textContent?.startsWith("Cone 6,");
+    if (!link.startsWith("pairs/") || !isAtSix || ran <= 20) return [];
+    return [`${link} ${entry.querySelector(".tested .code")?.textContent} ran ${ran}`];
+  });
+}

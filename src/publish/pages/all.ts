@@ -11,6 +11,7 @@ import { kilnPages } from "./kilns.ts";
 import { materialPages } from "./materials.ts";
 import { blendPages, mapPages } from "./mixing.ts";
 import { pairPages } from "./pairs.ts";
+import { runsPages } from "./runs.ts";
 import { makeSite, type SitePlace } from "./site.ts";
 import { tilePages } from "./tiles.ts";
 
@@ -25,6 +26,7 @@ export function listPages(catalogue: Catalogue, place: SitePlace = wholeSite): r
     tilePages,
     glazePages,
     pairPages,
+    runsPages,
     gridPages,
     materialPages,
     colourPages,
