@@ -11,6 +11,7 @@ import type { AddCommand, Line } from "./commands/line.ts";
 import { addMaterials } from "./commands/materials-line.ts";
 import { addNewArchive } from "./commands/new-archive-line.ts";
 import { addNewBlend } from "./commands/new-blend-line.ts";
+import { addRename } from "./commands/rename-line.ts";
 import { addRework } from "./commands/rework-line.ts";
 import { addScrub } from "./commands/scrub-line.ts";
 import { addServe } from "./commands/serve-line.ts";
@@ -25,6 +26,7 @@ const commands: readonly AddCommand[] = [
   addMaterials,
   addNewArchive,
   addNewBlend,
+  addRename,
   addRework,
   addScrub,
 ];

@@ -74,7 +74,8 @@ function withField(source: SourceMap, { path: [key, ...rest], value }: FieldToWr
   if (key === undefined) return source;
   const old = Object.hasOwn(source, key) ? source[key] : undefined;
   const inner = isSourceMap(old) ? old : {};
-  return { ...source, [key]: rest.length > 0 ? withField(inner, { path: rest, value }) : value };
+  const plain = typeof value === "string" ? value : value.flat();
+  return { ...source, [key]: rest.length > 0 ? withField(inner, { path: rest, value }) : plain };
 }
 
 function isSourceMap(source: Source | undefined): source is SourceMap {

@@ -16,3 +16,23 @@ export function terminalAsk(): Ask | undefined {
     }
   };
 }
+
+/**
+ * Whether what was just shown may be done: it was said on the command line, or somebody says so
+ * now. Where not, standard error tells that nothing was changed.
+ */
+export async function mayDo(options: {
+  readonly yes: boolean;
+  readonly ask: Ask | undefined;
+}): Promise<boolean> {
+  const { yes, ask } = options;
+  if (yes) return true;
+  const answer = await ask?.("Do it? (y/n)");
+  if (/^y(es)?$/iu.test(answer ?? "")) return true;
+  console.error(
+    ask
+      ? "Nothing was changed."
+      : "Nothing was changed: add --yes to do it where nobody can be asked.",
+  );
+  return false;
+}

@@ -3,7 +3,7 @@ import { type CarriedOut, carryOutMend } from "../archive/carry-out-mend.ts";
 import type { Mend } from "../records/mend.ts";
 import type { Problem } from "../records/problem.ts";
 import { mendsOf } from "../records/sure-mends.ts";
-import type { Ask } from "./ask.ts";
+import { type Ask, mayDo } from "./ask.ts";
 import { drawLink } from "./random-link.ts";
 
 export interface MendOptions {
@@ -59,25 +59,13 @@ async function mendAll(
 ): Promise<number> {
   const mends = wanted.map(withRandomWords);
   console.error(mends.flatMap(tellMend).join("\n"));
-  if (!(await mayMend(yes, ask))) return 0;
+  if (!(await mayDo({ yes, ask }))) return 0;
   const outcomes = mends.map((mend) => ({ mend, carriedOut: carryOutMend(archive, mend, texts) }));
   for (const { mend, carriedOut } of outcomes)
     if (!carriedOut.ok) console.error(tellRefusal(mend, carriedOut));
   const done = outcomes.filter(({ carriedOut }) => carriedOut.ok).length;
   console.error(`${done} of ${mends.length} done.`);
   return done;
-}
-
-async function mayMend(yes: boolean, ask: Ask | undefined): Promise<boolean> {
-  if (yes) return true;
-  const answer = await ask?.("Do it? (y/n)");
-  if (/^y(es)?$/iu.test(answer ?? "")) return true;
-  console.error(
-    ask
-      ? "Nothing was changed."
-      : "Nothing was changed: add --yes to do it where nobody can be asked.",
-  );
-  return false;
 }
 
 /** What is shown is what is written: a random word is made before. */

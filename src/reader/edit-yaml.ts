@@ -5,8 +5,12 @@
 import { isMap, isScalar, isSeq, type Pair, type YAMLMap, type YAMLSeq } from "yaml";
 import { isEmptyValue, keyText, parseYamlDocument, startOf } from "./yaml-document.ts";
 
-/** A field's new value: one word, or a list of them. They are written as they are. */
-export type NewValue = string | readonly string[];
+/**
+ * A field's new value: one word, or a list of them. They are written as they are. Words in brackets
+ * of their own take the place of one entry that stood in the list.
+ */
+export type NewValue = string | readonly NewEntry[];
+type NewEntry = string | readonly string[];
 
 /** A piece of text that takes the place of what stands between two offsets. */
 export interface Edit {
@@ -45,7 +49,7 @@ function editMap(
 function render(path: readonly string[], value: NewValue): string {
   const [key, ...rest] = path;
   if (key !== undefined) return `{${key}: ${render(rest, value)}}`;
-  return typeof value === "string" ? value : `[${value.join(", ")}]`;
+  return typeof value === "string" ? value : `[${value.flat().join(", ")}]`;
 }
 
 function replaceValue(
@@ -55,7 +59,7 @@ function replaceValue(
   value: NewValue,
 ): readonly Edit[] {
   if (path.length === 0 && typeof value !== "string" && isSeq(old)) {
-    const entries = replaceEntries(old, value);
+    const entries = replaceEntries(yaml, old, value);
     if (entries) return entries;
   }
   const text = render(path, value);
@@ -66,16 +70,25 @@ function replaceValue(
 }
 
 /** Entry by entry, where a list of as many words is there: so its layout and comments stay. */
-function replaceEntries(old: YAMLSeq, value: readonly string[]): readonly Edit[] | undefined {
+function replaceEntries(
+  yaml: string,
+  old: YAMLSeq,
+  value: readonly NewEntry[],
+): readonly Edit[] | undefined {
   const { items } = old;
   if (items.length !== value.length || !items.every((item) => isScalar(item) && endOf(item) > 0))
     return undefined;
   return items.flatMap((item, i) => {
-    const text = value[i] ?? "";
-    return isScalar(item) && String(item.value) === text
-      ? []
-      : [{ from: startOf(item), to: endOf(item), text }];
+    const entry = value[i] ?? "";
+    if (isScalar(item) && String(item.value) === entry) return [];
+    const between = old.flow ? ", " : `\n${yaml.slice(lineBegin(yaml, item), startOf(item))}`;
+    const text = typeof entry === "string" ? entry : entry.join(between);
+    return [{ from: startOf(item), to: endOf(item), text }];
   });
+}
+
+function lineBegin(yaml: string, node: unknown): number {
+  return yaml.lastIndexOf("\n", startOf(node) - 1) + 1;
 }
 
 function addTo(yaml: string, map: YAMLMap, text: string): Edit {
