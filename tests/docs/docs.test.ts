@@ -18,6 +18,8 @@ const own: Readonly<Record<string, string>> = {
   SITE: "our-site",
   GLAZE: "liner",
   MATERIAL: "whiting",
+  OLD: "EV-1",
+  NEW: "EV-9",
   "ONE,OTHER": "liner,chalky",
   "LB-1": "LB-1",
   SET: "evening",
