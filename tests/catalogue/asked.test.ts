@@ -31,7 +31,7 @@ describe("a set of tiles", () => {
     ]);
     const [asked] = askedAmong(tiles, trust);
     expect(asked && didSentence(asked)).toBe(
-      "Between neighbours, other faults in 1 of 1. The same each time: the colour, as near as tiles made alike are here. That is one comparison: it may be chance.",
+      "From one to the next, the faults changed in 1 of 1. The colour (as near as tiles made alike come here) stayed the same. That is one comparison: it may be chance.",
     );
   });
 

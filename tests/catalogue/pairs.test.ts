@@ -66,7 +66,7 @@ describe("what changing the order did", () => {
     ];
     const tiles = [tile("A", onChalk, gloss), tile("B", onSoot, matte), tile("C", onSoot, matte)];
     expect(orderSaid(...tiles)).toBe(
-      "Where only the order was changed, another surface in 2 of 2. The same each time: how far it ran. That is 2 comparisons: a hint, no rule.",
+      "Where only the order differs, the surface changed in 2 of 2. How far it ran stayed the same. That is 2 comparisons: a hint, not a rule.",
     );
   });
 

@@ -34,7 +34,7 @@ export function orderSentence(
   if (swaps.length === 1)
     return `One tile of each order, alike in all else that was written down: it may be chance.${unknownWords(unknown)}`;
   if (swaps.length > 1)
-    return didSentence({ did, unknown }, "Where only the order was changed", "pair");
+    return didSentence({ did, unknown }, "Where only the order differs", "pair");
   const other = `${names.under} over ${names.over}`;
   if (reversedTiles === 0) return `Not known: ${other} has not been tested yet.`;
   return nearest

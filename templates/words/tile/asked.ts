@@ -28,24 +28,26 @@ export function questionWords(aspect: Aspect): string {
 }
 
 /**
- * `Between neighbours, another surface in 3 of 3 and other faults in 1 of 3. The same each time: how
- * far it ran. That is 3 comparisons: a hint, no rule.`
+ * `From one to the next, the surface changed in 3 of 3 and the faults in 1 of 3. How far it ran stayed
+ * the same. That is 3 comparisons: a hint, not a rule.`
  *
  * @param between where something was changed, at the head of a sentence
  * @param within what all of the comparisons are of
  */
 export function didSentence(
   { did, unknown }: Pick<Asked, "did" | "unknown">,
-  between = "Between neighbours",
+  between = "From one to the next",
   within = "set",
 ): string {
   const known = looks.filter(({ look }) => did[look].of > 0);
   const changed = known.filter(({ look }) => did[look].changed > 0);
   const kept = known.filter(({ look }) => did[look].changed === 0);
-  const words = changed.map(({ look, other }) => `${other} in ${tallyWords(did[look])}`);
+  const words = changed.map(({ look, told }, i) =>
+    [told, i === 0 && "changed", `in ${tallyWords(did[look])}`].filter(Boolean).join(" "),
+  );
   return [
     words.length > 0 && `${between}, ${listed(words)}.`,
-    kept.length > 0 && `The same each time: ${listed(kept.map(({ same }) => same))}.`,
+    kept.length > 0 && `${capital(listed(kept.map(({ same }) => same)))} stayed the same.`,
     known.length === 0 && "Nobody wrote down what came of both.",
     strengthWords(did.comparisons, within),
     unknown.length > 0 && `${capital(unwrittenWords(unknown))}.`,
@@ -55,15 +57,15 @@ export function didSentence(
 }
 
 const looks = [
-  { look: "surface", other: "another surface", same: "the surface" },
-  { look: "faults", other: "other faults", same: "the faults" },
-  { look: "ran", other: "a run at least 5\u00a0mm longer or shorter", same: "how far it ran" },
+  { look: "surface", told: "the surface", same: "the surface" },
+  { look: "faults", told: "the faults", same: "the faults" },
+  { look: "ran", told: "how far it ran (by 5\u00a0mm or more)", same: "how far it ran" },
   {
     look: "colour",
-    other: "a colour farther off than tiles made alike are here",
-    same: "the colour, as near as tiles made alike are here",
+    told: "the colour (by more than tiles made alike differ here)",
+    same: "the colour (as near as tiles made alike come here)",
   },
-  { look: "again", other: "another verdict", same: "the verdict" },
+  { look: "again", told: "the verdict", same: "the verdict" },
 ] as const;
 
 function tallyWords({ changed, of }: Tally): string {
@@ -76,6 +78,6 @@ const enough = 5;
 function strengthWords(comparisons: number, within: string): string {
   if (comparisons === 1) return "That is one comparison: it may be chance.";
   return comparisons < enough
-    ? `That is ${count(comparisons, "comparison")}: a hint, no rule.`
+    ? `That is ${count(comparisons, "comparison")}: a hint, not a rule.`
     : `That is ${count(comparisons, "comparison")} of this ${within} alone.`;
 }
