@@ -1,6 +1,7 @@
 /** From a file's text to what it holds. */
 import { parseYaml } from "../reader/parse-yaml.ts";
 import type { Form, ParsedText, TextParser } from "../reader/parsed-text.ts";
+import { remember } from "../terms/remember.ts";
 import { splitRecord } from "./split-record.ts";
 
 /** Takes a file's text apart. */
@@ -18,5 +19,17 @@ export function yamlOf(text: string, form: Form): string | undefined {
   return split.ok ? split.yaml : undefined;
 }
 
+/** So many texts are remembered, for whoever reads an archive again and again: more than any has records. */
+const mostTexts = 50_000;
+
+const remembered = remember(
+  mostTexts,
+  ({ text, form }: { readonly text: string; readonly form: Form }) => parseText(text, form),
+  ({ text, form }) => `${form}\n${text}`,
+);
+
 /** What the reader takes texts apart with. */
-export const textParser: TextParser = { parse: parseText, yamlOf };
+export const textParser: TextParser = {
+  parse: (text, form) => remembered({ text, form }),
+  yamlOf,
+};

@@ -1,28 +1,26 @@
 /** `tilebook build`: checks the archive and, where it has no error, writes its site. */
-
 import { forgetParsed } from "../archive/forget-parsed.ts";
 import { unlistedUrl } from "../catalogue/addresses.ts";
 import type { Findings } from "../catalogue/findings.ts";
 import { catalogueMaker } from "../catalogue/make.ts";
 import { onlySet, unlistedSets, withoutUnlistedSets } from "../catalogue/select.ts";
-import type { Catalogue } from "../catalogue/types.ts";
 import { notesByFile } from "../checks/notes.ts";
 import { carriedMaterials } from "../chemistry/minerals/minerals.ts";
 import { pruneOnceADay } from "../photos/prune.ts";
-import { type Published, publishSites, type SiteRequest } from "../publish/publish.ts";
+import { type Published, publishSites } from "../publish/publish.ts";
 import { checkSiteFolder } from "../publish/site-folder.ts";
+import type { SiteRequest } from "../publish/site-request.ts";
 import type { LocatedProblem } from "../reader/locate.ts";
 import { type Archive, findById } from "../records/archive.ts";
-import type { Problem } from "../records/problem.ts";
 import { sortProblems } from "../reporting/located-problem.ts";
 import { idKey } from "../terms/ids.ts";
 import { asTypedFor } from "./as-typed.ts";
+import { tellLeftOut, tellRefusal, tellSummary } from "./build-words.ts";
 import { type Examined, examineArchive } from "./examine.ts";
 import { exitCodes, WrongUsage } from "./failure.ts";
 import { cacheFolderOf, type Folders, siteFolderOf } from "./folders.ts";
 import { type Photographs, preparePhotographs } from "./photographs.ts";
-import { formatDuration, type Progress, startProgress } from "./progress.ts";
-import { printReport } from "./report.ts";
+import { type Progress, startProgress } from "./progress.ts";
 import {
   type InTheWay,
   isError,
@@ -42,25 +40,43 @@ export interface BuildOptions extends Folders {
   readonly quiet: boolean;
 }
 
-/** What became of a build. */
-export interface Built {
-  readonly code: number;
-  /** The errors that kept the site from being built. */
-  readonly faults: readonly LocatedProblem[];
+/** What a build is about to write, or what keeps it from writing anything. */
+export type Linked = {
   /** Where the site will be published; null where nobody says, or it could not be read. */
   readonly address: string | null;
+} & (Refused | ReadyToWrite);
+
+interface Refused {
+  readonly sites: null;
+  readonly faults: readonly LocatedProblem[];
+  /** Tells the faults on standard error. */
+  readonly tell: () => void;
 }
 
-/** Builds the site of an archive, as `buildSite` does, and gives the exit code alone. */
-export async function build(options: BuildOptions): Promise<number> {
-  return (await buildSite(options)).code;
+interface ReadyToWrite {
+  readonly sites: readonly SiteRequest[];
+  /** Where a prepared picture lies, by the address it has on the site. */
+  readonly pictureFile: (url: string) => string;
+  /** Writes the sites in the place of the last, and tells what was done. */
+  readonly write: () => Promise<Published>;
 }
 
 /**
- * Builds the site of an archive. An archive with errors writes nothing and leaves the last good
- * site as it was, unless what is faulty may be left out.
+ * Builds the site of an archive, and gives the exit code. An archive with errors writes nothing and
+ * leaves the last good site as it was, unless what is faulty may be left out.
  */
-export async function buildSite(options: BuildOptions): Promise<Built> {
+export async function build(options: BuildOptions): Promise<number> {
+  const linked = await linkSites(options);
+  if (linked.sites === null) {
+    linked.tell();
+    return exitCodes.faulty;
+  }
+  await linked.write();
+  return exitCodes.done;
+}
+
+/** Reads, checks and links all that a site is made of, and writes nothing of it yet. */
+export async function linkSites(options: BuildOptions): Promise<Linked> {
   const progress = startProgress(options.quiet);
   const siteFolder = await checkSiteFolder(siteFolderOf(options), options.archive);
   const cacheDir = cacheFolderOf(options);
@@ -72,21 +88,24 @@ export async function buildSite(options: BuildOptions): Promise<Built> {
   progress.stage("link everything");
   if ("inTheWay" in ready) {
     progress.finish();
-    tellRefusal(examined, ready.inTheWay, options);
     const faults = sortProblems(ready.inTheWay.filter(isError).map(read.locate));
-    return { code: exitCodes.faulty, faults, address };
+    const tell = () => tellRefusal(examined, ready.inTheWay, options);
+    return { sites: null, faults, address, tell };
   }
   const sites = chooseSites(ready, options, waitingOf(examined, ready));
-  const published = await publishSites(sites, siteFolder, cacheDir, {
-    stage: progress.stage,
-    pictureFile: ready.photographs.fileOf,
-  });
-  await pruneOnceADay(cacheDir);
-  progress.finish();
-  if (ready.leftOut.length > 0) tellLeftOut(examined, ready, options);
-  const check = asTypedFor(options.archive)("check");
-  if (!options.quiet) tellSummary(sites, published, { problems: ready.problems, check }, progress);
-  return { code: exitCodes.done, faults: [], address };
+  const pictureFile = ready.photographs.fileOf;
+  const write = async () => {
+    const effects = { stage: progress.stage, pictureFile };
+    const published = await publishSites(sites, siteFolder, cacheDir, effects);
+    await pruneOnceADay(cacheDir);
+    progress.finish();
+    if (ready.leftOut.length > 0) tellLeftOut(examined, ready.leftOut, options.archive);
+    const check = asTypedFor(options.archive)("check");
+    if (!options.quiet)
+      tellSummary(sites, published, { problems: ready.problems, check }, progress);
+    return published;
+  };
+  return { sites, address, pictureFile, write };
 }
 
 interface Ready extends SoundPart {
@@ -175,68 +194,4 @@ function tellNoSet(set: string, { leftOut }: Ready): string {
   return isLeftOut
     ? `The set “${set}” cannot be published alone: its own record has to be mended first.`
     : `There is no set “${set}” in this archive.`;
-}
-
-function tellRefusal(
-  { read }: Examined,
-  problems: readonly Problem[],
-  { archive, leaveOutFaulty }: BuildOptions,
-): void {
-  printReport("text", problems.map(read.locate), read.counts, archive);
-  const why = leaveOutFaulty
-    ? "every page rests on what is faulty there, so it cannot be left out: mend it first."
-    : "mend the errors first.";
-  console.error(`Nothing was written: ${why} The last good site stands as it was.`);
-}
-
-/** Tells what waits to whoever builds, who may know all of it. */
-function tellLeftOut({ read }: Examined, { leftOut }: Ready, { archive }: BuildOptions): void {
-  const faults = leftOut.flatMap((record) => record.faults).map(read.locate);
-  printReport("text", faults, read.counts, archive);
-  const resting = leftOut.filter((record) => record.faults.length === 0);
-  const records = leftOut.filter(({ kind }) => kind !== "file").length;
-  console.error(
-    [
-      `The site was published without ${records} of ${read.recordFiles.length} records.`,
-      ...(resting.length > 0
-        ? ["Without faults of their own, they wait for what they rest on:"]
-        : []),
-      ...resting.map(({ file, because }) =>
-        because ? `  ${file} waits for the ${because.kind} ${because.id}` : `  ${file}`,
-      ),
-    ].join("\n"),
-  );
-}
-
-function tellSummary(
-  sites: readonly SiteRequest[],
-  { written, carriedOver, searchMade }: Published,
-  { problems, check }: { readonly problems: readonly Problem[]; readonly check: string },
-  progress: Progress,
-): void {
-  const [whole] = sites.map((site) => site.catalogue);
-  const lines = [
-    `${whole ? tellCounts(whole) : ""}: ${written} pages written, ${carriedOver} carried over, search index ${searchMade ? "made" : "carried over"}.`,
-    ...sites.flatMap(tellLink),
-    ...(problems.length > 0
-      ? [`${problems.length} practice notes and warnings: “${check}” tells them.`]
-      : []),
-    progress
-      .times()
-      .map(({ name, ms }) => `${name} ${formatDuration(ms)}`)
-      .join(", "),
-  ];
-  console.error(lines.join("\n"));
-}
-
-/** Where an unlisted set is: nothing on the site leads there. */
-function tellLink({ catalogue: { sets, studio }, under }: SiteRequest): readonly string[] {
-  if (under === "") return [];
-  const root = studio.address?.replace(/\/*$/u, "/");
-  const where = root === undefined ? `${under}/index.html in the site` : `${root}${under}/`;
-  return [`${sets[0]?.name ?? "An unlisted set"} is reached by its link alone: ${where}`];
-}
-
-function tellCounts({ tiles, glazes, firings }: Catalogue): string {
-  return `${tiles.length} tiles, ${glazes.length} glazes, ${firings.length} firings`;
 }

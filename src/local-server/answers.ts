@@ -41,13 +41,16 @@ export function sendJson(response: ServerResponse, value: unknown): void {
 
 const types: Readonly<Record<string, string>> = {
   css: "text/css; charset=utf-8",
+  csv: "text/csv; charset=utf-8",
   js: "text/javascript; charset=utf-8",
+  json: "application/json; charset=utf-8",
   svg: "image/svg+xml",
   woff2: "font/woff2",
+  xml: "application/xml; charset=utf-8",
 };
 
-/** Sends a style, a script, a font or a drawing, by the end of its name. */
-export function sendAsset(response: ServerResponse, name: string, body: Uint8Array): void {
+/** Sends a style, a script, a font, a drawing or data, by the end of its name. */
+export function sendAsset(response: ServerResponse, name: string, body: string | Uint8Array): void {
   const type = types[name.slice(name.lastIndexOf(".") + 1)] ?? "application/octet-stream";
   send(response, type, body);
 }

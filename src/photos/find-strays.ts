@@ -1,8 +1,8 @@
-import { type FileHandle, open, readdir } from "node:fs/promises";
+import { closeSync, type Dirent, openSync, readSync } from "node:fs";
+import { readdir } from "node:fs/promises";
 import { join } from "node:path";
 import { hasCode } from "../disk/machine-error.ts";
 import { sniffFormat } from "./format.ts";
-import { inParallel } from "./parallel.ts";
 
 /** Deeper folders than these are no archive's. */
 const deepest = 16;
@@ -24,13 +24,12 @@ export async function findStrayPictures(
   known: ReadonlySet<string>,
 ): Promise<string[]> {
   const files = (await listFiles(dir, "", 0)).filter((file) => !known.has(file));
-  const are = await inParallel(files, 8, async (file) => isPicture(file, join(dir, file)));
-  return files.filter((_, index) => are[index]).sort();
+  return files.filter((file) => isPicture(file, join(dir, file))).sort();
 }
 
 /** Links are not followed: they are told elsewhere. */
 async function listFiles(dir: string, folder: string, depth: number): Promise<string[]> {
-  const entries = await unlessNotAllowed(readdir(join(dir, folder), { withFileTypes: true }), []);
+  const entries = await listIn(join(dir, folder));
   const found = entries.map(async (entry) => {
     const file = folder === "" ? entry.name : `${folder}/${entry.name}`;
     if (entry.isFile()) return [file];
@@ -45,30 +44,36 @@ async function listFiles(dir: string, folder: string, depth: number): Promise<st
 const names =
   /\.(?:jpe?g|jpe|jfif|png|webp|avif|tiff?|hei[cf]|gif|bmp|jxl|jp2|psd|xcf|dng|cr[23w]|nef|nrw|arw|srf|sr2|orf|rw2|raf|pef|srw|3fr|iiq|rwl|x3f|mov|mp4|m4v|3gp|avi)$/iu;
 
-async function isPicture(name: string, path: string): Promise<boolean> {
-  return names.test(name) || beginsLikePicture(await unlessNotAllowed(readHead(path), nothing));
+function isPicture(name: string, path: string): boolean {
+  return names.test(name) || beginsLikePicture(readHead(path));
 }
 
-const nothing = new Uint8Array();
-
 /** What may not be read, or is gone meanwhile, is told elsewhere. */
-async function unlessNotAllowed<T>(reading: Promise<T>, otherwise: T): Promise<T> {
+function isTold(error: unknown): boolean {
+  return hasCode(error, "EACCES", "ENOENT", "EPERM");
+}
+
+async function listIn(folder: string): Promise<readonly Dirent[]> {
   try {
-    return await reading;
+    return await readdir(folder, { withFileTypes: true });
   } catch (error) {
-    if (hasCode(error, "EACCES", "ENOENT", "EPERM")) return otherwise;
+    if (isTold(error)) return [];
     throw error;
   }
 }
 
-async function readHead(path: string): Promise<Uint8Array> {
-  let file: FileHandle | undefined;
+/** Waits for the disk, which for thousands of small files is quicker than to be called back. */
+function readHead(path: string): Uint8Array {
+  let file: number | undefined;
   try {
-    file = await open(path, "r");
-    const { buffer, bytesRead } = await file.read(Buffer.alloc(lookedAt), 0, lookedAt, 0);
-    return buffer.subarray(0, bytesRead);
+    file = openSync(path, "r");
+    const head = Buffer.alloc(lookedAt);
+    return head.subarray(0, readSync(file, head, 0, lookedAt, 0));
+  } catch (error) {
+    if (isTold(error)) return Buffer.alloc(0);
+    throw error;
   } finally {
-    await file?.close();
+    if (file !== undefined) closeSync(file);
   }
 }
 

@@ -4,6 +4,7 @@ import { type Page, searchEntryOf, withProps } from "./page.ts";
 import { keyOfPage } from "./page-key.ts";
 import { renderingCode } from "./rendering-code.ts";
 import { sumOf } from "./sum.ts";
+import { inTurns } from "./turns.ts";
 
 export interface FiledPage {
   readonly page: Page;
@@ -22,23 +23,26 @@ const mostHeld = 2000;
  * @param under the folder of the site beneath the root; empty for the root itself
  * @throws where two pages have one address
  */
-export function filePages(
+export async function filePages(
   pages: readonly Page[],
   under: string,
   ledger: Ledger,
-): readonly FiledPage[] {
+): Promise<readonly FiledPage[]> {
   refuseSameAddress(pages);
   const code = renderingCode();
+  const filed: FiledPage[] = [];
   let held = 0;
-  return pages.map((page) => {
+  await inTurns(pages, (page) => {
     const file = fileUnder(under, page.path);
     const made = withProps(page);
     const key = keyOfPage(made, code);
     const known = ledger.find(file);
-    if (known?.key === key) return { page, file, key, words: known.words };
-    held += 1;
-    return { page: held > mostHeld ? page : made, file, key, words: sumOfWords(made) };
+    const isKnown = known?.key === key;
+    const words = isKnown ? known.words : sumOfWords(made);
+    if (!isKnown) held += 1;
+    filed.push({ page: isKnown || held > mostHeld ? page : made, file, key, words });
   });
+  return filed;
 }
 
 /** A path of a site as one of the whole. */

@@ -4,27 +4,16 @@
  * small site of its own beneath it.
  */
 import { join } from "node:path";
-import type { Catalogue } from "../catalogue/types.ts";
 import { readSiteAssets } from "./assets.ts";
 import { linkInto, type Place, writeOrCarry } from "./carry.ts";
-import { type DataFile, makeDataFiles } from "./data/files.ts";
-import { makeFacetsScript } from "./facets.ts";
-import { makeFeed } from "./feed.ts";
+import { dataOf } from "./data-of-site.ts";
 import { type FiledPage, filePages, fileUnder } from "./filed-page.ts";
-import { makeGridScripts } from "./grid.ts";
 import { openLedger } from "./ledger.ts";
-import type { Page } from "./page.ts";
-import { listPages } from "./pages/all.ts";
-import type { SitePlace } from "./pages/site.ts";
 import { writeSearch } from "./search.ts";
-import { furtherShards } from "./search-shards.ts";
-import { makeSitemap } from "./sitemap.ts";
+import { pagesOf, pictureUrls, type SiteRequest } from "./site-request.ts";
 import { openStaging } from "./staging.ts";
+import { inTurns } from "./turns.ts";
 import { type PageCounts, writePages } from "./write-pages.ts";
-
-export interface SiteRequest extends SitePlace {
-  readonly catalogue: Catalogue;
-}
 
 /** What tells of the work while it is done. */
 export interface PublishEffects {
@@ -39,7 +28,8 @@ export interface Published extends PageCounts {
 }
 
 /** A site with its pages, before anything of it is written. */
-interface FiledSite extends SiteRequest {
+interface FiledSite {
+  readonly site: SiteRequest;
   readonly pages: readonly FiledPage[];
 }
 
@@ -78,11 +68,15 @@ async function writeSites(
   effects: PublishEffects,
 ): Promise<Published> {
   effects.stage("write pages");
-  const filed = sites.map((site) => ({
-    ...site,
-    pages: filePages(listPages(site.catalogue, site), site.under, place.ledger),
-  }));
-  const search = writeSearch(filed, place);
+  const filed: FiledSite[] = [];
+  for (const site of sites) {
+    const pages = await filePages(pagesOf(site).all(), site.under, place.ledger);
+    filed.push({ site, pages });
+  }
+  const search = writeSearch(
+    filed.map(({ site, pages }) => ({ under: site.under, pages })),
+    place,
+  );
   const ended = search.catch(() => undefined);
   try {
     const counts = await writePages(
@@ -92,7 +86,7 @@ async function writeSites(
     );
     effects.stage("write pictures, data and styles");
     const assets = await readSiteAssets();
-    for (const site of filed) writeRest(site, assets, place, effects);
+    for (const site of filed) await writeRest(site, assets, place, effects);
     effects.stage("index the words");
     return { ...counts, searchMade: await search };
   } finally {
@@ -102,30 +96,22 @@ async function writeSites(
 }
 
 /** Pictures, styles and scripts, and data files of a site. */
-function writeRest(
-  { catalogue, under, pages }: FiledSite,
+async function writeRest(
+  { site, pages }: FiledSite,
   assets: ReadonlyMap<string, Uint8Array>,
   place: Place,
   { pictureFile }: PublishEffects,
-): void {
-  const pictures = catalogue.tiles.flatMap((tile) => tile.pictures);
-  const urls = new Set(pictures.flatMap((picture) => picture.files.map((file) => file.url)));
-  for (const url of urls) linkInto(pictureFile(url), join(place.folder, fileUnder(under, url)));
-  for (const [name, content] of assets)
-    writeOrCarry(place, fileUnder(under, `assets/${name}`), content);
-  for (const { path, content } of dataOf(
+): Promise<void> {
+  const { under, catalogue } = site;
+  await inTurns(pictureUrls(site), (url) =>
+    linkInto(pictureFile(url), join(place.folder, fileUnder(under, url))),
+  );
+  await inTurns(assets, ([name, content]) =>
+    writeOrCarry(place, fileUnder(under, `assets/${name}`), content),
+  );
+  const data = dataOf(
     catalogue,
     pages.map(({ page }) => page),
-  ))
-    writeOrCarry(place, fileUnder(under, path), content);
-}
-
-/** The data files, sitemap and feed of a site: an unlisted set is absent from them; its wall can be filtered, and its grid drawn, all the same. */
-export function dataOf(catalogue: Catalogue, pages: readonly Page[]): readonly DataFile[] {
-  const records = pages.filter(({ search }) => search !== null).length;
-  const content = makeFacetsScript(catalogue, furtherShards(records));
-  const scripts = [{ path: "data/facets.js", content }, ...makeGridScripts(catalogue)];
-  if (catalogue.studio.unlisted) return scripts;
-  const forOthers = [...makeSitemap(catalogue.studio, pages), ...makeFeed(catalogue)];
-  return [...scripts, ...makeDataFiles(catalogue), ...forOthers];
+  );
+  await inTurns(data, ({ path, content }) => writeOrCarry(place, fileUnder(under, path), content));
 }

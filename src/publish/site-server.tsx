@@ -4,27 +4,20 @@
  */
 import { readFile } from "node:fs/promises";
 import type { IncomingMessage, ServerResponse } from "node:http";
-import { join } from "node:path";
+import { basename, dirname, join } from "node:path";
 import { renderToString } from "preact-render-to-string";
 import sendFile from "send";
 import { NoSitePage } from "../../templates/serve/no-site-page.tsx";
-import type { Trouble } from "../../templates/serve/trouble.ts";
 import { TroubleStrip } from "../../templates/serve/trouble-strip.tsx";
 import { send, sendAsset, sendHtml } from "../local-server/answers.ts";
 import { nowhere, Refused } from "../local-server/door.ts";
 import { type LocalServer, localServer } from "../local-server/local-server.ts";
+import { makeView, type SiteShown, type View } from "./site-view.ts";
+import type { UnwrittenSites } from "./unwritten-sites.ts";
 
 export interface SiteServer extends LocalServer {
-  /** Makes every open page load again. */
-  readonly reload: (shown: SiteShown) => void;
-}
-
-/** How the site is shown from now on. */
-export interface SiteShown {
-  /** What keeps the site from being built anew; null where nothing does. */
-  readonly trouble: Trouble | null;
-  /** The path beneath which it will be published, `/` or `/tests/`: some of its own links name it. */
-  readonly under: string;
+  readonly show: View["show"];
+  readonly showWritten: View["showWritten"];
 }
 
 export interface SiteServing {
@@ -36,32 +29,37 @@ export interface SiteServing {
 
 /** Where lies what is no part of the site. */
 const own = "/_tilebook/";
-const script = `new EventSource("${own}events").onmessage = () => location.reload();\n`;
+
+/** A page that was sent before the last change, while it was not listening yet say, loads again as well. */
+const script = `const { shown } = document.currentScript.dataset;
+new EventSource("${own}events").onmessage = ({ data }) => {
+  if (data !== shown) location.reload();
+};
+`;
 
 /** A server for a folder that may be replaced by another while it runs. */
 export function siteServer(folder: string, { assets, failed }: SiteServing): SiteServer {
-  const listeners = new Set<ServerResponse>();
-  let shown: SiteShown = { trouble: null, under: "/" };
+  const view = makeView();
   const server = localServer({
     async get(path, request, response) {
-      if (path === `${own}events`) listen(listeners, response);
+      if (path === `${own}events`) view.listen(response);
       else if (path === `${own}reload.js`) send(response, "text/javascript; charset=utf-8", script);
       else if (path.startsWith(own)) sendOwn(assets, path.slice(own.length), response);
       else {
-        const { trouble, under } = shown;
-        await sendFromSite(folder, fromRoot(path, under), { request, response, trouble });
+        // Whoever is sent what was read before a change says so, and loads again.
+        const [shown, mark] = [view.shown(), view.mark()];
+        const asked = { request, response, shown, mark, untilWritten: view.untilWritten };
+        await sendFromSite(folder, fromRoot(path, shown.under), asked);
       }
     },
     failed,
   });
   return {
     ...server,
-    reload(now) {
-      shown = now;
-      for (const listener of listeners) listener.write("data: reload\n\n");
-    },
+    show: view.show,
+    showWritten: view.showWritten,
     close() {
-      for (const listener of listeners) listener.end();
+      view.close();
       server.close();
     },
   };
@@ -70,13 +68,6 @@ export function siteServer(folder: string, { assets, failed }: SiteServing): Sit
 /** The page for an address that leads nowhere names the path of the published site. */
 function fromRoot(path: string, under: string): string {
   return path.startsWith(under) ? path.slice(under.length - 1) : path;
-}
-
-function listen(listeners: Set<ServerResponse>, response: ServerResponse): void {
-  response.writeHead(200, { "content-type": "text/event-stream" });
-  response.write("\n");
-  listeners.add(response);
-  response.on("close", () => listeners.delete(response));
 }
 
 function sendOwn(
@@ -92,17 +83,40 @@ function sendOwn(
 interface Asked {
   readonly request: IncomingMessage;
   readonly response: ServerResponse;
-  readonly trouble: Trouble | null;
+  readonly shown: SiteShown;
+  readonly mark: string;
+  readonly untilWritten: View["untilWritten"];
 }
 
 async function sendFromSite(folder: string, path: string, asked: Asked): Promise<void> {
   const name = path.endsWith("/") ? `${path}index.html` : path;
+  const { unwritten } = asked.shown;
+  if (!unwritten) return sendWritten(folder, name, asked);
+  const found = unwritten.find(name.slice(1));
+  if (found === "later") {
+    await asked.untilWritten();
+    await sendWritten(folder, name, asked);
+  } else if (!found) sendNotFound(contentOf(unwritten.find("404.html")), asked);
+  else if ("at" in found) await streamFile(dirname(found.at), `/${basename(found.at)}`, asked);
+  else if (name.endsWith(".html")) sendPage(found.content, asked);
+  else sendAsset(asked.response, name, found.content);
+}
+
+async function sendWritten(folder: string, name: string, asked: Asked): Promise<void> {
+  const notFound = async () => sendNotFound(await readPage(join(folder, "404.html")), asked);
   if (name.endsWith(".html")) {
     const page = await readPage(join(folder, name));
-    if (page === undefined) return sendNotFound(folder, asked);
-    return sendHtml(asked.response, withOwn(page, asked.trouble));
+    return page === undefined ? notFound() : sendPage(page, asked);
   }
-  if (!(await streamFile(folder, name, asked))) await sendNotFound(folder, asked);
+  if (!(await streamFile(folder, name, asked))) await notFound();
+}
+
+function contentOf(file: ReturnType<UnwrittenSites["find"]>): string | undefined {
+  return typeof file === "object" && "content" in file ? String(file.content) : undefined;
+}
+
+function sendPage(page: string | Uint8Array, asked: Asked, status?: number): void {
+  sendHtml(asked.response, withOwn(String(page), asked), status);
 }
 
 /** What the system says where there is no such file, or its name is such as no file can have. */
@@ -138,23 +152,27 @@ function streamFile(folder: string, path: string, { request, response }: Asked):
 }
 
 /** The site's own page for that, or where there is no site yet, what keeps it from being built. */
-async function sendNotFound(folder: string, { response, trouble }: Asked): Promise<void> {
-  const page = await readPage(join(folder, "404.html"));
-  if (page !== undefined) return sendHtml(response, withOwn(page, trouble), 404);
-  const instead = <NoSitePage trouble={trouble} assets={own} />;
-  sendHtml(response, withReload(`<!doctype html>\n${renderToString(instead)}\n`), 503);
+function sendNotFound(page: string | undefined, asked: Asked): void {
+  if (page !== undefined) sendPage(page, asked, 404);
+  else {
+    const instead = <NoSitePage trouble={asked.shown.trouble} assets={own} />;
+    const html = `<!doctype html>\n${renderToString(instead)}\n`;
+    sendHtml(asked.response, withReload(html, asked), 503);
+  }
 }
 
 /** A page with the script that loads it again and the faults; the file itself holds neither. */
-function withOwn(page: string, trouble: Trouble | null): string {
-  if (!trouble) return withReload(page);
+function withOwn(page: string, asked: Asked): string {
+  const { trouble } = asked.shown;
+  if (!trouble) return withReload(page, asked);
   const strip = renderToString(<TroubleStrip trouble={trouble} />);
   const style = `<link rel="stylesheet" href="${own}trouble.css">`;
-  return withReload(putBefore(putBefore(page, "</head>", style), "</body>", strip));
+  return withReload(putBefore(putBefore(page, "</head>", style), "</body>", strip), asked);
 }
 
-function withReload(page: string): string {
-  return putBefore(page, "</head>", `<script src="${own}reload.js" defer></script>`);
+function withReload(page: string, { mark }: Asked): string {
+  const loader = `<script src="${own}reload.js" data-shown="${mark}" defer></script>`;
+  return putBefore(page, "</head>", loader);
 }
 
 /** The last place counts for the end of the body, since a page may speak of one in its text. */

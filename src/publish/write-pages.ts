@@ -8,6 +8,7 @@ import { carryUnchanged, type Place } from "./carry.ts";
 import type { FiledPage } from "./filed-page.ts";
 import type { Page } from "./page.ts";
 import { sumOf } from "./sum.ts";
+import { inTurns } from "./turns.ts";
 
 /** A page as HTML, the whole document. */
 export function renderPage({ component, props }: Page): string {
@@ -41,7 +42,10 @@ export async function writePages(
   place: Place,
   emptyFolder: string,
 ): Promise<PageCounts> {
-  const changed = pages.filter(({ file, key }) => !carryUnchanged(place, file, key));
+  const changed: FiledPage[] = [];
+  await inTurns(pages, (filed) => {
+    if (!carryUnchanged(place, filed.file, filed.key)) changed.push(filed);
+  });
   for (let done = 0; done < changed.length; done += mostAtOnce)
     await writeWithEleventy(changed.slice(done, done + mostAtOnce), place, emptyFolder);
   return { written: changed.length, carriedOver: pages.length - changed.length };

@@ -1,11 +1,16 @@
 /**
  * Whatever is edited, in whatever order: a build that carries over what it can writes the very bytes
- * that a first build writes. Some sequences here; `TILEBOOK_FAULTS=20` tries twenty times as many.
+ * that a first build writes, and what is shown before it is written is the same. Some sequences here; `TILEBOOK_FAULTS=20` tries twenty times as many.
  */
-import { rmSync } from "node:fs";
+import { createHash } from "node:crypto";
+import { readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { linkSites } from "../../src/commands/build.ts";
+import { readSiteAssets } from "../../src/publish/assets.ts";
+import { siteMark } from "../../src/publish/staging.ts";
+import { unwrittenSites } from "../../src/publish/unwritten-sites.ts";
 import { writeFolder } from "../support/archive-folder.ts";
 import { removeFolder } from "../support/remove-folder.ts";
 import { anyEdit, type Edit } from "./edits.ts";
@@ -26,9 +31,35 @@ async function compare(archive: string, edits: readonly Edit[]): Promise<void> {
   const [site, cache] = [join(archive, "..site"), join(archive, "..cache")];
   const first = await build(archive, "--out", site, "--cache", cache);
   expect(again.code, done).toBe(first.code);
-  if (first.code === 0)
-    expect(await sumsOf(join(archive, "site")), done).toEqual(await sumsOf(site));
+  if (first.code === 0) {
+    const sums = await sumsOf(site);
+    expect(await sumsOf(join(archive, "site")), done).toEqual(sums);
+    expect(await sumsOfUnwritten(archive, Object.keys(sums)), done).toEqual(
+      Object.fromEntries(Object.entries(sums).filter(([file]) => isShownBefore(file))),
+    );
+  }
   for (const folder of [site, cache]) rmSync(folder, { recursive: true, force: true });
+}
+
+/** The index for words is made last, and the mark is nobody's to see. */
+function isShownBefore(file: string): boolean {
+  return !/(^|\/)pagefind\//u.test(file) && file !== siteMark;
+}
+
+/** The sums of those files that `serve` shows while the site is written. */
+async function sumsOfUnwritten(archive: string, files: readonly string[]) {
+  const linked = await linkSites({ archive, leaveOutFaulty: true, quiet: true });
+  if (!linked.sites) throw new Error("What can be built can be linked");
+  const { sites, pictureFile } = linked;
+  const { find } = unwrittenSites(sites, { assets: await readSiteAssets(), pictureFile });
+  return Object.fromEntries(
+    files.flatMap((file) => {
+      const found = find(file);
+      if (found === undefined || found === "later") return [];
+      const content = "at" in found ? readFileSync(found.at) : found.content;
+      return [[file, createHash("sha256").update(content).digest("hex")]];
+    }),
+  );
 }
 
 test("after any edits, one after another, a site is what a first build makes of the archive", {

@@ -8,10 +8,10 @@ import { asTypedFor } from "../../src/commands/as-typed.ts";
 import { type Examined, judgeArchive } from "../../src/commands/examine.ts";
 import { type SoundPart, wholeArchive } from "../../src/commands/sound-part.ts";
 import { waitingLister } from "../../src/commands/waiting.ts";
-import { listPages } from "../../src/publish/pages/all.ts";
 import { renderPage } from "../../src/publish/write-pages.ts";
 import type { ArchiveFiles } from "../../src/reader/archive-files.ts";
 import { readArchiveFiles } from "../../src/reader/read-archive-files.ts";
+import { listPages } from "../support/list-pages.ts";
 
 /** How a command is typed in these archives. */
 export const asTyped = asTypedFor(".");

@@ -23,7 +23,7 @@ export async function makeIn<T>(
 }
 
 /** Pages of the site for everyone, as a build files them before it writes any. */
-export function filed(pages: readonly Page[], { ledger }: Place): readonly FiledPage[] {
+export function filed(pages: readonly Page[], { ledger }: Place): Promise<readonly FiledPage[]> {
   return filePages(pages, "", ledger);
 }
 

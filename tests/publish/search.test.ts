@@ -26,7 +26,9 @@ const notFound = pageOf("404.html", "none");
 
 /** Indexes pages as a build does that comes after another. */
 const write = (pages: readonly Page[], target: { folder: string; last: string | null }) =>
-  makeIn(base, target, (place) => writeSearch([{ under: "", pages: filed(pages, place) }], place));
+  makeIn(base, target, async (place) =>
+    writeSearch([{ under: "", pages: await filed(pages, place) }], place),
+  );
 
 /** Every file of an index with the sum of its bytes. */
 async function index(site: string): Promise<Record<string, string>> {

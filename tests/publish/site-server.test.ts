@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { type SiteServer, siteServer } from "../../src/publish/site-server.tsx";
+import type { SiteFile } from "../../src/publish/unwritten-sites.ts";
 import { removeFolder } from "../support/remove-folder.ts";
 
 let base: string;
@@ -17,7 +18,7 @@ const makeServer = () =>
     failed: (error) => failures.push(error),
   });
 
-const allIsWell = { trouble: null, under: "/" };
+const allIsWell = { trouble: null };
 
 beforeEach(async () => {
   base = await mkdtemp(join(tmpdir(), "tilebook-server-"));
@@ -63,7 +64,9 @@ describe("the site on this computer", () => {
     for (const path of ["/", "/index.html", "/tiles/bl%C3%A5-1.html"]) {
       const { status, body } = await ask(path);
       expect({ path, status }).toEqual({ path, status: 200 });
-      expect(body).toContain('<script src="/_tilebook/reload.js" defer></script></head>');
+      expect(body).toMatch(
+        /<script src="\/_tilebook\/reload\.js" data-shown="[\w-]+" defer><\/script><\/head>/u,
+      );
     }
     expect(await ask("/data/tiles.json")).toEqual({ status: 200, body: "[]" });
   });
@@ -98,21 +101,72 @@ describe("the site on this computer", () => {
     expect(body).not.toContain("secret");
   });
 
-  test("is loaded again by every open page when it was built anew", async () => {
-    const heard = new Promise<string>((resolve) => {
+  test("is loaded again by every open page when it is shown anew, those included that listen late", async () => {
+    const markIn = async () => /data-shown="([^"]+)"/u.exec((await ask("/")).body)?.[1];
+    const before = await markIn();
+    const marks: string[] = [];
+    await new Promise<void>((resolve) => {
       request({ host: "localhost", port, path: "/_tilebook/events" }, (response) => {
         response.on("data", (part) => {
-          if (String(part).includes("data:")) resolve(String(part));
+          marks.push(...[...String(part).matchAll(/^data: (.+)$/gmu)].map(([, mark = ""]) => mark));
+          if (marks.length === 1) server.show(allIsWell);
+          else resolve();
         });
-        setTimeout(() => server.reload(allIsWell), 20);
       }).end();
     });
-    expect(await heard).toBe("data: reload\n\n");
+    expect(marks).toEqual([before, await markIn()]);
+    expect(marks[0]).not.toBe(marks[1]);
   });
 
   test("does not take a port that is taken", async () => {
     const second = makeServer();
     await expect(second.listen(port)).rejects.toThrow("EADDRINUSE");
+  });
+});
+
+describe("a site that is not written yet", () => {
+  const page = (words: string) => `<html><head><title>${words}</title></head></html>`;
+  const files: Readonly<Record<string, SiteFile | "later">> = {
+    "index.html": { content: page("new wall") },
+    "404.html": { content: page("new none") },
+    "data/tiles.json": { content: "[1]" },
+    "pagefind/pagefind.js": "later",
+  };
+  const unwritten = { find: (path: string) => files[path] };
+
+  test("is shown before the folder holds it, its pictures from where they lie", async () => {
+    await writeFile(join(base, "made.webp"), "picture");
+    const pictures = { find: (path: string) => files[path] ?? { at: join(base, "made.webp") } };
+    server.show({ unwritten });
+    expect((await ask("/")).body).toContain("<title>new wall</title>");
+    expect(await ask("/data/tiles.json")).toEqual({ status: 200, body: "[1]" });
+    const gone = await ask("/tiles/bl%C3%A5-1.html");
+    expect(gone.status).toBe(404);
+    expect(gone.body).toContain("<title>new none</title>");
+    server.show({ unwritten: pictures });
+    const picture = await fetch(`http://localhost:${port}/pictures/a.webp`);
+    expect(picture.headers.get("content-type")).toBe("image/webp");
+    expect(await picture.text()).toBe("picture");
+    server.showWritten();
+    expect((await ask("/")).body).toContain("<title>wall</title>");
+  });
+
+  test("is waited for where only the whole can be made", async () => {
+    await mkdir(join(base, "site", "pagefind"));
+    server.show({ unwritten });
+    const asked = ask("/pagefind/pagefind.js");
+    expect((await ask("/")).body).toContain("new wall");
+    await writeFile(join(base, "site", "pagefind", "pagefind.js"), "index");
+    server.showWritten();
+    expect(await asked).toEqual({ status: 200, body: "index" });
+  });
+
+  test("stays while a later edit is faulty", async () => {
+    server.show({ unwritten });
+    server.show({ trouble: { kind: "failed", words: "The disk is full." } });
+    const { body } = await ask("/");
+    expect(body).toContain("<title>new wall</title>");
+    expect(body).toContain("The disk is full.");
   });
 });
 
@@ -170,7 +224,7 @@ describe("what goes wrong", () => {
   });
 
   test("an address that goes on beneath the published site's is found at the root here", async () => {
-    server.reload({ trouble: null, under: "/tests/" });
+    server.show({ trouble: null, under: "/tests/" });
     expect((await ask("/tests/data/tiles.json")).body).toBe("[]");
     expect((await ask("/tests/")).body).toContain("<title>wall</title>");
   });
@@ -186,7 +240,7 @@ describe("what goes wrong", () => {
   ];
 
   test("faults are shown on every page until they are mended, and never in its file", async () => {
-    server.reload({ trouble: { kind: "faults", faults }, under: "/" });
+    server.show({ trouble: { kind: "faults", faults }, under: "/" });
     const { status, body } = await ask("/");
     expect(status).toBe(200);
     expect(body).toContain("<title>wall</title>");
@@ -197,7 +251,7 @@ describe("what goes wrong", () => {
     expect(body).toContain('href="/_tilebook/trouble.css"');
     expect((await ask("/_tilebook/trouble.css")).body).toBe("aside{}");
     expect(await readFile(join(base, "site", "index.html"), "utf8")).not.toContain("trouble");
-    server.reload(allIsWell);
+    server.show(allIsWell);
     expect((await ask("/")).body).not.toContain("trouble");
   });
 
@@ -206,12 +260,12 @@ describe("what goes wrong", () => {
     const before = await ask("/");
     expect(before.status).toBe(503);
     expect(before.body).toContain("<h1>The site is being built.</h1>");
-    expect(before.body).toContain('<script src="/_tilebook/reload.js" defer></script>');
-    server.reload({ trouble: { kind: "faults", faults }, under: "/" });
+    expect(before.body).toContain('<script src="/_tilebook/reload.js" data-shown="');
+    server.show({ trouble: { kind: "faults", faults }, under: "/" });
     const { body } = await ask("/");
     expect(body).toContain("<h1>1 error in the records.</h1>");
     expect(body).toContain("tiles/TB-1.md, line 3");
-    server.reload({ trouble: { kind: "failed", words: "The disk is full." }, under: "/" });
+    server.show({ trouble: { kind: "failed", words: "The disk is full." }, under: "/" });
     expect((await ask("/tiles/none.html")).body).toContain("The disk is full.");
   });
 });

@@ -29,7 +29,7 @@ afterEach(async () => {
 
 /** Writes pages as a build does that comes after another. */
 const write = (pages: readonly Page[], target: { folder: string; last: string | null }) =>
-  makeIn(base, target, (place) => writePages(filed(pages, place), place, empty));
+  makeIn(base, target, async (place) => writePages(await filed(pages, place), place, empty));
 
 const read = (path: string) => readFile(path, "utf8");
 

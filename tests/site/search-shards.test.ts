@@ -28,8 +28,8 @@ function urlOf(code: string): string {
 }
 
 beforeAll(async () => {
-  await makeIn(folder, { folder, last: null }, (place) =>
-    writeSearch([{ under: "", pages: filed(pages, place) }], place),
+  await makeIn(folder, { folder, last: null }, async (place) =>
+    writeSearch([{ under: "", pages: await filed(pages, place) }], place),
   );
   const loading = '<script src="assets/words.js"></script>';
   await writeFile(join(folder, "index.html"), `<!doctype html><html lang="en">${loading}`);

@@ -10,15 +10,15 @@ import { notesByFile } from "../../src/checks/notes.ts";
 import { chemistryOfGlazes } from "../../src/chemistry/glazes.ts";
 import { theoreticalMaterials } from "../../src/chemistry/minerals/minerals.ts";
 import { heatOfFirings } from "../../src/firing/of-archive.ts";
+import { dataOf } from "../../src/publish/data-of-site.ts";
 import { searchEntryOf } from "../../src/publish/page.ts";
-import { listPages } from "../../src/publish/pages/all.ts";
-import { dataOf } from "../../src/publish/publish.ts";
 import { renderPage } from "../../src/publish/write-pages.ts";
 import { type ReadArchive, readArchiveFiles } from "../../src/reader/read-archive-files.ts";
 import type { Archive } from "../../src/records/archive.ts";
 import type { Problem } from "../../src/records/problem.ts";
 import { nothing } from "../checks/support.ts";
 import { filesOf, type Texts } from "./files-in-memory.ts";
+import { listPages } from "./list-pages.ts";
 
 export type { Texts };
 

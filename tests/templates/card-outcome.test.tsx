@@ -2,11 +2,11 @@
 import { renderToString } from "preact-render-to-string";
 import { describe, expect, test } from "vitest";
 import { makeCatalogue } from "../../src/catalogue/make.ts";
-import { listPages } from "../../src/publish/pages/all.ts";
 import type { Result } from "../../src/records/tile.ts";
 import { CardOutcome } from "../../templates/parts/card-outcome.tsx";
 import { type CardOutcomeFacts, outcomeLine } from "../../templates/words/tile/card.ts";
 import { archive, coat, glaze, tile } from "../checks/support.ts";
+import { listPages } from "../support/list-pages.ts";
 
 const nothing: CardOutcomeFacts = { surface: [], run: null, faults: [], again: null, fate: null };
 

@@ -1,7 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Lab } from "../../src/colour/cielab.ts";
 import { searchEntryOf } from "../../src/publish/page.ts";
-import { listPages } from "../../src/publish/pages/all.ts";
 import { renderPage } from "../../src/publish/write-pages.ts";
 import { plateCounts } from "../../templates/words/colour/plate.ts";
 import {
@@ -10,6 +9,7 @@ import {
   colouredCatalogue,
   grey,
 } from "../catalogue/colours/colour-support.ts";
+import { listPages } from "../support/list-pages.ts";
 
 const blue: Lab = [45, 0, -40];
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { listPages } from "../../src/publish/pages/all.ts";
 import { renderPage } from "../../src/publish/write-pages.ts";
 import type { Firing } from "../../src/records/archive.ts";
 import { storyHeading, storySentence } from "../../templates/words/firing/story.ts";
 import { coat, fired, glaze, result, set, tile } from "../checks/support.ts";
+import { listPages } from "../support/list-pages.ts";
 import { catalogueOf, coneSix, type Fields, firingOf, load, logTo } from "./support/firings.ts";
 
 const about = { on: "2026-10-18", cone: "6", schedule: coneSix };

@@ -12,33 +12,63 @@ import { materialPages } from "./materials.ts";
 import { blendPages, mapPages } from "./mixing.ts";
 import { pairPages } from "./pairs.ts";
 import { runsPages } from "./runs.ts";
-import { makeSite, type SitePlace } from "./site.ts";
+import { makeSite, type Site, type SitePlace } from "./site.ts";
 import { tilePages } from "./tiles.ts";
 
 /** A site of its own, of which nothing was left out. */
 const wholeSite: SitePlace = { under: "", waiting: [] };
 
-/** Every page of a catalogue, each ready to be rendered; a pure function of what it is given. */
-export function listPages(catalogue: Catalogue, place: SitePlace = wholeSite): readonly Page[] {
+const kinds: readonly ((site: Site) => readonly Page[])[] = [
+  wallPages,
+  tilePages,
+  glazePages,
+  pairPages,
+  runsPages,
+  gridPages,
+  materialPages,
+  colourPages,
+  blendPages,
+  mapPages,
+  clayPages,
+  conePages,
+  surfacePages,
+  firingPages,
+  kilnPages,
+  setPages,
+  makerPages,
+  standingPages,
+];
+
+/** The pages of a catalogue, for whoever wants all of them, or some and soon. */
+export interface SitePages {
+  /** Every page, each ready to be rendered. */
+  readonly all: () => readonly Page[];
+  /** The page at a path; lists no more kinds of page than are needed to find it. */
+  readonly find: (path: string) => Page | undefined;
+}
+
+/** Opens the pages of a catalogue; they follow from what is given and from nothing else. */
+export function openPages(catalogue: Catalogue, place: SitePlace = wholeSite): SitePages {
   const site = makeSite(catalogue, place);
-  return [
-    wallPages,
-    tilePages,
-    glazePages,
-    pairPages,
-    runsPages,
-    gridPages,
-    materialPages,
-    colourPages,
-    blendPages,
-    mapPages,
-    clayPages,
-    conePages,
-    surfacePages,
-    firingPages,
-    kilnPages,
-    setPages,
-    makerPages,
-    standingPages,
-  ].flatMap((pages) => pages(site));
+  const listed: Page[] = [];
+  const byPath = new Map<string, Page>();
+  const left = [...kinds];
+  const listMore = (): boolean => {
+    const pages = left.shift()?.(site);
+    for (const page of pages ?? []) {
+      listed.push(page);
+      byPath.set(page.path, page);
+    }
+    return pages !== undefined;
+  };
+  return {
+    all() {
+      while (listMore());
+      return listed;
+    },
+    find(path) {
+      while (!byPath.has(path) && listMore());
+      return byPath.get(path);
+    },
+  };
 }

@@ -1,10 +1,10 @@
 /** No page grows with the archive, and none of what a page leaves out is lost. */
 import { posix } from "node:path";
 import { describe, expect, test } from "vitest";
-import { listPages } from "../../../src/publish/pages/all.ts";
 import { renderPage } from "../../../src/publish/write-pages.ts";
 import { catalogueOf } from "../../bench/catalogue-run.ts";
 import { makeLargeArchive } from "../../bench/large-archive.ts";
+import { listPages } from "../../support/list-pages.ts";
 
 /** A phone loads and lays out so much without a wait that anybody minds. */
 const mostBytes = 150_000;

@@ -1,10 +1,10 @@
 /** A glaze's page: its figures among those of the other glazes here. */
 import { describe, expect, test } from "vitest";
-import { listPages } from "../../../src/publish/pages/all.ts";
 import { renderPage } from "../../../src/publish/write-pages.ts";
 import type { Result } from "../../../src/records/tile.ts";
 import { catalogueOf, clear, mixed } from "../../catalogue/mixing/mixing-support.ts";
 import { coat, cone, fired, firing, glaze, result, tile } from "../../checks/support.ts";
+import { listPages } from "../../support/list-pages.ts";
 
 const came = (surface: Result["surface"], faults?: Result["faults"]) => ({
   result: [{ ...result(), surface, faults } as Result],

@@ -2,10 +2,10 @@
 import { describe, expect, test } from "vitest";
 import type { Catalogue } from "../../../src/catalogue/types.ts";
 import { makeDataFiles } from "../../../src/publish/data/files.ts";
-import { listPages } from "../../../src/publish/pages/all.ts";
 import { renderPage } from "../../../src/publish/write-pages.ts";
 import { blend, catalogueOf, mixed } from "../../catalogue/mixing/mixing-support.ts";
 import { coat, fired, firing, glaze, material, tile } from "../../checks/support.ts";
+import { listPages } from "../../support/list-pages.ts";
 
 const catalogue: Catalogue = catalogueOf({
   materials: [

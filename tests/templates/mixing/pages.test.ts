@@ -1,7 +1,6 @@
 /** The pages for a glaze mixer, rendered whole from small catalogues. */
 import { describe, expect, test } from "vitest";
 import type { Catalogue } from "../../../src/catalogue/types.ts";
-import { listPages } from "../../../src/publish/pages/all.ts";
 import { renderPage } from "../../../src/publish/write-pages.ts";
 import type { LaterLook, Result } from "../../../src/records/tile.ts";
 import { blend, catalogueOf, clear, mixed } from "../../catalogue/mixing/mixing-support.ts";
@@ -18,6 +17,7 @@ import {
   set,
   tile,
 } from "../../checks/support.ts";
+import { listPages } from "../../support/list-pages.ts";
 
 /** A page's markup, and its words without the markup. */
 function pageOf(catalogue: Catalogue, path: string): { html: string; words: string } {
