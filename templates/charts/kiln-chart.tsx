@@ -9,19 +9,43 @@ import {
   kilnColumns,
 } from "./kiln-columns.ts";
 
-/** Pixels above and beneath the cones, the latter with room for codes, and across a firing. */
-const [headroom, footroom, columnWidth] = [24, 104, 38];
+/** Pixels above the cones, and beneath them to the first line of codes. */
+const [headroom, footroom] = [24, 40];
+
+/** Pixels across a firing, where they are few and where they are many. */
+const [wideColumn, narrowColumn] = [44, 38];
+
+/** Pixels across a letter of a code, and down from one line of codes to the next. */
+const [letterWidth, codeLine] = [8.3, 18];
 
 /** More firings than this scroll sideways on a narrow screen. */
 const fewFirings = 6;
+
+/** Codes are upright, on as many lines in turn as keep each clear of its neighbours. */
+interface Layout {
+  readonly columnWidth: number;
+  readonly lines: number;
+  /** Room at both ends for half of a code. */
+  readonly margin: number;
+}
+
+function layOut(columns: readonly KilnColumn[]): Layout {
+  const columnWidth = columns.length > fewFirings ? narrowColumn : wideColumn;
+  const widest = Math.max(...columns.map(({ id }) => [...id].length)) * letterWidth + 8;
+  return {
+    columnWidth,
+    lines: Math.min(columns.length, Math.ceil(widest / columnWidth)),
+    margin: Math.max(0, (widest - columnWidth) / 2),
+  };
+}
 
 export function KilnChart({ firings }: { readonly firings: readonly KilnFiring[] }): VNode | null {
   const view = kilnColumns(firings);
   if (!view) return null;
   const { reach, columns } = view;
+  const { columnWidth, lines, margin } = layOut(columns);
   const middle = headroom + reach * coneHeight;
-  const height = middle + reach * coneHeight + footroom;
-  const many = columns.length > fewFirings;
+  const height = middle + reach * coneHeight + footroom + lines * codeLine;
   return (
     <div class="kiln-chart">
       <svg aria-hidden="true" class="edge" height={height}>
@@ -33,7 +57,7 @@ export function KilnChart({ firings }: { readonly firings: readonly KilnFiring[]
       </svg>
       <div
         class="scroll"
-        {...(many && {
+        {...(columns.length > fewFirings && {
           role: "group",
           tabIndex: 0,
           "aria-label": "Drawing of all firings; the list of firings says the same in words",
@@ -42,16 +66,17 @@ export function KilnChart({ firings }: { readonly firings: readonly KilnFiring[]
         <svg
           aria-hidden="true"
           class="columns-drawn"
-          width={many ? columns.length * columnWidth : "100%"}
+          width={Math.ceil(columns.length * columnWidth + 2 * margin)}
           height={height}
         >
           <Levels view={view} middle={middle} />
           {columns.map((column, i) => (
             <Column
               column={column}
-              x={((i + 0.5) / columns.length) * 100}
+              x={margin + (i + 0.5) * columnWidth}
               middle={middle}
               edge={reach * coneHeight}
+              codeAt={footroom + (i % lines) * codeLine}
             />
           ))}
         </svg>
@@ -88,12 +113,14 @@ function Column(props: {
   readonly x: number;
   readonly middle: number;
   readonly edge: number;
+  /** How far beneath the cones its code is. */
+  readonly codeAt: number;
 }): VNode {
-  const { column, x, middle, edge } = props;
+  const { column, x, middle, edge, codeAt } = props;
   const { heat, marks, beyond, id } = column;
   const tie = marks.map((mark, i) => `${i === 0 ? "M" : "L"}${mark.x} ${mark.y}`).join("");
   return (
-    <svg aria-hidden="true" x={`${x.toFixed(2)}%`} y={middle} overflow="visible">
+    <svg aria-hidden="true" x={x.toFixed(1)} y={middle} overflow="visible">
       <path class="tie" d={tie} />
       {heat && <circle class="ring" cx={heat.x} cy={heat.y} r="4" />}
       {marks.map((mark) => (
@@ -105,7 +132,7 @@ function Column(props: {
           {beyond.cones}
         </text>
       )}
-      <text class="code" transform={`translate(4 ${edge + footroom - 4}) rotate(-90)`}>
+      <text class="code" y={edge + codeAt} text-anchor="middle">
         {id}
       </text>
     </svg>

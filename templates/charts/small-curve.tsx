@@ -8,11 +8,12 @@ import { curvePaths, peakOf, type Scales } from "./curve-shape.ts";
 /** Every small curve has one scale of temperature, so that a low firing looks low. */
 const hottest = 1320;
 
-function scalesFor(curve: Curve, width: number, height: number): Scales {
+/** @param headroom what is left free above the hottest */
+function scalesFor(curve: Curve, width: number, height: number, headroom = 0): Scales {
   const minutes = curve.at(-1)?.minutes || 1;
   return {
     x: (at) => (at / minutes) * width,
-    y: (celsius) => height - (celsius / hottest) * height,
+    y: (celsius) => height - (celsius / hottest) * (height - headroom),
   };
 }
 
@@ -33,7 +34,8 @@ export function CurveGlyph(props: {
   );
 }
 
-const tall = 104;
+/** The height of the drawing, and of the line of words above the hottest peak. */
+const [tall, wordsHigh] = [112, 22];
 
 /** Beside a tile: with its peak and its length in words. */
 export function TileCurve(props: {
@@ -44,7 +46,7 @@ export function TileCurve(props: {
   const peak = peakOf(curve);
   const minutes = curve.at(-1)?.minutes ?? 0;
   if (!peak || minutes === 0) return null;
-  const scales = scalesFor(curve, 1000, tall);
+  const scales = scalesFor(curve, 1000, tall, wordsHigh);
   const paths = curvePaths(curve, scales);
   const x = scales.x(peak.minutes) / 10;
   const isLate = x > 60;
@@ -58,13 +60,13 @@ export function TileCurve(props: {
       <svg aria-hidden="true" class="labels">
         <text
           x={`${x.toFixed(1)}%`}
-          y={Math.max(13, scales.y(peak.celsius) - 6).toFixed(1)}
+          y={(scales.y(peak.celsius) - 6).toFixed(1)}
           dx={isLate ? -10 : 10}
           {...(isLate && { "text-anchor": "end" })}
         >
           {temperatureInWords(peak.celsius, unit)}
         </text>
-        <text x="100%" y={tall - 7} dx="-2" text-anchor="end">
+        <text x="100%" y={tall + 17} text-anchor="end">
           {hoursInWords(minutes)}
         </text>
       </svg>

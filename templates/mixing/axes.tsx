@@ -1,6 +1,6 @@
 /** The axes of everything that is drawn by silica and alumina. */
 import type { VNode } from "preact";
-import type { Plot } from "./map-view.ts";
+import type { Plot } from "./silica-plot.ts";
 
 /** Nobody is read these: the marks and the table say the same. */
 export const unread = { "aria-hidden": true } as const;

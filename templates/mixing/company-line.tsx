@@ -48,9 +48,9 @@ function Row({ row, here }: RowProps): VNode {
   );
 }
 
-function Here({ at }: { readonly at: number | null }): VNode | null {
+function Here({ at, to = "100%" }: { readonly at: number | null; readonly to?: string }) {
   return at === null ? null : (
-    <line class="here" x1={perCent(at)} x2={perCent(at)} y1="0" y2="100%" />
+    <line class="here" x1={perCent(at)} x2={perCent(at)} y1="0" y2={to} />
   );
 }
 
@@ -60,7 +60,7 @@ function Mark({ set, bottom }: { readonly set: SetMark; readonly bottom: number 
   const { at, level, colour, isThis, label } = set;
   const top = bottom - (level + 1) * (height + gap);
   return (
-    <>
+    <g class="mark">
       <rect
         class={isThis ? "glazed this" : "glazed"}
         x={perCent(at)}
@@ -72,14 +72,14 @@ function Mark({ set, bottom }: { readonly set: SetMark; readonly bottom: number 
       <text x={perCent(at)} y={top + 13} {...(colour && { fill: readableOn(colour) })}>
         {label}
       </text>
-    </>
+    </g>
   );
 }
 
 function Axis({ line }: { readonly line: NumberLine }): VNode {
   return (
     <svg width="100%" height="26" aria-hidden="true">
-      <Here at={line.here} />
+      <Here at={line.here} to="5" />
       {line.ticks.map(({ at, value }) => (
         <>
           <line class="base" x1={perCent(at)} x2={perCent(at)} y1="0" y2="5" />

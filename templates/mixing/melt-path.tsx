@@ -3,8 +3,8 @@ import type { VNode } from "preact";
 import type { MeltedCoats, Overlap } from "../../src/catalogue/mixing/overlaps.ts";
 import type { MeltFormula, MeltPoint } from "../../src/chemistry/overlap.ts";
 import { Axes } from "./axes.tsx";
-import { type DrawingFrame, plotPoints } from "./map-view.ts";
 import type { Place } from "./place-marks.ts";
+import { type DrawingFrame, plotPoints } from "./silica-plot.ts";
 
 interface PathProps {
   readonly overlap: Overlap;

@@ -1,4 +1,4 @@
-/** Where photographs stand on a map so that none hides another. */
+/** Where marks are on a map so that none hides another. */
 
 export interface Place {
   readonly x: number;
@@ -120,21 +120,6 @@ function shift(a: Moving, b: Moving, along: "x" | "y", by: number): void {
 function keepInside(place: Moving, { width, height }: Box, room: Box): void {
   place.x = Math.min(Math.max(place.x, width / 2), room.width - width / 2);
   place.y = Math.min(Math.max(place.y, height / 2), room.height - height / 2);
-}
-
-/**
- * Gathers points that lie so near to one another that a drawing cannot tell them apart.
- *
- * @returns groups of indexes, in the order of their first points
- */
-export function gatherNear(points: readonly Place[], near: number): readonly (readonly number[])[] {
-  const groups: number[][] = [];
-  for (const [i, point] of points.entries()) {
-    const group = groups.find(([first = 0]) => distance(point, points[first]) <= near);
-    if (group) group.push(i);
-    else groups.push([i]);
-  }
-  return groups;
 }
 
 /**

@@ -1,6 +1,6 @@
 /** The weighing sheet and the map in a real browser, opened from a folder. */
 import type { Page } from "playwright-core";
-import { expect, vi } from "vitest";
+import { expect } from "vitest";
 import { photograph } from "../support/archive-folder.ts";
 import { fileAddress, siteTest } from "../support/browser.ts";
 import { smallSite } from "./built-sites.ts";
@@ -155,17 +155,20 @@ siteTest("without JavaScript a sheet has the readings of three batches", async (
   ]);
 });
 
-siteTest(
-  "the old lines lie over a map only when asked for, without JavaScript",
-  async ({ open }) => {
-    const page = await open(fileAddress(site.folder, "maps/6.html"), { javaScriptEnabled: false });
-    const words = page.getByText("The lines are old guidance, not a rule");
-    expect(await words.isVisible()).toBe(false);
-    await page.getByLabel("Show the old ratio lines").check();
-    await vi.waitFor(async () => expect(await words.isVisible()).toBe(true));
+for (const width of [390, 1280])
+  siteTest(`a map fits a window ${width} px wide without scrolling sideways`, async ({ open }) => {
+    const page = await open(fileAddress(site.folder, "maps/6.html"), {
+      javaScriptEnabled: false,
+      viewport: { width, height: 800 },
+    });
+    const drawing = page.locator(".ratio-map:visible");
+    expect(await drawing.count()).toBe(1);
+    const box = await drawing.boundingBox();
+    expect(box?.width).toBeLessThanOrEqual(width);
+    const text = await drawing.locator("text").first().boundingBox();
+    expect(text?.height).toBeGreaterThan(12);
     expect(await page.getByText("gloss, not so here").isVisible()).toBe(true);
-  },
-);
+  });
 
 for (const width of [320, 390, 1280]) {
   siteTest(`nothing on a mixer's pages runs out of a window ${width} px wide`, async ({ open }) => {

@@ -1,7 +1,8 @@
-/** A tile's photograph keeps the account company on a desk, and covers nothing that comes after it. */
+/** What is laid out covers nothing else: a tile's photograph on a desk, the labels of charts anywhere. */
 import { expect } from "vitest";
 import { siteTest } from "../support/browser.ts";
 import { demoSite } from "./built-sites.ts";
+import { findLabelsOnThings } from "./chart-labels.ts";
 
 const site = demoSite();
 
@@ -25,5 +26,37 @@ siteTest(
     const past = await placesAt("#one-change");
     expect(past.after).toBeLessThan(100);
     expect(past.photograph[1]).toBeLessThanOrEqual(past.after);
+  },
+);
+
+/** A page for each kind of chart: those with most in them. */
+const charts: readonly (readonly [chart: string, page: string])[] = [
+  [".ratio-map", "maps/6.html"],
+  [".firing-chart, .accounts", "firings/g-260419.html"],
+  [".kiln-chart", "kilns/the-wardrobe.html"],
+  [".tile-curve", "tiles/bl-01.html"],
+  [".tile-curve", "tiles/gr-101.html"],
+  [".company-line", "glazes/ditchwater.html"],
+  [".melt-path", "pairs/shrimp--over--hoarfrost.html"],
+  [".triangle", "blends/saltern-cobalt--saltern-iron--saltern-rutile.html"],
+];
+
+siteTest(
+  "the labels of charts are upright, and none is on a line or on another",
+  async ({ open, serve }) => {
+    const root = await serve(site.folder);
+    const page = await open("about:blank");
+    await page.route(/\.(?:webp|jpe?g)$/u, (route) => route.abort());
+    const found: string[] = [];
+    for (const [chart, path] of charts) {
+      await page.goto(root + path);
+      for (const width of [390, 1280]) {
+        await page.setViewportSize({ width, height: 900 });
+        expect(await page.locator(chart).count()).toBeGreaterThan(0);
+        const labels = await page.evaluate(findLabelsOnThings, chart);
+        found.push(...labels.map((label) => `${path} at ${width}: ${label}`));
+      }
+    }
+    expect(found).toEqual([]);
   },
 );

@@ -1,5 +1,6 @@
-/** The maps: mixed glazes by silica and alumina, one map for each cone they were fired to. */
+/** The maps: mixed glazes by silica to alumina and by their glass, one map for each cone they were fired to. */
 
+import type { Note } from "../../chemistry/notes.ts";
 import { type RatioRegion, ratioRegion } from "../../chemistry/stull.ts";
 import { type Surface, surfaces } from "../../terms/choices.ts";
 import type { Cone } from "../../terms/cones.ts";
@@ -10,7 +11,7 @@ import type { CatalogueGlaze } from "../glazes.ts";
 import type { Link } from "../link.ts";
 import type { CatalogueTile } from "../tiles.ts";
 
-/** Mixed glazes fired alone to one cone, by the silica and alumina of their unity formulas. */
+/** Mixed glazes fired alone to one cone, by the figures of their unity formulas. */
 export interface CatalogueMap {
   readonly cone: Cone;
   readonly url: string;
@@ -23,10 +24,18 @@ export interface MapMark {
   /** Moles to one of flux. */
   readonly silica: number;
   readonly alumina: number;
+  /** What makes the glass, in moles to one of flux: silica, boric oxide and phosphorus pentoxide. */
+  readonly glass: number;
+  /** Moles of silica for one of alumina; null without alumina. */
+  readonly ratio: number | null;
+  /** Whether an analysis that it rests on does not add up, or leaves something out. */
+  readonly isIncomplete: boolean;
   /** Its tiles alone at this cone. */
   readonly tiles: readonly string[];
   /** The one whose photograph stands on the map. */
   readonly shown: string | null;
+  /** The colour that the one shown measured, as `#rrggbb`; null where it is not known. */
+  readonly colour: string | null;
   /** The surfaces that came out. */
   readonly surface: readonly Surface[];
   /** What the old ratio lines would have of it; null without alumina. */
@@ -66,18 +75,31 @@ function findMark(
   if (!unity || kind !== "glaze" || tiles.length === 0) return undefined;
   const surface = surfaces.filter((word) => tiles.some((tile) => tile.surface.includes(word)));
   const { silicaToAlumina } = chemistry;
+  const shown = chooseShown(tiles);
   const region = silicaToAlumina === null ? null : ratioRegion(silicaToAlumina);
   return {
     glaze: { id, name, url },
     silica: unity.SiO2 ?? 0,
     alumina: unity.Al2O3 ?? 0,
+    glass: (unity.SiO2 ?? 0) + (unity.B2O3 ?? 0) + (unity.P2O5 ?? 0),
+    ratio: silicaToAlumina,
+    isIncomplete: chemistry.notes.some(({ code }) => leavesOut.has(code)),
     tiles: tiles.map((tile) => tile.id),
-    shown: chooseShown(tiles),
+    shown: shown?.id ?? null,
+    colour: shown?.colour?.hex ?? null,
     surface,
     region,
     disagrees: region !== null && surface.some((word) => !surfacesOf[region].includes(word)),
   };
 }
+
+/** Notes on an analysis that is not the whole of a material. */
+const leavesOut: ReadonlySet<Note["code"]> = new Set([
+  "analysis-sum",
+  "charges-do-not-balance",
+  "loss-taken-as-rest",
+  "oxide-not-counted",
+]);
 
 /** The surfaces that a region of the old lines stands for. */
 export const surfacesOf: Readonly<Record<RatioRegion, readonly Surface[]>> = {
@@ -87,8 +109,8 @@ export const surfacesOf: Readonly<Record<RatioRegion, readonly Surface[]>> = {
 };
 
 /** A tile without fault speaks for its glaze before others; one without photograph for none. */
-function chooseShown(tiles: readonly CatalogueTile[]): string | null {
+function chooseShown(tiles: readonly CatalogueTile[]): CatalogueTile | undefined {
   const pictured = tiles.filter(({ pictures }) => pictures.some(({ role }) => role === "result"));
   const sound = pictured.find(({ faults }) => faults.length === 0);
-  return (sound ?? pictured[0])?.id ?? null;
+  return sound ?? pictured[0];
 }

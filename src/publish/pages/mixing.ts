@@ -79,8 +79,7 @@ export function mapPages(site: Site): readonly Page[] {
     url: "maps/index.html",
     title: "Maps",
     many: "maps",
-    sentence:
-      "Glazes mixed here by the silica and alumina of their formulas, one map for each cone.",
+    sentence: "Glazes mixed here by silica to alumina and by their glass, one map for each cone.",
     section: "glazes",
     groups: [{ title: "", items: lines }],
     empty: "No glaze mixed from known materials has been fired alone yet.",
@@ -88,22 +87,19 @@ export function mapPages(site: Site): readonly Page[] {
   return [...list, ...maps.flatMap((map) => pagesOfMap(site, map))];
 }
 
-/** So many glazes in the part of a map's table that one page has. */
+/** So many glazes in the part of a map's photographs and table that one page has. */
 const rowsOfAMap = 40;
 
 function pagesOfMap(site: Site, map: CatalogueMap): readonly Page[] {
-  const marks = map.marks.map((mark) => {
-    const [shown] = mark.shown === null ? [] : site.entries([mark.shown]);
-    return {
-      ...mark,
-      tile: shown ?? null,
-      picture: shown?.picture?.plain ?? null,
-      loud: loudOf(site, mark.glaze.id),
-    };
-  });
+  const marks = byRatio(map.marks).map((mark, i) => ({
+    ...mark,
+    number: i + 1,
+    loud: loudOf(site, mark.glaze.id),
+  }));
   return cutGroups(map.url, [{ title: "", items: marks }], rowsOfAMap).map(({ groups, turn }) => {
     const path = turnedUrl(map.url, turn.here);
     const isFirst = turn.here === 0;
+    const rows = groups.flatMap(({ items }) => items);
     return definePage({
       path,
       component: MapPage,
@@ -111,12 +107,24 @@ function pagesOfMap(site: Site, map: CatalogueMap): readonly Page[] {
         frame: site.frame(path, map.url),
         map: { cone: map.cone, glazes: marks.length },
         marks: isFirst ? marks : [],
-        rows: groups.flatMap(({ items }) => items),
+        rows: rows.map((mark) => ({ ...mark, tile: tileOf(site, mark.shown) })),
         turn,
       }),
       search: isFirst ? (props) => searchMap(props.map) : null,
     });
   });
+}
+
+function tileOf(site: Site, shown: string | null) {
+  return shown === null ? null : (site.entries([shown])[0] ?? null);
+}
+
+/** As the map has them from left to right; what has no ratio comes last. */
+function byRatio(marks: CatalogueMap["marks"]): CatalogueMap["marks"] {
+  const place = ({ ratio }: CatalogueMap["marks"][number]) => ratio ?? Number.POSITIVE_INFINITY;
+  return [...marks].sort((a, b) =>
+    place(a) === place(b) ? a.glass - b.glass : place(a) - place(b),
+  );
 }
 
 function searchMap(map: MapTold): SearchEntry {

@@ -267,7 +267,22 @@ describe("a map", () => {
     // worked-recipes.csv, base-100 (derived).
     expect(mark?.silica).toBeCloseTo(3.712, 2);
     expect(mark?.alumina).toBeCloseTo(0.407, 2);
-    expect(mark).toMatchObject({ tiles: ["A", "B"], shown: "B" });
+    expect(mark?.ratio).toBeCloseTo(3.712 / 0.407, 1);
+    // No boron and no phosphorus are in it: silica alone makes its glass.
+    expect(mark?.glass).toBe(mark?.silica);
+    expect(mark).toMatchObject({ tiles: ["A", "B"], shown: "B", isIncomplete: false });
+  });
+
+  test("says of a glaze that an analysis of it does not add up, and counts boron among its glass", () => {
+    const found = catalogueOf({
+      glazes: [mixed("odd", { "our-frit": 60, kaolin: 40 })],
+      materials: [material("our-frit", { analysis: { SiO2: 50, B2O3: 20, Na2O: 20, LOI: 0 } })],
+      firings: [firing("g-1", { cone: cone("6") })],
+      tiles: [tile("A", [coat("odd"), fired("g-1")], { result: [result()] })],
+    });
+    const [mark] = found.maps[0]?.marks ?? [];
+    expect(mark?.isIncomplete).toBe(true);
+    expect(mark?.glass).toBeGreaterThan(mark?.silica ?? Number.POSITIVE_INFINITY);
   });
 
   test("tells where the studio's tiles disagree with the old lines", () => {

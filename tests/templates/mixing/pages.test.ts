@@ -265,19 +265,19 @@ describe("the page of a blend", () => {
   });
 });
 
-test("the old lines on a map are off at first, and say what they are", () => {
+test("a map has the published lines with their source, and what came out against them", () => {
   const catalogue = catalogueOf({
     glazes: [clear],
     firings: [kiln],
     tiles: [tile("A", [coat("clear"), fired("g-1")], { result: saw({ surface: ["matte"] }) })],
   });
   const { html, words } = pageOf(catalogue, "maps/6.html");
-  expect(html).toMatch(/<input type="checkbox" class="lay-old-lines"\/>/u);
-  expect(html).not.toContain("checked");
   expect(words).toMatch(
     /old guidance, not a rule.* 0\.3 K 2 O and 0\.7 CaO.*cone 11.*\(from memory\)/u,
   );
-  expect(words).toMatch(/clear 3\.71 0\.407 9\.1 matte gloss , not so here/u);
+  expect(words).toContain("From 6 up the lines say gloss; here: 1 matte.");
+  expect(words).toMatch(/1 clear 9\.1 3\.71 3\.71 0\.407 matte gloss , not so here/u);
+  expect(html).toContain('aria-label="1, clear: silica to alumina 9.1, glass formers 3.71; matte"');
 });
 
 test("no page for a glaze mixer calls anything safe", () => {

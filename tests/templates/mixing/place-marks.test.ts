@@ -1,7 +1,13 @@
 import { fc, test as propertyTest } from "@fast-check/vitest";
 import { describe, expect, test } from "vitest";
-import { findCrowds, mapView } from "../../../templates/mixing/map-view.ts";
-import { chooseScattered, gatherNear, placeBoxes } from "../../../templates/mixing/place-marks.ts";
+import { surfaces } from "../../../src/terms/choices.ts";
+import { chooseScattered, placeBoxes } from "../../../templates/mixing/place-marks.ts";
+import {
+  type MapPoint,
+  narrowMap,
+  ratioMapView,
+  wideMap,
+} from "../../../templates/mixing/ratio-map-view.ts";
 
 const room = { width: 900, height: 700 };
 const box = { width: 120, height: 120 };
@@ -10,7 +16,7 @@ const point = fc.record({
   y: fc.double({ min: 0, max: 700, noNaN: true }),
 });
 
-describe("photographs on a map", () => {
+describe("marks on a map", () => {
   propertyTest.prop([fc.array(point, { maxLength: 12 })], { numRuns: 60 })(
     "hide no other where there is room, and stay inside",
     (points) => {
@@ -48,11 +54,6 @@ describe("photographs on a map", () => {
 });
 
 describe("points of a map", () => {
-  test("that lie together are one group, in the order of their first", () => {
-    const points = [0, 100, 3, 98, 200].map((x) => ({ x, y: 0 }));
-    expect(gatherNear(points, 5)).toEqual([[0, 2], [1, 3], [4]]);
-  });
-
   test("are chosen far from one another where there are too many", () => {
     const points = [0, 1, 2, 50, 99, 100].map((x) => ({ x, y: 0 }));
     expect(chooseScattered(points, 3)).toEqual([0, 3, 5]);
@@ -61,45 +62,74 @@ describe("points of a map", () => {
 });
 
 describe("a map", () => {
-  const at = (silica: number, alumina: number) => ({ silica, alumina });
-  const lines = [{ silicaToAlumina: 5, between: ["matte", "semi-matte"] }] as const;
-
-  test("shows four glazes in one place as a crowd, and three beside one another", () => {
-    const three = [at(3, 0.3), at(3, 0.3), at(3, 0.3), at(4, 0.6)];
-    expect(findCrowds(three)).toEqual([]);
-    expect(mapView(three, []).marks.every(({ place }) => place !== null)).toBe(true);
-    const four = [...three, at(3, 0.3)];
-    expect(findCrowds(four)).toEqual([[0, 1, 2, 4]]);
-    const view = mapView(four, []);
-    expect(view.marks.map(({ place }) => place !== null)).toEqual([
-      false,
-      false,
-      false,
-      true,
-      false,
-    ]);
-    expect(view.crowds[0]?.members).toEqual([0, 1, 2, 4]);
+  const at = (ratio: number, glass: number, ...surface: MapPoint["surface"]): MapPoint => ({
+    ratio,
+    glass,
+    surface,
   });
 
-  test("has room for forty photographs, and shows the others as points", () => {
-    const many = Array.from({ length: 60 }, (_, i) =>
-      at(2 + (i % 10), 0.2 + Math.floor(i / 10) / 5),
-    );
-    expect(mapView(many, []).marks.filter(({ place }) => place !== null)).toHaveLength(40);
-  });
-
-  test("draws a ratio line where it lies in the plot, silica across and alumina up", () => {
-    const view = mapView([at(2, 0.2), at(5, 0.9)], lines);
-    const [placed] = view.lines;
-    const { x, y } = view.scales;
-    for (const end of [placed?.from, placed?.to]) {
-      expect(x.invert(end?.x ?? 0) / y.invert(end?.y ?? 0)).toBeCloseTo(5, 6);
+  test("has the ratio across and the glass above, with both published lines upright in view", () => {
+    for (const frame of [wideMap, narrowMap]) {
+      const { marks, boundaries, zones } = ratioMapView([at(7, 2), at(9, 4)], frame);
+      const [low, high] = marks.map(({ point }) => point);
+      expect(high?.x).toBeGreaterThan(low?.x ?? 0);
+      expect(high?.y).toBeLessThan(low?.y ?? 0);
+      expect(boundaries).toHaveLength(2);
+      for (const x of boundaries) {
+        expect(x).toBeGreaterThan(frame.plot.left);
+        expect(x).toBeLessThan(low?.x ?? 0);
+      }
+      expect(zones.map(({ region }) => region)).toEqual(["matte", "semi-matte", "bright"]);
     }
-    expect(view.points[1]?.x).toBeGreaterThan(view.points[0]?.x ?? 0);
-    expect(view.points[1]?.y).toBeLessThan(view.points[0]?.y ?? 0);
   });
 
-  test("leaves a ratio line out that runs beside the plot", () => {
-    expect(mapView([at(10, 0.2), at(12, 0.25)], lines).lines).toEqual([]);
+  test("tells from where to where each surface was seen, the shiniest first", () => {
+    const { rows, marks } = ratioMapView(
+      [at(6, 2, "matte"), at(7, 2, "matte", "satin"), at(9, 3, "gloss")],
+      wideMap,
+    );
+    const [first, second, third] = marks.map(({ point }) => point.x);
+    expect(rows.map(({ surface, from, to }) => [surface, from, to])).toEqual([
+      ["gloss", third, third],
+      ["satin", second, second],
+      ["matte", first, second],
+    ]);
+  });
+
+  test("has room for sixty marks, and shows the others as points", () => {
+    const many = Array.from({ length: 80 }, (_, i) => at(5 + (i % 10), 2 + Math.floor(i / 10)));
+    const { marks } = ratioMapView(many, wideMap);
+    expect(marks.filter(({ place }) => place !== null)).toHaveLength(60);
+    expect(marks).toHaveLength(80);
+  });
+
+  propertyTest.prop(
+    [
+      fc.array(
+        fc.record({
+          ratio: fc.double({ min: 0.5, max: 40, noNaN: true }),
+          glass: fc.double({ min: 0.2, max: 9, noNaN: true }),
+          surface: fc.subarray([...surfaces]),
+        }),
+        { minLength: 1, maxLength: 20 },
+      ),
+      fc.constantFrom(wideMap, narrowMap),
+    ],
+    { numRuns: 60 },
+  )("keeps every mark in its plot, and none on another", (points, frame) => {
+    const { left, top, right, bottom } = frame.plot;
+    const places = ratioMapView(points, frame).marks.flatMap(({ place }) => place ?? []);
+    expect(places).toHaveLength(points.length);
+    for (const [i, { x, y }] of places.entries()) {
+      expect(x).toBeGreaterThanOrEqual(left);
+      expect(x).toBeLessThanOrEqual(right);
+      expect(y).toBeGreaterThanOrEqual(top);
+      expect(y).toBeLessThanOrEqual(bottom);
+      for (const other of places.slice(i + 1))
+        expect(
+          Math.abs(other.x - x) > frame.mark.width - 1 ||
+            Math.abs(other.y - y) > frame.mark.height - 1,
+        ).toBe(true);
+    }
   });
 });
