@@ -15,7 +15,7 @@ import type { Problem } from "../records/problem.ts";
  */
 export function folderFiles(dir: string): ArchiveFiles {
   const real = findRealPath(dir) ?? dir;
-  const disk = { dir, inside: [path.join(real, "tiles"), path.join(real, "recipes")] };
+  const disk = { dir, inside: ["tiles", "recipes", "pages"].map((part) => path.join(real, part)) };
   return {
     list: (folder) => (isFolder(path.join(dir, folder)) ? listFolder(disk, folder) : null),
     read: (file, largest) => readBytes(path.join(dir, file), largest),

@@ -49,6 +49,10 @@ export function pairingsUrl(glaze: string, which: "over" | "under"): string {
 /** The folder in which an unlisted set has its own site. */
 export const unlistedUrl = (link: string) => `s/${link}`;
 
+export const pageUrl = (id: string) => `pages/${idSlug(id)}.html`;
+
+export const markUrl = (format: "svg" | "png") => `assets/mark.${format}`;
+
 export const mapUrl = (cone: Cone) => `maps/${coneSlug(cone)}.html`;
 
 export const runsUrl = "runs.html";

@@ -30,6 +30,13 @@ export interface PreparedPicture {
   readonly colour: MeasuredColour | null;
 }
 
+/** The studio's mark made ready for the site. */
+export interface PreparedMark {
+  readonly format: "svg" | "png";
+  readonly width: number;
+  readonly height: number;
+}
+
 export interface Findings {
   /** By the picture's file, relative to the archive. */
   readonly pictures: ReadonlyMap<string, PreparedPicture>;
@@ -39,6 +46,8 @@ export interface Findings {
   readonly heats: ReadonlyMap<string, FiringHeat>;
   /** Practice notes and cautions by the record's file. */
   readonly notes: ReadonlyMap<string, readonly Note[]>;
+  /** Left out where the studio has none. */
+  readonly mark?: PreparedMark | undefined;
   /** The raw materials that need no record. */
   readonly builtInMaterials: readonly CarriedMaterial[];
 }

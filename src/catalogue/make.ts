@@ -23,6 +23,7 @@ import { listMaps } from "./mixing/maps.ts";
 import { materialLinkFinder } from "./mixing/material-links.ts";
 import { describeMaterials } from "./mixing/materials.ts";
 import { mixingFinder } from "./mixing/mixing.ts";
+import { describeOwn } from "./own.ts";
 import { listPairs } from "./pairs.ts";
 import { listSets } from "./sets.ts";
 import { describeStudio } from "./studio.ts";
@@ -73,6 +74,7 @@ function makeFrom(
   const cones = listCones(tiles);
   return freezeAll({
     studio: describeStudio(archive, unlisted),
+    own: describeOwn(archive, findings.mark, unlisted),
     tiles,
     glazes,
     pairs,

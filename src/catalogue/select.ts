@@ -126,6 +126,8 @@ function narrow(archive: Archive, part: Part, choice: Choice): Archive {
     glazes,
     clays,
     materials,
+    pages: archive.pages,
+    pageKeys: archive.pageKeys,
     firings: new Map(
       [...choice.firings].map(([key, firing]) => [
         key,

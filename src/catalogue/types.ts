@@ -18,6 +18,7 @@ import type { CatalogueBlend } from "./mixing/blends.ts";
 import type { Company } from "./mixing/companies.ts";
 import type { CatalogueMap } from "./mixing/maps.ts";
 import type { CarriedLine, CatalogueMaterial } from "./mixing/materials.ts";
+import type { StudioOwn } from "./own.ts";
 import type { CataloguePair } from "./pairs.ts";
 import type { CatalogueSet } from "./sets.ts";
 import type { CatalogueStudio } from "./studio.ts";
@@ -25,6 +26,7 @@ import type { CatalogueTile } from "./tiles.ts";
 
 export interface Catalogue {
   readonly studio: CatalogueStudio;
+  readonly own: StudioOwn;
   /** In the order of their codes. */
   readonly tiles: readonly CatalogueTile[];
   readonly glazes: readonly CatalogueGlaze[];

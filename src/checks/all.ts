@@ -3,6 +3,7 @@ import type { Archive } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
 import { type Check, type Extra, type Finding, type Rule, toProblem } from "./check.ts";
 import { longWaiting } from "./long-waiting.ts";
+import { accentUnseen } from "./rules/accent-unseen.ts";
 import { analysisDoubtful } from "./rules/analysis-doubtful.ts";
 import { blendInACircle } from "./rules/blend-in-a-circle.ts";
 import { codeOfAnotherSet } from "./rules/code-of-another-set.ts";
@@ -78,6 +79,7 @@ export const rules: readonly Rule[] = [
   codeReservedTwice,
   scheduleFault,
   logUnusable,
+  accentUnseen,
 
   partOfNameInWords,
   codeOfAnotherSet,

@@ -92,7 +92,9 @@ export async function linkSites(options: BuildOptions): Promise<Linked> {
     const tell = () => tellRefusal(examined, ready.inTheWay, options);
     return { sites: null, faults, address, tell };
   }
-  const sites = chooseSites(ready, options, waitingOf(examined, ready));
+  const { mark } = examined;
+  const chosen = chooseSites({ ...ready, mark }, options, waitingOf(examined, ready));
+  const sites = chosen.map((site) => ({ ...site, mark: mark?.bytes }));
   const pictureFile = ready.photographs.fileOf;
   const write = async () => {
     const effects = { stage: progress.stage, pictureFile };
@@ -144,12 +146,16 @@ function waitingOf({ read }: Examined, { leftOut }: Ready): WaitingLister {
   return archive ? waitingLister(wholeArchive(read, archive), leftOut, read.locate) : () => [];
 }
 
-function gatherFindings({ problems, chemistry, heats, photographs }: Ready): Findings {
+/** What is published, with the studio's mark. */
+type Marked = Ready & Pick<Examined, "mark">;
+
+function gatherFindings({ problems, chemistry, heats, photographs, mark }: Marked): Findings {
   return {
     pictures: photographs.prepared,
     chemistry,
     heats,
     notes: notesByFile(problems),
+    mark,
     builtInMaterials: carriedMaterials,
   };
 }
@@ -160,7 +166,7 @@ function withAddress(archive: Archive, address: string | undefined): Archive {
 
 /** The site of the whole archive with those of its unlisted sets, or of one set alone. */
 function chooseSites(
-  ready: Ready,
+  ready: Marked,
   { address, set }: BuildOptions,
   waiting: WaitingLister,
 ): SiteRequest[] {

@@ -9,6 +9,7 @@ import { tellReasons } from "../chemistry/why-no-chemistry.ts";
 import { heatOfFirings } from "../firing/of-archive.ts";
 import type { FiringHeat } from "../firing/of-record.ts";
 import { findStrayPictures } from "../photos/find-strays.ts";
+import type { Mark } from "../photos/mark/mark.ts";
 import type { ReadArchive } from "../reader/read-archive-files.ts";
 import type { Archive } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
@@ -16,6 +17,8 @@ import { keepSureMends } from "../records/sure-mends.ts";
 import type { TypedCommand } from "../terms/typed-command.ts";
 import { asTypedFor } from "./as-typed.ts";
 import { inspectPictures, openPictures } from "./look-at-pictures.ts";
+import { examineMark } from "./mark.ts";
+import { checkOwnWords } from "./own-words.ts";
 import type { Progress } from "./progress.ts";
 
 /** What follows from the records of an archive, and what is wrong with them. */
@@ -31,6 +34,8 @@ export interface Examined extends Judged {
   readonly read: ReadArchive;
   /** Of every picture, by its file. */
   readonly pictures: ReadonlyMap<string, PictureInspection>;
+  /** The studio's mark, where it has one that can be published. */
+  readonly mark?: Mark | undefined;
 }
 
 /**
@@ -66,14 +71,20 @@ export async function examineArchive(
       : await openPictures(dir, archive, inspected, cacheDir, progress);
   progress.stage("check every record");
   const judged = judgeArchive(archive, pictures, asTyped);
+  const { mark, problems: ofMark } = await examineMark(
+    dir,
+    archive,
+    read.studioFile ?? "studio.yaml",
+  );
   const strays = await findStrayPictures(dir, new Set(read.pictures));
   const found = [
     ...withoutStrays(read.problems, strays),
     ...tellStrayPictures(strays),
+    ...ofMark,
     ...judged.problems,
   ];
   const problems = tellMends(found, asTyped);
-  return { ...judged, read, pictures, problems };
+  return { ...judged, read, pictures, mark, problems };
 }
 
 /** Works out chemistry and heat, and checks every record; reads nothing. */
@@ -90,7 +101,8 @@ export function judgeArchive(
     heats,
     asTyped,
   };
-  return { problems: runChecks(archive, extra), chemistry, heats };
+  const problems = [...runChecks(archive, extra), ...checkOwnWords(archive)];
+  return { problems, chemistry, heats };
 }
 
 /** What is told of a stray picture says more than that its file was not expected. */

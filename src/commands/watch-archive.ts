@@ -9,7 +9,10 @@ import { isPassedOver } from "../reader/passed-over.ts";
 import { idKey } from "../terms/ids.ts";
 
 /** What of the archive's own folder is looked at, however it is spelt. */
-const watched = ["tiles", "recipes", "studio.yaml"];
+const watched = ["tiles", "recipes", "pages", "studio.yaml"];
+
+/** What may be the studio's mark, beside studio.yaml. */
+const mark = /\.(?:svg|png)$/iu;
 
 /** How long nothing may have changed before it is told, and how long it is waited for, in milliseconds. */
 const [quietMs, longestMs] = [60, 1000];
@@ -37,7 +40,8 @@ export function watchArchive(
   });
   const onChange = (folder: string, name: string | null) => {
     if (name !== null && isPassedOver(name)) return;
-    if (folder !== "" || name === null || watched.includes(idKey(name))) burst.more();
+    const isOfArchive = folder !== "" || name === null || watched.includes(idKey(name));
+    if (isOfArchive || mark.test(name)) burst.more();
   };
   const folders = watchFolders(archive, onChange, failed);
   folders.look();

@@ -69,5 +69,7 @@ export function withoutRecords(archive: Archive, isOut: (kindAndKey: string) => 
     glazes: keep("glaze", archive.glazes),
     clays: keep("clay", archive.clays),
     materials: keep("material", archive.materials),
+    pages: keep("page", archive.pages),
+    pageKeys: archive.pageKeys,
   };
 }

@@ -50,7 +50,9 @@ export function leaveOut(whole: WholeArchive, errors: readonly Problem[]): Sound
 }
 
 function isOfStudio(file: string, { studioFile }: WholeArchive): boolean {
-  return file === studioFile || ["studio.yaml", "tiles", "recipes", ""].includes(idKey(file));
+  return (
+    file === studioFile || ["studio.yaml", "tiles", "recipes", "pages", ""].includes(idKey(file))
+  );
 }
 
 /** Whether a record is in the archive, from this very file. */
@@ -62,6 +64,7 @@ function isSound({ kind, id, file }: RecordFile, archive: Archive): boolean {
     glaze: archive.glazes,
     clay: archive.clays,
     material: archive.materials,
+    page: archive.pages,
   };
   return records[kind].get(idKey(id))?.file === file;
 }

@@ -9,6 +9,7 @@ import { linkInto, type Place, writeOrCarry } from "./carry.ts";
 import { dataOf } from "./data-of-site.ts";
 import { type FiledPage, filePages, fileUnder } from "./filed-page.ts";
 import { openLedger } from "./ledger.ts";
+import { withOwn } from "./own-assets.ts";
 import { writeSearch } from "./search.ts";
 import { pagesOf, pictureUrls, type SiteRequest } from "./site-request.ts";
 import { openStaging } from "./staging.ts";
@@ -106,7 +107,7 @@ async function writeRest(
   await inTurns(pictureUrls(site), (url) =>
     linkInto(pictureFile(url), join(place.folder, fileUnder(under, url))),
   );
-  await inTurns(assets, ([name, content]) =>
+  await inTurns(withOwn(assets, site), ([name, content]) =>
     writeOrCarry(place, fileUnder(under, `assets/${name}`), content),
   );
   const data = dataOf(

@@ -12,7 +12,7 @@ export class RefusedFolder extends Error {
 /**
  * Resolves the folder for the site and makes sure that nothing is lost by writing there: it may
  * be absent, empty but for a `.gitignore`, or a site that Tilebook wrote; it may not be or
- * contain the archive, nor lie in its `tiles/` or `recipes/`.
+ * contain the archive, nor lie in its `tiles/`, `recipes/` or `pages/`.
  *
  * @returns the folder's real path
  * @throws RefusedFolder
@@ -24,7 +24,7 @@ export async function checkSiteFolder(out: string, archiveDir: string): Promise<
     throw new RefusedFolder(
       `The site cannot be written to ${out}: the archive itself lies there. Name another folder with --out.`,
     );
-  for (const part of ["tiles", "recipes"]) {
+  for (const part of ["tiles", "recipes", "pages"]) {
     if (isWithin(folder, join(archive, part)))
       throw new RefusedFolder(
         `The site cannot be written to ${out}: that is inside the archive's ${part}/. Name another folder with --out.`,

@@ -6,6 +6,8 @@ import type { SitePlace } from "./pages/site.ts";
 
 export interface SiteRequest extends SitePlace {
   readonly catalogue: Catalogue;
+  /** The bytes of the studio's mark; left out where it has none. */
+  readonly mark?: Uint8Array | undefined;
 }
 
 /** The pages of a site, listed once whoever asks. */

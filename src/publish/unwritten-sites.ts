@@ -4,6 +4,7 @@
  */
 import type { DataFile } from "./data/files.ts";
 import { dataOf } from "./data-of-site.ts";
+import { withOwn } from "./own-assets.ts";
 import { pagesOf, pictureUrls, type SiteRequest } from "./site-request.ts";
 import { renderPage } from "./write-pages.ts";
 
@@ -48,6 +49,7 @@ function fileFinder(
 ): UnwrittenSites["find"] {
   const { catalogue } = site;
   const pages = pagesOf(site);
+  const own = withOwn(assets, site);
   let data: ReadonlyMap<string, DataFile["content"]> | undefined;
   const findData = (path: string) => {
     data ??= new Map(dataOf(catalogue, pages.all()).map((file) => [file.path, file.content]));
@@ -60,7 +62,7 @@ function fileFinder(
     const page = pages.find(path);
     if (page) return { content: renderPage(page) };
     const content = path.startsWith("assets/")
-      ? assets.get(path.slice("assets/".length))
+      ? own.get(path.slice("assets/".length))
       : findData(path);
     return content === undefined ? undefined : { content };
   };

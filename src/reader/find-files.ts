@@ -44,6 +44,7 @@ function findInRoot(archive: ArchiveFiles, root: FolderListing, collector: FileC
   for (const name of root.folders) {
     if (idKey(name) === "tiles") findInTiles(archive, name, collector);
     if (idKey(name) === "recipes") findInRecipes(archive, name, collector);
+    if (idKey(name) === "pages") findRecords(archive, name, "page", collector);
   }
   collector.studio = root.files.find(isStudio);
   if (collector.studio === undefined && !problems.some(({ file }) => isStudio(file)))
@@ -52,7 +53,7 @@ function findInRoot(archive: ArchiveFiles, root: FolderListing, collector: FileC
 
 /** The rest of the root is no concern of the archive's: it may be a checkout of anything. */
 function isOfArchive(name: string): boolean {
-  return isStudio(name) || ["tiles", "recipes"].includes(idKey(name));
+  return isStudio(name) || ["tiles", "recipes", "pages"].includes(idKey(name));
 }
 
 function isStudio(name: string): boolean {
@@ -86,7 +87,7 @@ function findInRecipes(archive: ArchiveFiles, recipes: string, collector: FileCo
   }
   for (const name of folders) {
     const kind = recipeKinds.get(idKey(name));
-    if (kind) findRecipes(archive, `${recipes}/${name}`, kind, collector);
+    if (kind) findRecords(archive, `${recipes}/${name}`, kind, collector);
     else collector.add(unexpectedFile(`${recipes}/${name}`, expected));
   }
 }
@@ -99,7 +100,7 @@ function recipeOutsideFolder(file: string): Problem {
   });
 }
 
-function findRecipes(
+function findRecords(
   archive: ArchiveFiles,
   folder: string,
   kind: KindOfRecord,

@@ -92,6 +92,7 @@ const namedBy: Readonly<Record<KindOfRecord, string>> = {
   glaze: "Two glazes",
   clay: "Two clays",
   material: "Two materials",
+  page: "Two pages",
 };
 
 function duplicate({ kind, id, file }: RecordFile, earlier: RecordFile): Problem {

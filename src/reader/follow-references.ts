@@ -55,15 +55,8 @@ export function followReferences(
     unreadRecords(files),
   );
   const jars = followAllJars(records, glazes);
-  const tiles = followTiles(records, {
-    files,
-    glazes,
-    firings,
-    makers,
-    loads,
-    pictures,
-    jars: jars.bySet,
-  });
+  const named = { files, glazes, firings, makers, loads, pictures, jars: jars.bySet };
+  const tiles = followTiles(records, named);
   const setNames = { makers, clays: records.clays.ids, codes };
   return {
     archive: {
@@ -73,6 +66,8 @@ export function followReferences(
       glazes: records.glazes.read,
       clays: records.clays.read,
       materials: records.materials.read,
+      pages: records.pages.read,
+      pageKeys: new Set(records.pages.ids.keys()),
     },
     problems: [
       ...[...readAtAll(records.sets).values()].flatMap((set) => findUnknownInSet(set, setNames)),

@@ -4,7 +4,15 @@ import type { ArchiveFiles } from "./archive-files.ts";
 import { problemOfFile } from "./problem-of-file.ts";
 import { recordNameOf, type Stray, strayRecord, strayWithoutEnding } from "./stray-files.ts";
 
-export const kindsOfRecord = ["set", "tile", "firing", "glaze", "clay", "material"] as const;
+export const kindsOfRecord = [
+  "set",
+  "tile",
+  "firing",
+  "glaze",
+  "clay",
+  "material",
+  "page",
+] as const;
 export type KindOfRecord = (typeof kindsOfRecord)[number];
 
 /** A Markdown file with one record in it. */

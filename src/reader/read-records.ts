@@ -5,6 +5,7 @@ import { type ClayRecord, claySchema } from "../records/clay.ts";
 import { type FiringRecord, firingSchema } from "../records/firing.ts";
 import { type GlazeRecord, glazeSchema } from "../records/glaze.ts";
 import { type MaterialRecord, materialSchema } from "../records/material.ts";
+import { type PageRecord, pageSchema } from "../records/page.ts";
 import type { FieldPath, Problem } from "../records/problem.ts";
 import { readAs } from "../records/read.ts";
 import { type SetRecord, setSchema } from "../records/set.ts";
@@ -42,6 +43,7 @@ export interface AllRecords {
   readonly glazes: Records<GlazeRecord>;
   readonly clays: Records<ClayRecord>;
   readonly materials: Records<MaterialRecord>;
+  readonly pages: Records<PageRecord>;
   /** What was taken out of the partly read records, by file. */
   readonly removed: ReadonlyMap<string, readonly FieldPath[]>;
   readonly problems: readonly Problem[];
@@ -94,6 +96,7 @@ export function readRecords(
     glazes: readAll("glaze", glazeSchema),
     clays: readAll("clay", claySchema),
     materials: readAll("material", materialSchema),
+    pages: readAll("page", pageSchema),
     removed,
     problems: [...problems, ...codes.problems],
   };

@@ -8,6 +8,7 @@ import type { ClayRecord } from "./clay.ts";
 import type { FiringRecord } from "./firing.ts";
 import type { GlazeRecord } from "./glaze.ts";
 import type { MaterialRecord } from "./material.ts";
+import type { PageRecord } from "./page.ts";
 import type { SetRecord } from "./set.ts";
 import type { Areas, Coating } from "./steps.ts";
 import type { StudioRecord } from "./studio.ts";
@@ -113,6 +114,10 @@ export interface Archive {
   readonly glazes: ReadonlyMap<string, Filed<GlazeRecord>>;
   readonly clays: ReadonlyMap<string, Filed<ClayRecord>>;
   readonly materials: ReadonlyMap<string, Filed<MaterialRecord>>;
+  /** The studio's own pages. */
+  readonly pages: ReadonlyMap<string, Filed<PageRecord>>;
+  /** Keys of all of them, those too that could not be read: what a link may name. */
+  readonly pageKeys: ReadonlySet<string>;
 }
 
 /** Looks up a record by its id, whatever its case or Unicode form. */

@@ -4,12 +4,13 @@ import { claySchema } from "./clay.ts";
 import { firingSchema } from "./firing.ts";
 import { glazeSchema } from "./glaze.ts";
 import { materialSchema } from "./material.ts";
+import { pageSchema } from "./page.ts";
 import { setSchema } from "./set.ts";
 import { studioSchema } from "./studio.ts";
 import { tileSchema } from "./tile.ts";
 
 export interface RecordKind {
-  readonly name: "tile" | "set" | "firing" | "glaze" | "clay" | "material" | "studio";
+  readonly name: "tile" | "set" | "firing" | "glaze" | "clay" | "material" | "page" | "studio";
   /** Where its file lies, in the archive. */
   readonly file: string;
   /** What one is, in a sentence. */
@@ -53,6 +54,13 @@ export const recordKinds: readonly RecordKind[] = [
     file: "recipes/materials/<id>.md",
     sentence: "A raw material with its own formula or analysis.",
     schema: materialSchema,
+  },
+  {
+    name: "page",
+    file: "pages/<name>.md",
+    sentence:
+      "A page in the studio's own words, such as how you teach or when you are open: below its title, in Markdown.",
+    schema: pageSchema,
   },
   {
     name: "studio",

@@ -16,6 +16,14 @@ const maker = f.fields({
   ),
 });
 
+const mark = f.fields({
+  file: f.required(
+    "The file beside studio.yaml: an SVG without scripts, letters and pictures in it, or a PNG.",
+    f.markFile(),
+  ),
+  alt: f.required("What the mark shows, for those who cannot see it.", f.text()),
+});
+
 export const studioSchema = f.fields({
   format: f.required(
     `The version of the archive's format: ${formatVersion}.`,
@@ -36,6 +44,19 @@ export const studioSchema = f.fields({
   photo: f.optional(
     "How the studio's copy stand takes pictures: for every tile that does not say otherwise.",
     copyStand,
+  ),
+  welcome: f.optional(
+    "A welcome in Markdown, shown on the home page: a few lines, after “welcome: |”.",
+    f.text(),
+  ),
+  website: f.optional(
+    "The studio's own website, beginning with https://: the foot of every page leads there.",
+    f.secureAddress(),
+  ),
+  mark: f.optional("The studio's mark, shown before its name on every page.", mark),
+  accent: f.optional(
+    'One colour for the line under the head of every page and under what is chosen there, such as "#a0522d".',
+    f.webColour(),
   ),
   makers: f.optional(
     "The makers by their codes, such as m07: {name: Rowan K., shown: initials}.",

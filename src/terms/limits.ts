@@ -79,6 +79,9 @@ export const mostLogCells = 3_000_000;
 /** Bytes of a picture's file. Forges refuse files of 100 MB; large cameras write raw TIFFs of half of it. */
 export const largestPicture = 150_000_000;
 
+/** Bytes of the studio's mark, which every page loads. A drawing of some paths has 5 KB, a PNG of 200 points 20. */
+export const largestMark = 100_000;
+
 /** Pixels of a picture: a little more than the largest phones take. */
 export const mostPixels = 120_000_000;
 

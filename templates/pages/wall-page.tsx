@@ -4,6 +4,7 @@ import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import { Finder, type FinderProps } from "../parts/finder.tsx";
 import type { Frame } from "../parts/frame.ts";
+import { renderOwnWords } from "../parts/own-words.ts";
 import type { Turn } from "../parts/turn.ts";
 import { TurnPages } from "../parts/turn-pages.tsx";
 import { Wall, type WallCut } from "../parts/wall.tsx";
@@ -21,6 +22,8 @@ export interface WayIn {
 
 export interface WallPageProps {
   readonly frame: Frame;
+  /** The studio's own words, as Markdown; null on the further pages of the wall. */
+  readonly welcome: string | null;
   /** Of the whole archive. */
   readonly total: number;
   /** The tiles of this page of the wall. */
@@ -65,6 +68,12 @@ export function WallPage(props: WallPageProps): VNode {
               ? sentence
               : pageTitle("Tiles", turn.here, turn.pages)}
         </h1>
+        {props.welcome !== null && (
+          <div
+            class="welcome"
+            dangerouslySetInnerHTML={{ __html: renderOwnWords(props.welcome, frame) }}
+          />
+        )}
         {frame.waiting && turn.here === 0 && (
           <p class="waiting-home" role="note">
             {waitingSentence(frame.waiting.records)}{" "}

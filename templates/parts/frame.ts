@@ -1,9 +1,23 @@
 /** What every page is given of the site that it stands in. */
 
+import type { StudioMark } from "../../src/catalogue/own.ts";
+
+/** A page in the studio's own words, to lead to. */
+export interface OwnLink {
+  readonly title: string;
+  readonly url: string;
+}
+
 export interface Frame {
   /** The way back to the root: empty, `../`, or its whole path on a page that is shown at any depth. */
   readonly root: string;
   readonly studio: string;
+  /** Shown before its name; null where it has none. */
+  readonly mark: StudioMark | null;
+  /** The studio's own website. */
+  readonly website: string | null;
+  /** The studio's own pages. */
+  readonly pages: readonly OwnLink[];
   readonly licence: string | null;
   /** The page's whole address for search engines; null where the studio gives no address. */
   readonly canonical: string | null;

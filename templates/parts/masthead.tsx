@@ -8,7 +8,7 @@ import { type Section, sections } from "./sections.ts";
  * opens without any script (`popover`); one too old for that shows them as a row that scrolls.
  */
 export function Masthead({
-  frame: { root, studio },
+  frame: { root, studio, mark },
   section,
 }: {
   readonly frame: Frame;
@@ -17,7 +17,10 @@ export function Masthead({
   return (
     <header class="masthead">
       <a class="studio" href={`${root}index.html`}>
-        {studio}
+        {mark && (
+          <img src={root + mark.url} alt={mark.alt} width={mark.width} height={mark.height} />
+        )}
+        <span>{studio}</span>
       </a>
       <button type="button" class="unfold" popovertarget="sections">
         Menu

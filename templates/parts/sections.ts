@@ -14,3 +14,16 @@ export const sections = [
 
 /** The section that a page belongs to. */
 export type Section = (typeof sections)[number]["key"];
+
+/** The other pages of a catalogue, in the order of the foot of every page. */
+export const waysAtFoot = [
+  { address: "materials/index.html", name: "Materials" },
+  { address: "blends/index.html", name: "Blends" },
+  { address: "maps/index.html", name: "Maps" },
+  { address: "makers/index.html", name: "Makers" },
+  { address: "reference.html", name: "How to write a record" },
+  { address: "about.html", name: "About" },
+] as const;
+
+/** What leads somewhere from every page: a page of the studio's own may have none of these names. */
+export const namesOfWays: readonly string[] = [...sections, ...waysAtFoot].map(({ name }) => name);

@@ -1,9 +1,10 @@
 /** The foot of every page: what the catalogue is not, and where else to go. */
 import type { VNode } from "preact";
 import type { Frame } from "./frame.ts";
+import { waysAtFoot } from "./sections.ts";
 
 export function SiteFoot({ frame }: { readonly frame: Frame }): VNode {
-  const { root, studio, licence, feed, waiting } = frame;
+  const { root, studio, website, pages, licence, feed, waiting } = frame;
   return (
     <footer class="site-foot">
       <p>
@@ -18,24 +19,21 @@ export function SiteFoot({ frame }: { readonly frame: Frame }): VNode {
         </p>
       )}
       <ul class="ways">
-        <li>
-          <a href={`${root}materials/index.html`}>Materials</a>
-        </li>
-        <li>
-          <a href={`${root}blends/index.html`}>Blends</a>
-        </li>
-        <li>
-          <a href={`${root}maps/index.html`}>Maps</a>
-        </li>
-        <li>
-          <a href={`${root}makers/index.html`}>Makers</a>
-        </li>
-        <li>
-          <a href={`${root}reference.html`}>How to write a record</a>
-        </li>
-        <li>
-          <a href={`${root}about.html`}>About</a>
-        </li>
+        {pages.map(({ title, url }) => (
+          <li>
+            <a href={root + url}>{title}</a>
+          </li>
+        ))}
+        {website !== null && (
+          <li>
+            <a href={website}>The website of {studio}</a>
+          </li>
+        )}
+        {waysAtFoot.map(({ address, name }) => (
+          <li>
+            <a href={root + address}>{name}</a>
+          </li>
+        ))}
         {feed !== null && (
           <li>
             <a href={root + feed} type="application/atom+xml">

@@ -66,6 +66,7 @@ export function makeLargeArchive(tiles: number): UnlinkedArchive {
     materials: recordsOf(
       listOf(sizes.materials, (i) => filed("recipes/materials", `stock-${i}`, materialOf(i))),
     ),
+    pages: recordsOf([]),
     removed: new Map(),
     problems: [],
   } as unknown as AllRecords;

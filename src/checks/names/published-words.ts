@@ -22,6 +22,8 @@ export function publishedWords(archive: Archive): readonly PublishedWords[] {
       [["studio"], studio.studio],
       [["licence"], studio.licence],
       [["handing-in"], studio.handingIn],
+      [["welcome"], studio.welcome],
+      [["mark", "alt"], studio.mark?.alt],
     ]),
     ...wordsOf(archive.sets, ({ name, defaults }) => [
       [["name"], name],
@@ -48,6 +50,7 @@ export function publishedWords(archive: Archive): readonly PublishedWords[] {
       [["name"], name],
       ...cautions.map((caution, i) => [["cautions", i], caution] as const),
     ]),
+    ...wordsOf(archive.pages, ({ title }) => [[["title"], title]]),
   ];
 }
 

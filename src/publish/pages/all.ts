@@ -10,6 +10,7 @@ import { standingPages, wallPages } from "./home.ts";
 import { kilnPages } from "./kilns.ts";
 import { materialPages } from "./materials.ts";
 import { blendPages, mapPages } from "./mixing.ts";
+import { ownPages } from "./own.ts";
 import { pairPages } from "./pairs.ts";
 import { runsPages } from "./runs.ts";
 import { makeSite, type Site, type SitePlace } from "./site.ts";
@@ -36,6 +37,7 @@ const kinds: readonly ((site: Site) => readonly Page[])[] = [
   kilnPages,
   setPages,
   makerPages,
+  ownPages,
   standingPages,
 ];
 

@@ -37,6 +37,7 @@ export function wallPages(site: Site): readonly Page[] {
       component: WallPage,
       props: () => ({
         frame: site.frame(path),
+        welcome: turn.here === 0 ? site.catalogue.own.welcome : null,
         total: codes.length,
         tiles: site.entries(groups.flatMap(({ items }) => items)),
         ways: turn.here === 0 ? ways : null,

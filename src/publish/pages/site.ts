@@ -115,15 +115,19 @@ function replicateFinder({ replicates, tileById }: Catalogue): Site["replicates"
   return ({ id }) => (groups.get(id) ?? []).flatMap((code) => tileById.get(idKey(code)) ?? []);
 }
 
-function frameFinder({ studio }: Catalogue, { under, waiting }: SitePlace): Site["frame"] {
+function frameFinder({ studio, own }: Catalogue, { under, waiting }: SitePlace): Site["frame"] {
   const missing = countBy(waiting.flatMap(({ pages }) => pages));
   const records = waiting.length;
+  const links = Object.freeze(own.pages.map(({ title, url }) => Object.freeze({ title, url })));
   return (path, first = path) => ({
     root:
       path === notFoundPath
         ? rootPath(studio.address, under)
         : "../".repeat(path.split("/").length - 1),
     studio: studio.name,
+    mark: own.mark,
+    website: own.website,
+    pages: links,
     licence: studio.licence,
     canonical: studio.address && new URL(path, withSlash(studio.address)).href,
     feed: studio.address === null || studio.unlisted ? null : feedPath,

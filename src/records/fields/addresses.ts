@@ -103,6 +103,54 @@ export const webAddress = () =>
     { type: "string", format: "uri" },
   );
 
+/** A web address that nobody on the way can read or change. */
+export const secureAddress = () =>
+  scalar<string>(
+    (found) =>
+      isWebAddress(found) && found.startsWith("https://")
+        ? { value: found }
+        : {
+            code: "bad-address",
+            message: `“${found}” is not a whole web address that begins with https://`,
+            hint: "Write it whole, as https://pottery.example.org/.",
+          },
+    { type: "string", format: "uri" },
+  );
+
+/** The name of a picture at the top of the archive that may be a mark: SVG or PNG. */
+export const markFile = () =>
+  scalar<string>(
+    (found) => {
+      if (/[\\/]|^\.|:/u.test(found))
+        return {
+          code: "path-outside",
+          message: `“${found}” leads away from studio.yaml`,
+          hint: "Put the mark beside studio.yaml, and write its bare name.",
+        };
+      if (/\.(?:svg|png)$/iu.test(found)) return { value: found };
+      return {
+        code: "mark-of-another-kind",
+        message: `“${found}” is neither an SVG nor a PNG by its name`,
+        hint: "Save the mark as SVG or PNG, and write the file's whole name, such as mark.svg.",
+      };
+    },
+    { type: "string" },
+  );
+
+/** A colour as the web writes it; the value has six small letters and digits. */
+export const webColour = () =>
+  scalar<string>(
+    (found) => {
+      if (/^#[0-9a-f]{6}$/iu.test(found)) return { value: found.toLowerCase() };
+      return {
+        code: "not-a-colour",
+        message: `“${found}” is not a colour as it is read here`,
+        hint: 'Write # and six letters or digits, in quotes: “accent: "#a0522d"”.',
+      };
+    },
+    { type: "string", pattern: "^#[0-9a-fA-F]{6}$" },
+  );
+
 function isWebAddress(found: string): boolean {
   if (!URL.canParse(found)) return false;
   const url = new URL(found);

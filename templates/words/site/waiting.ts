@@ -1,7 +1,15 @@
 /** Records that a site was published without, until they are mended, and what is said of them. */
 import { count } from "../english/numbers.ts";
 
-export type KindOfWaiting = "set" | "tile" | "firing" | "glaze" | "clay" | "material" | "file";
+export type KindOfWaiting =
+  | "set"
+  | "tile"
+  | "firing"
+  | "glaze"
+  | "clay"
+  | "material"
+  | "page"
+  | "file";
 
 export interface WaitingRecord {
   readonly kind: KindOfWaiting;
@@ -34,6 +42,7 @@ const kinds: Readonly<Record<KindOfWaiting, string>> = {
   glaze: "Glaze",
   clay: "Clay",
   material: "Material",
+  page: "Page",
   file: "File",
 };
 

@@ -1,0 +1,107 @@
+/**
+ * The studio's own words, its welcome and its pages, as HTML. They are data as contributors' notes are:
+ * raw HTML is shown as text, and pictures are not loaded. Links lead to the web, to mail, and from one
+ * page of the studio to another by its file's name.
+ */
+import MarkdownIt, { type Token } from "markdown-it";
+import { pageUrl } from "../../src/catalogue/addresses.ts";
+import { idKey } from "../../src/terms/ids.ts";
+import type { Frame } from "./frame.ts";
+import { isLinkOfTheWeb } from "./markdown.ts";
+
+const ownPage = /^(?:\.\/)?([^/\\#?:]+)\.md$/iu;
+
+/** The page that a link names; undefined where it is no link to one. */
+function pageNamed(address: string): string | undefined {
+  return ownPage.exec(decoded(address))?.[1];
+}
+
+function decoded(address: string): string {
+  try {
+    return decodeURIComponent(address);
+  } catch {
+    return address;
+  }
+}
+
+/** Where words are shown, and for each link that is open whether it leads anywhere. */
+interface Place extends Pick<Frame, "root" | "pages"> {
+  readonly open: boolean[];
+}
+
+const words = new MarkdownIt("default", { html: false, linkify: false, typographer: false });
+words.disable("image");
+words.validateLink = (address) => isLinkOfTheWeb(address) || pageNamed(address) !== undefined;
+words.renderer.rules.link_open = (tokens, index, options, env, renderer) => {
+  const link = tokens[index];
+  const place = env as Place | undefined;
+  const page = pageNamed(String(link?.attrGet("href") ?? ""));
+  const url = page === undefined ? undefined : pageUrl(page);
+  const leads = url === undefined || place?.pages.some((known) => known.url === url) === true;
+  place?.open.push(leads);
+  if (!leads) return "";
+  if (url === undefined) link?.attrSet("rel", "noopener");
+  else link?.attrSet("href", `${place?.root}${url}`);
+  return renderer.renderToken(tokens, index, options);
+};
+words.renderer.rules.link_close = (tokens, index, options, env, renderer) =>
+  (env as Place | undefined)?.open.pop() === false
+    ? ""
+    : renderer.renderToken(tokens, index, options);
+
+/** A page has its own heading: those of its words are below it. */
+words.core.ruler.push("lower-headings", ({ tokens }) => {
+  for (const token of tokens)
+    if (token.type === "heading_open" || token.type === "heading_close")
+      token.tag = `h${Math.min(6, Number(token.tag.slice(1)) + 1)}`;
+});
+
+/**
+ * Renders words of the studio: HTML that is safe to put on a page as it is. A link to a page that waits
+ * to be mended is its words alone.
+ *
+ * @param pages those of the site
+ */
+export function renderOwnWords(
+  markdown: string,
+  { root, pages }: Pick<Frame, "root" | "pages">,
+): string {
+  const place: Place = { root, pages, open: [] };
+  return words.render(markdown, { ...place });
+}
+
+/** What in the studio's words would not work on a page. */
+export interface UnusableInWords {
+  readonly what: "link" | "picture";
+  /** The address, as it is written. */
+  readonly address: string;
+}
+
+/** Reads links and pictures that the pages leave out, to tell of each. */
+const all = new MarkdownIt("default", { html: false });
+all.validateLink = () => true;
+all.normalizeLink = (address) => address;
+
+/**
+ * Finds every picture, and every link that leads neither to the web nor to mail nor to a page there is.
+ *
+ * @param hasPage whether there is a page of an id, told its key
+ */
+export function findUnusable(
+  markdown: string,
+  hasPage: (key: string) => boolean,
+): readonly UnusableInWords[] {
+  return flatten(all.parse(markdown, {})).flatMap((token): readonly UnusableInWords[] => {
+    if (token.type === "image")
+      return [{ what: "picture", address: String(token.attrGet("src") ?? "") }];
+    if (token.type !== "link_open") return [];
+    const address = String(token.attrGet("href") ?? "");
+    const page = pageNamed(address);
+    const leads = page === undefined ? isLinkOfTheWeb(address) : hasPage(idKey(page));
+    return leads ? [] : [{ what: "link", address }];
+  });
+}
+
+function flatten(tokens: readonly Token[]): readonly Token[] {
+  return tokens.flatMap((token) => [token, ...flatten(token.children ?? [])]);
+}
