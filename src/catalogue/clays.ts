@@ -1,6 +1,7 @@
 /** Clays, with the tiles that are made of them. */
 
 import type { Archive } from "../records/archive.ts";
+import { type ShadeSaid, shadeOf } from "../records/clay-shade.ts";
 import type { ConeRange } from "../terms/cones.ts";
 import { compareIds } from "../terms/ids.ts";
 import { indexBy } from "../terms/index-by.ts";
@@ -11,6 +12,8 @@ import type { CatalogueTile } from "./tiles.ts";
 export interface CatalogueClay extends Link {
   readonly cones: ConeRange | null;
   readonly colour: string | null;
+  /** Dark, buff or white when fired; null where its record does not say. */
+  readonly shade: ShadeSaid | null;
   readonly expansion: {
     readonly mean: number;
     readonly between: readonly [number, number] | null;
@@ -33,6 +36,7 @@ export function listClays(
       url: clayUrl(id),
       cones: record.cones ?? null,
       colour: record.colour ?? null,
+      shade: shadeOf(record),
       expansion: record.expansion
         ? { mean: record.expansion.mean, between: record.expansion.between ?? null }
         : null,

@@ -1,4 +1,5 @@
 /** What each facet says of a tile, and in which order its values stand. */
+import { nameWithShade } from "../../templates/words/clay/clay.ts";
 import { spoken } from "../../templates/words/english/numbers.ts";
 import { stageName } from "../../templates/words/tile/outcome.ts";
 import { wayWords } from "../../templates/words/tile/steps.ts";
@@ -11,6 +12,7 @@ import {
   effects,
   faults,
   heatSources,
+  shades,
   shapes,
   stages,
   surfaces,
@@ -71,7 +73,12 @@ export function facetsThatDiffer(catalogue: Catalogue): readonly FacetName[] {
   });
 }
 
-export function facetsOfTiles({ cones }: Catalogue): Readonly<Record<FacetName, FacetValue>> {
+export function facetsOfTiles({
+  cones,
+  clays,
+}: Catalogue): Readonly<Record<FacetName, FacetValue>> {
+  const clayOf = new Map(clays.map((clay) => [clay.id, clay]));
+  const ofClay = ({ clay }: CatalogueTile) => clay && (clayOf.get(clay.id) ?? null);
   return {
     cone: {
       of: ({ cone }) => (cone ? [coneValue(cone)] : []),
@@ -83,7 +90,15 @@ export function facetsOfTiles({ cones }: Catalogue): Readonly<Record<FacetName, 
     top: links((tile) => [tile.top]),
     over: links((tile) => tile.pairs.map(({ under }) => under)),
     glaze: links((tile) => Object.values(tile.glazes)),
-    clay: links((tile) => [tile.clay]),
+    shade: choices(
+      shades,
+      (tile) => [ofClay(tile)?.shade?.shade ?? null],
+      (shade) => `${shade} clay`,
+    ),
+    clay: links((tile) => {
+      const clay = ofClay(tile);
+      return [clay && { ...clay, name: nameWithShade(clay) }];
+    }),
     set: links((tile) => [tile.set]),
     colour: {
       of: (tile) => tile.largeColours.flatMap(namesOf),

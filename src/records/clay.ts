@@ -1,5 +1,6 @@
 /** A clay body. */
 import type * as z from "zod";
+import { shades } from "../terms/choices.ts";
 import * as f from "./fields.ts";
 
 const between = () => f.numberPair("temperature in °C");
@@ -23,6 +24,10 @@ export const claySchema = f
     name: f.required("The name people call it by.", f.text()),
     cones: f.optional("The cone or range of cones that it is for.", f.coneRange()),
     colour: f.optional("Its colour when fired, in a word or two.", f.text()),
+    shade: f.optional(
+      "What it looks like fired, where its colour does not say: white for porcelain and pale clays, dark for brown, red and black ones.",
+      f.choice(shades),
+    ),
     expansion: f.optional(
       "Mean linear expansion, in millionths per kelvin, where known.",
       f.scalarOrMap<Expansion>(expansionAlone, expansionWithRange),

@@ -37,6 +37,10 @@ export const textures = [
   "stamped",
 ] as const;
 
+/** What a clay looks like fired, from light to dark. */
+export const shades = ["white", "buff", "dark"] as const;
+export type Shade = (typeof shades)[number];
+
 export const shapes = ["channel", "flat", "l-shape", "pot", "ring", "upright"] as const;
 export type Shape = (typeof shapes)[number];
 

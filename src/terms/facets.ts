@@ -5,6 +5,7 @@ export const facetNames = [
   "colour",
   "top",
   "over",
+  "shade",
   "clay",
   "effect",
   "fault",

@@ -3,8 +3,10 @@ import type { VNode } from "preact";
 import { type Cone, coneSlug } from "../../src/terms/cones.ts";
 import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";
+import { Gaps } from "../parts/gaps.tsx";
 import type { Turn } from "../parts/turn.ts";
 import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
+import type { GapWords } from "../words/clay/clay.ts";
 import { count } from "../words/english/numbers.ts";
 import { type MorePageProps, TileGroups } from "./more-page.tsx";
 
@@ -30,6 +32,8 @@ export interface ConePageProps {
   readonly sentence: string;
   /** The surface that the page is narrowed to; null for all of them. */
   readonly surface: string | null;
+  /** Looks of clay that no tile of it has. */
+  readonly gaps: readonly GapWords[];
   /** The map of its mixed glazes; null where none was fired alone. */
   readonly map: string | null;
 }
@@ -52,6 +56,7 @@ export function ConePage(props: ConePageProps): VNode {
         </h1>
         <p class="lede">{sentence}</p>
         <SurfaceLinks root={frame.root} cone={cone} surface={surface} />
+        <Gaps root={frame.root} gaps={props.gaps} />
         {surface === null && (
           <p class="quiet">
             One glaze over another at this cone, and what nobody has tried:{" "}

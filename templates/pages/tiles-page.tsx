@@ -3,10 +3,12 @@ import type { VNode } from "preact";
 import { type Definition, Definitions } from "../parts/definitions.tsx";
 import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";
+import { Gaps } from "../parts/gaps.tsx";
 import { Quotation } from "../parts/notes.tsx";
 import type { Section } from "../parts/sections.ts";
 import type { Turn } from "../parts/turn.ts";
 import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
+import type { GapWords } from "../words/clay/clay.ts";
 import { type MorePageProps, TileGroups } from "./more-page.tsx";
 
 export interface TilesPageProps {
@@ -16,6 +18,8 @@ export interface TilesPageProps {
   readonly section?: Section | undefined;
   readonly facts?: readonly Definition[];
   readonly notes?: string;
+  /** Cones at which there is none yet. */
+  readonly gaps?: readonly GapWords[];
   /** The first tiles of them, and how the list goes on. */
   readonly groups: MorePageProps["groups"];
   readonly turn: Turn;
@@ -25,7 +29,18 @@ export interface TilesPageProps {
 }
 
 export function TilesPage(props: TilesPageProps): VNode {
-  const { frame, title, sentence, section, facts = [], notes = "", groups, turn, empty } = props;
+  const {
+    frame,
+    title,
+    sentence,
+    section,
+    facts = [],
+    notes = "",
+    gaps = [],
+    groups,
+    turn,
+    empty,
+  } = props;
   return (
     <Document
       styles="tiles"
@@ -40,6 +55,7 @@ export function TilesPage(props: TilesPageProps): VNode {
         <p class="lede">{sentence}</p>
       </header>
       <Definitions of={facts} />
+      <Gaps root={frame.root} gaps={gaps} />
       <Quotation notes={notes} />
       {turn.total === 0 && <p class="empty">{empty}</p>}
       <PartLine root={frame.root} turn={turn} many="tiles" wall={props.wall} />

@@ -146,7 +146,8 @@ export class Finder {
       return;
     }
     const loosen = (name: FacetName | Besides) => this.go(looser(this.view, name));
-    this.places.found.append(loosenings(this.view, this.facets, found, loosen));
+    const goToCone = (place: number) => this.go(choosing(this.view, "cone", place));
+    this.places.found.append(loosenings(this.view, this.facets, found, { loosen, goToCone }));
   }
 
   private tell(found: Found, put: Put): HTMLElement {

@@ -1,5 +1,6 @@
 /** What was found, in a sentence that is read aloud, and how to find more where it is nothing. */
 import type { Facets } from "../../publish/facets-file.ts";
+import { type Cone, conesHotter } from "../../terms/cones.ts";
 import type { FacetName } from "../../terms/facets.ts";
 import { element } from "../parts/element.ts";
 import type { View } from "./address.ts";
@@ -70,12 +71,19 @@ export function otherPages(pages: readonly OtherPage[]): readonly HTMLElement[] 
   return [element("ul", { class: "other-pages", "aria-label": "Other pages" }, ...links)];
 }
 
-/** What to loosen: a button for each choice, with what would be left without it. */
+/** What to do where nothing is found: drop a choice, or go to another cone. */
+export interface WaysOut {
+  readonly loosen: (name: FacetName | Besides) => void;
+  /** Takes the place of a cone among all. */
+  readonly goToCone: (place: number) => void;
+}
+
+/** The nearest cone that has a tile, then a button for each choice, with what would be left without it. */
 export function loosenings(
   view: View,
   facets: Facets,
   found: Found,
-  loosen: (name: FacetName | Besides) => void,
+  { loosen, goToCone }: WaysOut,
 ): HTMLElement {
   const names: (FacetName | Besides)[] = [...view.choice.keys()];
   if (view.words !== "") names.push("words");
@@ -93,9 +101,15 @@ export function loosenings(
       button.addEventListener("click", () => loosen(name));
       return element("li", {}, button);
     });
+  const nearest = nearestCone(view, facets, found);
+  if (nearest) {
+    const button = element("button", { type: "button" }, nearest.told);
+    button.addEventListener("click", () => goToCone(nearest.place));
+    buttons.unshift(element("li", {}, button));
+  }
   const advice =
     buttons.length > 0
-      ? "No tile matches all of this. Drop one thing:"
+      ? `${tellNone(view, facets)} ${nearest ? "Go to the nearest cone, or drop one thing:" : "Drop one thing:"}`
       : "No tile matches, even with one thing dropped. Show all, and start again.";
   return element(
     "div",
@@ -103,6 +117,28 @@ export function loosenings(
     element("p", {}, advice),
     element("ul", {}, ...buttons),
   );
+}
+
+/** `No tile on dark clay at cone 6 yet.` where that is all that was asked for. */
+function tellNone({ choice, words, near }: View, { columns }: Facets): string {
+  const [cone, shade] = [choice.get("cone"), choice.get("shade")];
+  if (choice.size !== 2 || cone === undefined || shade === undefined || words !== "" || near)
+    return "No tile matches all of this.";
+  return `No tile on ${columns.shade.labels[shade]} at cone ${columns.cone.labels[cone]} yet.`;
+}
+
+/** The cone with all else that was asked for, the fewest cones away from the one that was. */
+function nearestCone({ choice }: View, { columns }: Facets, { counts }: Found) {
+  const asked = columns.cone.labels[choice.get("cone") ?? -1];
+  if (asked === undefined) return undefined;
+  const [nearest] = [...(counts.get("cone") ?? [])]
+    .map((tiles, place) => ({ tiles, place, cone: columns.cone.labels[place] ?? "" }))
+    .filter(({ tiles }) => tiles > 0)
+    .map((each) => ({ ...each, apart: Math.abs(conesHotter(each.cone as Cone, asked as Cone)) }))
+    .sort((a, b) => a.apart - b.apart || b.tiles - a.tiles);
+  if (!nearest) return undefined;
+  const { cone, tiles, place } = nearest;
+  return { place, told: `at cone ${cone}: ${tiles} ${tiles === 1 ? "tile" : "tiles"}` };
 }
 
 function wordFor(name: FacetName | Besides, view: View, { columns }: Facets): string {

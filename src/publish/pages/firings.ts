@@ -7,11 +7,13 @@ import {
 } from "../../../templates/pages/cone-page.tsx";
 import { FiringPage } from "../../../templates/pages/firing-page.tsx";
 import { FiringsPage, firingsSentence } from "../../../templates/pages/firings-page.tsx";
+import { shadeGapWords } from "../../../templates/words/clay/clay.ts";
 import { count } from "../../../templates/words/english/numbers.ts";
 import { shelfTitle } from "../../../templates/words/firing/kiln.ts";
 import { firedAgainSentence, loadSentence } from "../../../templates/words/firing/load.ts";
 import { storyHeading } from "../../../templates/words/firing/story.ts";
 import { turnedUrl } from "../../catalogue/addresses.ts";
+import { shadesMissingAt } from "../../catalogue/clay-gaps.ts";
 import type { CatalogueCone } from "../../catalogue/cones.ts";
 import type { CatalogueGlaze } from "../../catalogue/glazes.ts";
 import type { CatalogueFiring } from "../../catalogue/kilns/firings.ts";
@@ -164,11 +166,16 @@ function conePage(
         ...shown,
         sentence: list.sentence,
         surface,
+        gaps: surface === null ? gapsAt(site, cone) : [],
         map,
       }),
       search: null,
     }),
   );
+}
+
+function gapsAt({ catalogue }: Site, cone: CatalogueCone) {
+  return shadesMissingAt(cone, catalogue).map((gap) => shadeGapWords(gap, cone.cone));
 }
 
 function waysOf({ cone, url, tiles, surfaces }: CatalogueCone): ConeWays {

@@ -2,12 +2,18 @@
 import { SetPage, setSentence } from "../../../templates/pages/set-page.tsx";
 import { SurfacePage } from "../../../templates/pages/surface-page.tsx";
 import { TilesPage, type TilesPageProps } from "../../../templates/pages/tiles-page.tsx";
-import { clayFacts, claySentence } from "../../../templates/words/clay/clay.ts";
+import {
+  clayFacts,
+  claySentence,
+  coneGapWords,
+  shadeTitle,
+} from "../../../templates/words/clay/clay.ts";
 import { capital, count } from "../../../templates/words/english/numbers.ts";
+import { conesMissingFor } from "../../catalogue/clay-gaps.ts";
 import type { CatalogueClay } from "../../catalogue/clays.ts";
 import type { Link } from "../../catalogue/link.ts";
 import type { CatalogueSet } from "../../catalogue/sets.ts";
-import { surfaces } from "../../terms/choices.ts";
+import { shades, surfaces } from "../../terms/choices.ts";
 import { idSlug } from "../../terms/ids.ts";
 import { definePage, type Page, type SearchEntry } from "../page.ts";
 import { askedTables } from "./asked.ts";
@@ -17,10 +23,9 @@ import { pagesOfTiles, type TileList, wallWith } from "./tile-lists.ts";
 
 export function clayPages(site: Site): readonly Page[] {
   const { clays } = site.catalogue;
-  const lines = clays.map((clay) => ({
-    name: clay.name,
-    url: clay.url,
-    told: `${claySentence(clay)} ${count(clay.tiles.length, "tile")}.`,
+  const groups = [...shades.toReversed(), null].map((shade) => ({
+    title: shadeTitle(shade),
+    items: clays.filter((clay) => (clay.shade?.shade ?? null) === shade).map(lineOf),
   }));
   const list = pagesOfLines(site, {
     url: "clays/index.html",
@@ -28,10 +33,15 @@ export function clayPages(site: Site): readonly Page[] {
     title: "Clays",
     sentence: "The clays under the glazes.",
     section: "clays",
-    groups: [{ title: "", items: lines }],
+    groups: groups.filter(({ items }) => items.length > 0),
     empty: "No clays yet. Add a record in recipes/clays/ and it shows here.",
   });
   return [...list, ...clays.flatMap((clay) => clayPage(site, clay))];
+}
+
+function lineOf(clay: CatalogueClay) {
+  const { name, url, tiles } = clay;
+  return { name, url, told: `${claySentence(clay)} ${count(tiles.length, "tile")}.` };
 }
 
 function clayPage(site: Site, clay: CatalogueClay): readonly Page[] {
@@ -46,6 +56,7 @@ function clayPage(site: Site, clay: CatalogueClay): readonly Page[] {
   };
   return tilesPages(site, list, {
     facts: clayFacts(clay),
+    gaps: conesMissingFor(clay, site.catalogue).map(coneGapWords),
     notes,
     empty: "No tile of it is here yet.",
     search: (props) => ({
@@ -57,7 +68,7 @@ function clayPage(site: Site, clay: CatalogueClay): readonly Page[] {
   });
 }
 
-interface OnTheFirst extends Pick<TilesPageProps, "facts" | "notes" | "empty"> {
+interface OnTheFirst extends Pick<TilesPageProps, "facts" | "notes" | "gaps" | "empty"> {
   readonly search: ((props: TilesPageProps) => SearchEntry) | null;
 }
 

@@ -29,7 +29,8 @@ export const finderPhrases: Readonly<Record<FacetName, Phrase>> = {
     any: "any glaze on top",
   },
   over: { lead: "over", spoken: "over glaze underneath", any: "anything" },
-  clay: { lead: "on", spoken: "on clay", any: "any clay" },
+  shade: { lead: "on", spoken: "on clay of what look", any: "any clay" },
+  clay: { lead: "on the clay", spoken: "on the clay called", any: "of any name" },
   effect: { lead: "that shows", spoken: "that shows effect", any: "any effect" },
   fault: { lead: "that has", spoken: "that has fault", any: "any fault or none" },
   glaze: { lead: "with, anywhere,", spoken: "with, anywhere, glaze", any: "any glaze" },
@@ -49,7 +50,14 @@ export const finderPhrases: Readonly<Record<FacetName, Phrase>> = {
 };
 
 /** The choices that the sentence begins with; the others follow where a reader asks for them. */
-export const shortSentence: readonly FacetName[] = ["cone", "surface", "colour", "top", "over"];
+export const shortSentence: readonly FacetName[] = [
+  "cone",
+  "surface",
+  "colour",
+  "top",
+  "over",
+  "shade",
+];
 
 /** After "in order of": the word that is typed comes first. */
 export const sortWords: Readonly<Record<Sort, string>> = {
