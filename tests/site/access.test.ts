@@ -77,3 +77,56 @@ siteTest("a tile's page prints on one sheet, with the code on it", async ({ open
   const sheets = await page.pdf({ format: "A4", printBackground: true });
   expect(sheets.toString("latin1").match(/\/Type\s*\/Page\b/gu)).toHaveLength(1);
 });
+
+/** Runs in a page: marks everything that shows a letter beyond ASCII, with all that opens open, and says what it shows. */
+function markSigns(): string[] {
+  for (const folded of document.querySelectorAll("details")) folded.open = true;
+  const texts: string[] = [];
+  for (const element of document.querySelectorAll("body *")) {
+    const own = [...element.childNodes].filter(({ nodeType }) => nodeType === Node.TEXT_NODE);
+    const text = own.map(({ textContent }) => textContent).join("");
+    if (!/[^\n -~]/u.test(text) || !element.checkVisibility()) continue;
+    element.setAttribute("data-signs", "");
+    texts.push(text);
+  }
+  return texts;
+}
+
+/** What of a page is drawn with fonts that are the visitor's own. */
+async function drawnWithOthers(page: Page): Promise<readonly string[]> {
+  const texts = await page.evaluate(markSigns);
+  await page.evaluate(() => document.fonts.ready);
+  const session = await page.context().newCDPSession(page);
+  await session.send("DOM.enable");
+  await session.send("CSS.enable");
+  const { root } = await session.send("DOM.getDocument", { depth: 0 });
+  const { nodeIds } = await session.send("DOM.querySelectorAll", {
+    nodeId: root.nodeId,
+    selector: "[data-signs]",
+  });
+  const others: string[] = [];
+  for (const [i, nodeId] of nodeIds.entries()) {
+    const { fonts } = await session.send("CSS.getPlatformFontsForNode", { nodeId });
+    const foreign = fonts.filter(({ isCustomFont }) => !isCustomFont);
+    others.push(...foreign.map(({ familyName }) => `${texts[i]} (${familyName})`));
+  }
+  await session.detach();
+  return others;
+}
+
+siteTest(
+  "every sign on every kind of page is drawn with the site's own fonts",
+  { timeout: 240_000 },
+  async ({ open, serve }) => {
+    const root = await serve(site.folder);
+    const page = await open(`${root}about.html`);
+    await page.evaluate(() => {
+      document.querySelector("h1")?.append(" \u2603");
+    });
+    expect((await drawnWithOthers(page)).join()).toContain("\u2603");
+    for (const path of pages) {
+      await page.goto(root + path);
+      expect(await drawnWithOthers(page), path).toEqual([]);
+    }
+  },
+);
