@@ -118,7 +118,7 @@ siteTest(
   "every sign on every kind of page is drawn with the site's own fonts",
   { timeout: 240_000 },
   async ({ open, serve }) => {
-    const root = await serve(site.folder);
+    const root = await serve(site.folder, "/tests/");
     const page = await open(`${root}about.html`);
     await page.evaluate(() => {
       document.querySelector("h1")?.append(" \u2603");
