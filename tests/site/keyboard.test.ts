@@ -11,7 +11,9 @@ const site = smallSite();
 function numberControls(page: Page): Promise<number> {
   return page.evaluate(() => {
     const controls = [...document.querySelectorAll("a[href], button, input, select, summary")];
-    const shown = controls.filter((control) => control.checkVisibility());
+    const shown = controls.filter(
+      (control) => control.checkVisibility() && !control.matches(":disabled"),
+    );
     for (const [i, control] of shown.entries()) control.setAttribute("data-number", String(i));
     return shown.length;
   });
