@@ -60,3 +60,19 @@ siteTest(
     expect(found).toEqual([]);
   },
 );
+
+siteTest("what a page says is printed with it, but on a tile's card", async ({ open, serve }) => {
+  const root = await serve(site.folder);
+  const page = await open("about:blank");
+  await page.emulateMedia({ media: "print" });
+  for (const [path, words] of [
+    ["kilns/the-wardrobe.html", "The Wardrobe"],
+    ["clays/buff-stoneware~2.html", "page 2 of"],
+    ["glazes/eider.html", "Feels like an egg"],
+    ["tiles/sp-04.html", "Again: no"],
+  ] as const) {
+    await page.goto(root + path);
+    expect(await page.locator("main").getByText(words).first().isVisible(), path).toBe(true);
+  }
+  expect(await page.locator(".account .kiln").isVisible()).toBe(false);
+});
