@@ -102,7 +102,7 @@ function Row({ root, batch, part, at, showsParts, of }: RowProps): VNode {
 function Reading({ of: { reading, amount } }: { readonly of: ScaleReading }): VNode {
   return (
     <>
-      <span class="reading">{reading}</span> <span class="adds">+ {amount}</span>
+      <span class="scale-reading">{reading}</span> <span class="adds">+ {amount}</span>
     </>
   );
 }

@@ -31,7 +31,7 @@ const site = smallSite({
 });
 const liner = () => fileAddress(site.folder, "glazes/liner.html");
 
-const readings = (page: Page) => page.locator(".sheet-table td:first-child .reading");
+const readings = (page: Page) => page.locator(".sheet-table td:first-child .scale-reading");
 
 siteTest("a batch is weighed out by what the scale must read, to the gram", async ({ open }) => {
   const page = await open(liner());
@@ -60,7 +60,7 @@ siteTest(
     expect(await now.textContent()).toMatch(/^400 g/u);
     expect(
       await page
-        .locator(".now-told .reading")
+        .locator(".now-told .scale-reading")
         .evaluate((e) => parseFloat(getComputedStyle(e).fontSize)),
     ).toBeGreaterThan(40);
   },
@@ -120,6 +120,7 @@ siteTest("a sheet is printed by itself, on one page, its cautions with it", asyn
   expect(await page.locator(".at-the-scale").isVisible()).toBe(false);
   expect(await page.locator(".weighing .caution.loud").first().isVisible()).toBe(true);
   expect(await page.locator(".weighing .on-paper").isVisible()).toBe(true);
+  expect(await readings(page).first().isVisible()).toBe(true);
   expect(await sheetsOf(page)).toBe(1);
   await page.emulateMedia({ media: "screen" });
   expect(await page.locator("h1").isVisible()).toBe(true);
@@ -147,7 +148,7 @@ siteTest("without JavaScript a sheet has the readings of three batches", async (
     ...["100 g", "1 kg", "5 kg", "Material"],
   ]);
   const second = page.locator(".sheet-table tbody tr").nth(1);
-  expect(await second.locator(".reading:visible").allTextContents()).toEqual([
+  expect(await second.locator(".scale-reading:visible").allTextContents()).toEqual([
     ...["70", "700", "3,500"],
   ]);
   expect(await second.locator(".adds:visible").allTextContents()).toEqual([

@@ -72,7 +72,8 @@ siteTest("what a page says is printed with it, but on a tile's card", async ({ o
     ["tiles/sp-04.html", "Again: no"],
   ] as const) {
     await page.goto(root + path);
-    expect(await page.locator("main").getByText(words).first().isVisible(), path).toBe(true);
+    const printed = page.locator("main").getByText(words).filter({ visible: true });
+    expect(await printed.count(), path).toBeGreaterThan(0);
   }
   expect(await page.locator(".account .kiln").isVisible()).toBe(false);
 });

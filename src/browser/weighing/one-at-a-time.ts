@@ -69,14 +69,19 @@ function tellNow(
   const [material, reading] = [materials[at], readings[at]];
   if (!material || !reading)
     return [
-      element("p", { class: "reading" }, readings.at(-1)?.reading ?? ""),
+      element("p", { class: "scale-reading" }, readings.at(-1)?.reading ?? ""),
       element("p", { class: "now-name" }, "Everything is in"),
       element("p", { class: "adds" }, "Write the glaze and the date on the bucket."),
     ];
   const count = `${at + 1} of ${materials.length}`;
   const kind = material.isAddition ? ", addition" : "";
   return [
-    element("p", { class: "reading" }, reading.reading, element("span", { class: "unit" }, " g")),
+    element(
+      "p",
+      { class: "scale-reading" },
+      reading.reading,
+      element("span", { class: "unit" }, " g"),
+    ),
     element("p", { class: "now-name" }, material.name),
     element("p", { class: "adds" }, `+ ${reading.amount} g · ${count}${kind}`),
   ];

@@ -85,7 +85,7 @@ function addReadings(table: HTMLTableElement, rows: readonly HTMLTableRowElement
   const cells = rows.map((row) => {
     const cell = row.insertCell(0);
     const [reading, adds] = [
-      element("span", { class: "reading" }),
+      element("span", { class: "scale-reading" }),
       element("span", { class: "adds" }),
     ];
     cell.append(reading, " ", adds);
