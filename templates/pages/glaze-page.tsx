@@ -83,6 +83,7 @@ export function GlazePage(props: GlazePageProps): VNode {
           <Quotation notes={glaze.notes} />
           <Cautions notes={glaze.cautions} />
           <LeachTests tests={glaze.leachTests} />
+          {!glaze.batch && <ToMind root={frame.root} glaze={glaze} />}
           <p class="quiet on-paper">
             Colours alone, tiles with other glazes and expansion are on its page, not on this print.
           </p>
@@ -96,6 +97,17 @@ export function GlazePage(props: GlazePageProps): VNode {
       <TileGroups root={frame.root} groups={part(withOthers)} />
       <TurnPages root={frame.root} turn={turn} many="tiles" />
     </Document>
+  );
+}
+
+/** The cautions of a glaze that is not weighed out here; those of others are on their sheet. */
+function ToMind({ root, glaze }: { readonly root: string; readonly glaze: GlazeOnItsPage }) {
+  if (glaze.hazards.length === 0) return null;
+  return (
+    <section id="mind">
+      <h2>What to mind</h2>
+      <Hazards root={root} hazards={glaze.hazards} />
+    </section>
   );
 }
 
@@ -115,17 +127,7 @@ function Bench(props: GlazePageProps): VNode {
         {made}
       </WeighingSheet>
     );
-  return (
-    <div class="columns made">
-      <div>{made}</div>
-      {glaze.hazards.length > 0 && (
-        <section id="mind">
-          <h2>What to mind</h2>
-          <Hazards root={frame.root} hazards={glaze.hazards} />
-        </section>
-      )}
-    </div>
-  );
+  return <div class="made">{made}</div>;
 }
 
 function Facts({ frame, glaze }: GlazePageProps): VNode {
