@@ -69,8 +69,10 @@ export function RunsPage(props: RunsPageProps): VNode {
         <h1>{pageTitle("What runs", turn.here, turn.pages)}</h1>
         <p class="lede">{sentence}</p>
       </header>
-      {turn.here === 0 && <CommonPractice root={root} />}
-      <Tests {...props} />
+      <div class="columns">
+        {turn.here === 0 && <CommonPractice root={root} />}
+        <Tests {...props} />
+      </div>
       <PartLine root={root} turn={turn} many="entries" wall={null} />
       {turn.total === 0 && (
         <p class="empty">
@@ -98,7 +100,7 @@ export function RunsPage(props: RunsPageProps): VNode {
 function Tests({ frame: { root }, tests }: RunsPageProps): VNode | null {
   if (tests.length < 2) return null;
   return (
-    <nav aria-label="Shapes of test and cones">
+    <nav class="tests" aria-label="Shapes of test and cones">
       <ul class="names-list">
         {tests.map(({ title, url }) => (
           <li>

@@ -1,6 +1,7 @@
 /** How to do it again: a card that prints on one sheet. */
 import type { VNode } from "preact";
 import type { CatalogueStep } from "../../src/catalogue/kilns/tile-firings.ts";
+import { standsAsAWall } from "../../src/catalogue/runners.ts";
 import type { CatalogueTile } from "../../src/catalogue/tiles.ts";
 import { MindingLines } from "../mixing/minding.tsx";
 import { type Definition, Definitions } from "../parts/definitions.tsx";
@@ -114,7 +115,7 @@ function coatTotal({ coatCounts, glazes }: TilePageProps["tile"]): string {
 /** What a tile that lay flat cannot tell of a standing wall, and what one that stood did. */
 function uprightWarning({ shape, angle, run }: TilePageProps["tile"]): string {
   const ran = run === null || run === 0 ? "" : runWords(run);
-  const stood = shape === "upright" || shape === "pot" || (angle ?? 0) >= 60;
+  const stood = standsAsAWall({ shape, angle });
   if (stood) return ran ? `It ${ran} standing: leave at least that much of the foot bare.` : "";
   const lay = angle
     ? `at ${angle}°`
