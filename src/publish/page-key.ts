@@ -79,8 +79,10 @@ function describeInside(value: object): string {
   if (Array.isArray(value)) return `[${value.map(describe).join()}]`;
   if (value instanceof Map) return `Map${describeInside([...value])}`;
   if (!hasFieldsAlone(value)) throw new TypeError(`it holds a ${value.constructor.name}`);
-  const fields = Object.entries(value)
-    .filter(([, inside]) => inside !== undefined)
-    .map(([name, inside]) => `${JSON.stringify(name)}:${describe(inside)}`);
-  return `{${fields.join()}}`;
+  let fields = "";
+  for (const name in value) {
+    const inside = (value as Record<string, unknown>)[name];
+    if (inside !== undefined) fields += `${JSON.stringify(name)}:${describe(inside)},`;
+  }
+  return `{${fields}}`;
 }

@@ -1,7 +1,6 @@
 /** Pages to disk, by way of Eleventy: only those that changed since the last site are rendered, each once. */
 import { mkdir } from "node:fs/promises";
 import { relative } from "node:path";
-import Eleventy from "@11ty/eleventy";
 import { h } from "preact";
 import { renderToString } from "preact-render-to-string";
 import { carryUnchanged, type Place } from "./carry.ts";
@@ -63,6 +62,8 @@ async function writeWithEleventy(
   input: string,
 ): Promise<void> {
   try {
+    // Where nothing changed it is not even loaded, which takes longer than many a build.
+    const { default: Eleventy } = await import("@11ty/eleventy");
     await mkdir(place.folder, { recursive: true });
     const eleventy = new Eleventy(relative(process.cwd(), input), place.folder, {
       configPath: null,

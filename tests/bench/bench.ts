@@ -13,6 +13,7 @@ const benchmarks: Record<string, () => Promise<Benchmark>> = {
   facets: () => import("./facets.ts"),
   pictures: () => import("./pictures.ts"),
   reading: () => import("./reading.ts"),
+  serve: () => import("./serve.ts"),
   start: () => import("./start.ts"),
 };
 
