@@ -20,6 +20,10 @@ export const kilnUrl = (slug: string) => `kilns/${slug}.html`;
 
 export const setUrl = (id: string) => `sets/${idSlug(id)}.html`;
 
+/** Sheets of a set, to be printed before glazing. */
+export const sheetsUrl = (what: "labels" | "notes" | "shelf", set: string) =>
+  `${what}/${idSlug(set)}.html`;
+
 export const materialUrl = (id: string) => `materials/${idSlug(id)}.html`;
 
 export const coneUrl = (cone: Cone) => `cones/${coneSlug(cone)}.html`;

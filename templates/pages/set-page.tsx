@@ -29,6 +29,8 @@ export interface SetPageProps {
   readonly blends: readonly Link[];
   /** What differs among its tiles while the rest is the same. */
   readonly asked: readonly AskedTable[];
+  /** Sheets to print for its codes; empty where it has none. */
+  readonly sheets: readonly { readonly name: string; readonly url: string }[];
 }
 
 /** So many blends are named; a set of tests has one or two. */
@@ -63,6 +65,7 @@ export function SetPage(props: SetPageProps): VNode {
           <a href={frame.root + url}>{name}</a>.
         </p>
       ))}
+      <Sheets root={frame.root} sheets={props.sheets} />
       <AskedTables root={frame.root} tables={props.asked} />
       {turn.total === 0 && <p class="empty">No tile of this set is here yet.</p>}
       <PartLine root={frame.root} turn={turn} many="tiles" wall={props.wall} />
@@ -87,4 +90,20 @@ export function setSentence({ kind, tiles, teacher, begins, ends }: CatalogueSet
 function daysWords(begins: string | null, ends: string | null): string {
   if (begins && ends) return formatDays(begins, ends);
   return begins ? `from ${formatDay(begins)}` : ends ? `until ${formatDay(ends)}` : "";
+}
+
+function Sheets({ root, sheets }: Pick<SetPageProps, "sheets"> & { readonly root: string }) {
+  if (sheets.length === 0) return null;
+  return (
+    <p class="quiet measure screen">
+      To print:{" "}
+      {sheets.map(({ name, url }, i) => (
+        <>
+          {i > 0 && ", "}
+          <a href={root + url}>{name.toLowerCase()}</a>
+        </>
+      ))}
+      .
+    </p>
+  );
 }

@@ -81,6 +81,7 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
   postcss: ["compiled"],
   preact: ["copystand", "publish", "templates"],
   "preact-render-to-string": ["copystand", "publish", "templates"],
+  qrcode: ["templates"],
   send: ["publish"],
   sharp: ["demo", "photos"],
   yaml: ["reader"],

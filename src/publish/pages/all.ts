@@ -13,6 +13,7 @@ import { blendPages, mapPages } from "./mixing.ts";
 import { ownPages } from "./own.ts";
 import { pairPages } from "./pairs.ts";
 import { runsPages } from "./runs.ts";
+import { sheetPages } from "./sheets.ts";
 import { makeSite, type Site, type SitePlace } from "./site.ts";
 import { tilePages } from "./tiles.ts";
 
@@ -36,6 +37,7 @@ const kinds: readonly ((site: Site) => readonly Page[])[] = [
   firingPages,
   kilnPages,
   setPages,
+  sheetPages,
   makerPages,
   ownPages,
   standingPages,

@@ -9,6 +9,8 @@ import {
   shadeTitle,
 } from "../../../templates/words/clay/clay.ts";
 import { capital, count } from "../../../templates/words/english/numbers.ts";
+import { sheetKinds, sheetNames } from "../../../templates/words/site/sheets.ts";
+import { sheetsUrl } from "../../catalogue/addresses.ts";
 import { conesMissingFor } from "../../catalogue/clay-gaps.ts";
 import type { CatalogueClay } from "../../catalogue/clays.ts";
 import type { Link } from "../../catalogue/link.ts";
@@ -128,6 +130,7 @@ function setPage(site: Site, set: CatalogueSet): readonly Page[] {
         control,
         asked,
         blends: blendsOf(site, set),
+        sheets: set.codes.length > 0 ? sheetLinks(set) : [],
       }),
       search: (props) => ({
         title: props.set.name,
@@ -137,6 +140,10 @@ function setPage(site: Site, set: CatalogueSet): readonly Page[] {
       }),
     }),
   );
+}
+
+function sheetLinks({ id }: CatalogueSet) {
+  return sheetKinds.map((what) => ({ name: sheetNames[what], url: sheetsUrl(what, id) }));
 }
 
 /** The blends that a set's tiles show. */
