@@ -50,6 +50,11 @@ export function pairingsUrl(glaze: string, which: "over" | "under"): string {
   return glaze.replace(/\.html$/u, `~${which}.html`);
 }
 
+/** All strips of a glaze, where its own page cannot show them all. */
+export function stripsUrl(glaze: string): string {
+  return glaze.replace(/\.html$/u, "~series.html");
+}
+
 /** The folder in which an unlisted set has its own site. */
 export const unlistedUrl = (link: string) => `s/${link}`;
 

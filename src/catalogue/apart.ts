@@ -138,8 +138,8 @@ function kindOfStep(step: TileStep | undefined): Difference {
   }
 }
 
-/** A maker who is not shown is not told apart from another. */
-function uncontrolledOf(a: CatalogueTile, b: CatalogueTile): readonly Uncontrolled[] {
+/** What of two tiles differs that is no part of a make-up. A maker who is not shown is not told apart from another. */
+export function uncontrolledOf(a: CatalogueTile, b: CatalogueTile): readonly Uncontrolled[] {
   const [load, otherLoad] = [loadsOf(a), loadsOf(b)];
   const differs: Readonly<Record<Uncontrolled, boolean>> = {
     batch: a.clayBatch !== b.clayBatch,

@@ -3,10 +3,9 @@ import { differenceCiede2000 } from "../colour/difference.ts";
 import { unknownAspects } from "../likeness/alike.ts";
 import type { Aspect } from "../likeness/make-up.ts";
 import { type Series, type SeriesRow, seriesAmong } from "../likeness/series.ts";
-import { type Cone, compareCones } from "../terms/cones.ts";
-import { compareIds } from "../terms/ids.ts";
 import { isOtherRun } from "../terms/run.ts";
 import type { ColourTrust } from "./colours/trust.ts";
+import { compareValues } from "./strips.ts";
 import type { CatalogueTile } from "./tiles.ts";
 
 export interface Asked {
@@ -71,7 +70,7 @@ function countTiles({ rows }: Series<CatalogueTile>): number {
 
 function layOut({ aspect, rows }: Series<CatalogueTile>, trust: ColourTrust | null): Asked {
   const found = new Set(rows.flatMap(({ byValue }) => [...byValue.keys()]));
-  const values = [...found].toSorted(aspect === "cone" ? byHeat : compareIds);
+  const values = [...found].toSorted((a, b) => compareValues(aspect, a, b));
   const laid = rows.map((row) => ({ step: row.step, cells: cellsOf(row, values) }));
   const unknown = new Set(
     laid.flatMap(({ cells }) => cells.flat().flatMap(({ makeUp }) => unknownAspects(makeUp))),
@@ -83,10 +82,6 @@ function layOut({ aspect, rows }: Series<CatalogueTile>, trust: ColourTrust | nu
     did: countDid(neighboursIn(laid), trust),
     unknown: [...unknown],
   };
-}
-
-function byHeat(a: string, b: string): number {
-  return compareCones(a as Cone, b as Cone);
 }
 
 function cellsOf({ byValue }: SeriesRow<CatalogueTile>, values: readonly string[]) {

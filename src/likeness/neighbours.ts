@@ -4,6 +4,7 @@
  */
 import { addTo } from "../terms/index-by.ts";
 import { type Change, changeBetween, type Parts, partsOf, stepKey } from "./change.ts";
+import { leavingOut } from "./leave-one-out.ts";
 import type { Facet, MakeUp } from "./make-up.ts";
 
 export interface Neighbour<T> {
@@ -103,13 +104,12 @@ function meetingKeys(
   };
 }
 
-/** A part with each of its known facets left out in turn, and with the way how long it was dipped. */
+/** A part with each of its known facets left out in turn. */
 function lessOne(facets: readonly Facet[]): readonly string[] {
   return facets
     .filter(({ value }) => value !== null)
-    .map(({ aspect: left }) => {
-      const isLeft = ({ aspect }: Facet) =>
-        aspect === left || (left === "way" && aspect === "dipping");
-      return `less ${left}\n${stepKey(facets.filter((facet) => !isLeft(facet)))}`;
+    .map((left) => {
+      const isLeft = leavingOut(left);
+      return `less ${left.aspect}\n${stepKey(facets.filter((facet) => !isLeft(facet)))}`;
     });
 }

@@ -3,7 +3,8 @@
  * asked is the facet in which its tiles differ while all the rest is the same.
  */
 import { likenessKey } from "./alike.ts";
-import type { Aspect, Facet, MakeUp } from "./make-up.ts";
+import { leavingOut } from "./leave-one-out.ts";
+import type { Aspect, MakeUp } from "./make-up.ts";
 
 /** Tiles that are alike but for one facet, by what is known of it. Two values at least. */
 export interface SeriesRow<T> {
@@ -28,12 +29,14 @@ const askable: readonly Aspect[] = [
  * not keep them apart, as elsewhere, but no value is ever unknown.
  *
  * @param makeUpOf the make-up of each
+ * @param aspects in which they may differ
  */
 export function seriesAmong<T>(
   all: readonly T[],
   makeUpOf: (one: T) => MakeUp,
+  aspects: readonly Aspect[] = askable,
 ): readonly Series<T>[] {
-  return askable
+  return aspects
     .map((aspect) => ({ aspect, rows: rowsOf(all, makeUpOf, aspect) }))
     .filter(({ rows }) => rows.length > 0);
 }
@@ -48,7 +51,7 @@ function rowsOf<T>(
     const makeUp = makeUpOf(one);
     for (const facet of makeUp.facets) {
       if (facet.aspect !== aspect || facet.value === null) continue;
-      const key = `${facet.step} ${keyWithout(makeUp, facet)}`;
+      const key = `${facet.step} ${likenessKey(makeUp, { leaveOut: leavingOut(facet), unwritten: "together" })}`;
       const row = rows.get(key) ?? { step: facet.step, byValue: new Map() };
       rows.set(key, row);
       const known = row.byValue.get(facet.value);
@@ -57,12 +60,4 @@ function rowsOf<T>(
     }
   }
   return [...rows.values()].filter(({ byValue }) => byValue.size > 1);
-}
-
-/** All of a make-up but one facet; a layer dipped or brushed is left its seconds as well. */
-function keyWithout(makeUp: MakeUp, left: Facet): string | undefined {
-  const isLeft = (facet: Facet) =>
-    facet === left ||
-    (left.aspect === "way" && facet.aspect === "dipping" && facet.step === left.step);
-  return likenessKey(makeUp, { leaveOut: isLeft, unwritten: "together" });
 }

@@ -17,6 +17,7 @@ import { ColoursAlone } from "../parts/glaze-colours.tsx";
 import { LeachTests } from "../parts/leach-tests.tsx";
 import { Cautions, Quotation } from "../parts/notes.tsx";
 import { Recipe } from "../parts/recipe.tsx";
+import { type GlazeStrips, Strips } from "../parts/strip.tsx";
 import type { Turn } from "../parts/turn.ts";
 import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
 import { count, grouped } from "../words/english/numbers.ts";
@@ -52,6 +53,8 @@ export interface GlazePageProps {
   readonly trust: ColourTrust | null;
   /** The maps that it stands on. */
   readonly maps: readonly Link[];
+  /** Its tiles that differ in one thing alone. */
+  readonly strips: GlazeStrips;
   /** Where it may be looked for among other glazes. */
   readonly companies: readonly Company[];
 }
@@ -92,6 +95,7 @@ export function GlazePage(props: GlazePageProps): VNode {
       <p class="print-place" data-print="Print this glaze" />
       <Bench {...props} />
       <ColoursAndPairs {...props} />
+      <Strips root={frame.root} strips={props.strips} />
       <AmongOthers root={frame.root} glaze={glaze} companies={props.companies} />
       <ExpansionAndFit root={frame.root} glaze={glaze} />
       <TileGroups root={frame.root} groups={part(withOthers)} />

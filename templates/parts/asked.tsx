@@ -53,7 +53,10 @@ export function AskedTables(props: {
   );
 }
 
-function Square(props: AskedCell & { readonly root: string; readonly value: string }): VNode {
+/** A tile that has one of the values: what it has, its photograph, what came of it, and its twins. */
+export function Square(
+  props: AskedCell & { readonly root: string; readonly value: string },
+): VNode {
   const { root, value, tile, more } = props;
   return (
     <div class="cell">

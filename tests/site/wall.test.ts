@@ -243,4 +243,34 @@ siteTest(
   },
 );
 
+siteTest.for([
+  [
+    "marigold",
+    "By coats",
+    ["2 coats", "3 coats"],
+    "Too thin with 2 coats, no fault found with 3 coats.",
+  ],
+  [
+    "tidewrack",
+    "By cooling",
+    ["left to cool", "cooled slowly"],
+    "Gloss when left to cool, gloss and satin when cooled slowly.",
+  ],
+] as const)(
+  "from the wall, the page of %s answers what one thing did: %s",
+  async ([glaze, heading, values, answer], { open, serve }) => {
+    const page = await open(await serve(site.folder), { ...large, javaScriptEnabled: false });
+    await page.goto(`${new URL(page.url()).origin}/glazes/${glaze}.html`);
+    const strip = page.locator(".strips .question", {
+      has: page.getByRole("heading", { name: heading }),
+    });
+    expect(await strip.locator(".cell .value").allTextContents()).toEqual(values);
+    expect(await strip.locator(".cell a.code, .cell > a").count()).toBeGreaterThan(1);
+    expect(await strip.locator(".along").textContent()).toContain(answer);
+    expect(await strip.locator(".along").textContent()).toMatch(
+      /it may be chance|a hint, no rule/u,
+    );
+  },
+);
+
 testGrid(site);

@@ -58,7 +58,12 @@ function nameRows(site: Site, aspect: Aspect, rows: readonly AskedRow[]): readon
   );
 }
 
-function describeRow(site: Site, aspect: Aspect, { step, cells }: AskedRow): readonly string[] {
+/** What all tiles of a row have in common, the glazes first; empty for what differs or is unknown. */
+export function describeRow(
+  site: Site,
+  aspect: Aspect,
+  { step, cells }: AskedRow,
+): readonly string[] {
   const [tile] = cells.flat();
   if (!tile) return [];
   const layer = step === null ? undefined : comparedSteps(tile)[step];

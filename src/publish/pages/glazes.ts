@@ -22,6 +22,7 @@ import { pagesOfLines } from "./line-lists.ts";
 import { mapsByGlaze } from "./mixing.ts";
 import { wordsOfGlaze } from "./search-words.ts";
 import type { Site } from "./site.ts";
+import { stripPages, stripsOf } from "./strips.ts";
 import { pagesOfTiles, type TileList, wallWith } from "./tile-lists.ts";
 import type { Group } from "./turning.ts";
 
@@ -32,6 +33,7 @@ export function glazePages(site: Site): readonly Page[] {
     ...listOfGlazes(site),
     ...glazes.flatMap((glaze) => glazePage(site, glaze, maps.get(glaze.id) ?? [])),
     ...glazes.flatMap((glaze) => pagesOfPairings(site, glaze)),
+    ...glazes.flatMap((glaze) => stripPages(site, glaze)),
   ];
 }
 
@@ -60,6 +62,7 @@ function glazePage(site: Site, glaze: CatalogueGlaze, maps: readonly Link[]): re
         ...tiles,
         trust: site.catalogue.trust,
         maps,
+        strips: stripsOf(site, glaze),
         companies: companiesOf(glaze, site.catalogue.companies),
       }),
       search: (props) => searchGlaze(props.glaze),

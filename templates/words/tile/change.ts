@@ -152,11 +152,22 @@ const notEqual: Readonly<Record<Uncontrolled, string>> = {
   shelf: "the shelf",
 };
 
+/** `Not held equal: the load and the maker. Not recorded: how the kiln cooled.` */
+export function notHeldEqualSentence(strip: Pick<Beside, "uncontrolled" | "unknown">): string {
+  return besidesWith("Not held equal", strip);
+}
+
 /** `Also different: the load and the maker. Not recorded: how the kiln cooled.` */
-export function besidesSentence({ uncontrolled, unknown }: Beside): string {
+export function besidesSentence(beside: Pick<Beside, "uncontrolled" | "unknown">): string {
+  return besidesWith("Also different", beside);
+}
+
+function besidesWith(
+  lead: string,
+  { uncontrolled, unknown }: Pick<Beside, "uncontrolled" | "unknown">,
+): string {
   const told = [
-    uncontrolled.length > 0 &&
-      `Also different: ${listed(uncontrolled.map((each) => notEqual[each]))}.`,
+    uncontrolled.length > 0 && `${lead}: ${listed(uncontrolled.map((each) => notEqual[each]))}.`,
     unknown.length > 0 && `${capital(unwrittenWords(unknown))}.`,
   ];
   return told.filter(Boolean).join(" ");

@@ -1,0 +1,121 @@
+/**
+ * Strips of a glaze: its tiles that differ in one thing alone, by coats, by cone, by cooling, by clay,
+ * in the order of that thing. Nothing stands in a strip that differs in something else as well.
+ */
+import { differenceCiede2000 } from "../colour/difference.ts";
+import { unknownOfBoth } from "../likeness/change.ts";
+import type { Aspect } from "../likeness/make-up.ts";
+import { type SeriesRow, seriesAmong } from "../likeness/series.ts";
+import { type Cone, compareCones } from "../terms/cones.ts";
+import { compareIds, idKey } from "../terms/ids.ts";
+import { addTo } from "../terms/index-by.ts";
+import { rememberFor } from "../terms/remember.ts";
+import { stepAt, type Uncontrolled, uncontrolled, uncontrolledOf } from "./apart.ts";
+import type { CatalogueTile } from "./tiles.ts";
+import type { Catalogue } from "./types.ts";
+
+/** What a glaze's tiles are laid out by. */
+export const stripAspects = ["coats", "cone", "cooling", "clay"] as const;
+export type StripAspect = (typeof stripAspects)[number];
+
+export interface Strip {
+  readonly aspect: StripAspect;
+  /** The layer or the firing that differs; null where it is the clay. */
+  readonly step: number | null;
+  /** From few to many, from cool to hot; what has no order by its letters. Two at least. */
+  readonly places: readonly StripPlace[];
+  /** What nobody held equal along it. */
+  readonly uncontrolled: readonly Uncontrolled[];
+  /** What nobody wrote down of any of them, so that it may have differed. */
+  readonly unknown: readonly Aspect[];
+}
+
+/** The tiles of one value: more than one where it was made again. */
+export interface StripPlace {
+  /** As facets have it. */
+  readonly value: string;
+  readonly tiles: readonly [CatalogueTile, ...CatalogueTile[]];
+}
+
+interface Found {
+  readonly aspect: StripAspect;
+  readonly row: SeriesRow<CatalogueTile>;
+}
+
+/**
+ * Makes the function that finds the strips of a glaze by its id, in the order of `stripAspects`;
+ * of each those of the glaze alone first, then the longest. Coats are those of the glaze itself.
+ */
+export const stripFinder = rememberFor(
+  ({ tiles }: Catalogue): ((glaze: string) => readonly Strip[]) => {
+    const recorded = tiles.filter(({ results }) => results.length > 0);
+    const byGlaze = new Map<string, Found[]>();
+    for (const { aspect, rows } of seriesAmong(recorded, ({ makeUp }) => makeUp, stripAspects))
+      for (const row of rows) {
+        const found = { aspect: aspect as StripAspect, row };
+        for (const glaze of glazesOf(found)) addTo(byGlaze, glaze, found);
+      }
+    return (glaze) => (byGlaze.get(idKey(glaze)) ?? []).toSorted(byWorth).map(layOut);
+  },
+);
+
+/** All glazes on tiles that differ in the kiln or the clay; by coats the one whose coats they are. */
+function glazesOf({ aspect, row }: Found): readonly string[] {
+  const [tile] = firstOfEach(row);
+  if (!tile) return [];
+  if (aspect !== "coats") return Object.keys(tile.glazes).map(idKey);
+  const layer = stepAt(tile, row.step);
+  return layer?.step === "coat" ? [...new Set(layer.glazes.map(idKey))] : [];
+}
+
+function firstOfEach({ byValue }: SeriesRow<CatalogueTile>): readonly CatalogueTile[] {
+  return [...byValue.values()].map(([first]) => first);
+}
+
+function byWorth(a: Found, b: Found): number {
+  const orderOf = ({ aspect }: Found) => stripAspects.indexOf(aspect);
+  const hasOthers = ({ row }: Found) =>
+    Number(Object.keys(firstOfEach(row)[0]?.glazes ?? {}).length > 1);
+  return (
+    orderOf(a) - orderOf(b) ||
+    hasOthers(a) - hasOthers(b) ||
+    b.row.byValue.size - a.row.byValue.size ||
+    countTiles(b.row) - countTiles(a.row)
+  );
+}
+
+function countTiles({ byValue }: SeriesRow<CatalogueTile>): number {
+  return [...byValue.values()].reduce((sum, tiles) => sum + tiles.length, 0);
+}
+
+function layOut({ aspect, row }: Found): Strip {
+  const places = [...row.byValue]
+    .map(([value, tiles]) => ({ value, tiles }))
+    .toSorted((a, b) => compareValues(aspect, a.value, b.value));
+  const tiles = places.flatMap((place) => place.tiles);
+  return { aspect, step: row.step, places, ...notHeldEqual(tiles) };
+}
+
+/** What any of them differs in from the first is what not all of them have in common. */
+function notHeldEqual([first, ...others]: readonly CatalogueTile[]) {
+  const differing = new Set(first ? others.flatMap((tile) => uncontrolledOf(first, tile)) : []);
+  const unknown = first ? others.flatMap(({ makeUp }) => unknownOfBoth(first.makeUp, makeUp)) : [];
+  return {
+    uncontrolled: uncontrolled.filter((each) => differing.has(each)),
+    unknown: [...new Set(unknown)],
+  };
+}
+
+/** From few to many, from cool to hot; what has no order by its letters. */
+export function compareValues(aspect: Aspect, a: string, b: string): number {
+  return aspect === "cone" ? compareCones(a as Cone, b as Cone) : compareIds(a, b);
+}
+
+/**
+ * How far the colours of two places are apart (CIEDE2000), the first measured tile of each; null
+ * where one has none.
+ */
+export function apartInColour(a: StripPlace, b: StripPlace): number | null {
+  const [one, other] = [a, b].map(({ tiles }) => tiles.find(({ colour }) => colour)?.colour?.lab);
+  return one && other ? differenceCiede2000(one, other) : null;
+}

@@ -1,0 +1,75 @@
+/** The strips of a glaze, as its page shows some of them and pages of their own show all. */
+import { SeriesPage } from "../../../templates/pages/series-page.tsx";
+import { nameCodes } from "../../../templates/parts/codes.tsx";
+import type { GlazeStrips, StripEntry } from "../../../templates/parts/strip.tsx";
+import {
+  placeWords,
+  stripHeading,
+  stripName,
+  stripSentences,
+} from "../../../templates/words/tile/strip.ts";
+import { stripsUrl, turnedUrl } from "../../catalogue/addresses.ts";
+import type { CatalogueGlaze } from "../../catalogue/glazes.ts";
+import { groupBy } from "../../catalogue/group-by.ts";
+import { type Strip, stripFinder } from "../../catalogue/strips.ts";
+import { definePage, type Page } from "../page.ts";
+import type { Site } from "./site.ts";
+import { cutGroups } from "./turning.ts";
+
+/** So many values of a strip; so many strips on a page of their own. */
+const [mostPlaces, stripsOnAPage] = [8, 8];
+
+/** Of tiles made alike one is shown, and so many more are named. */
+const mostNamed = 3;
+
+/** One strip by each thing that a glaze was tried by. */
+export function stripsOf(site: Site, { id, url }: CatalogueGlaze): GlazeStrips {
+  const all = stripFinder(site.catalogue)(id);
+  const firsts = groupBy(all, ({ aspect }) => aspect).map(([first]) => first);
+  return {
+    shown: firsts.map((strip) => entryOf(site, strip)),
+    of: all.length,
+    url: stripsUrl(url),
+  };
+}
+
+/** The pages of all strips of a glaze; none where its own shows them all. */
+export function stripPages(site: Site, glaze: CatalogueGlaze): readonly Page[] {
+  const groups = groupBy(stripFinder(site.catalogue)(glaze.id), ({ aspect }) => aspect);
+  if (groups.every((group) => group.length === 1)) return [];
+  const url = stripsUrl(glaze.url);
+  const titled = groups.map((group) => ({ title: stripHeading(group[0].aspect), items: group }));
+  return cutGroups<Strip>(url, titled, stripsOnAPage).map(({ groups: cut, turn }) => {
+    const path = turnedUrl(url, turn.here);
+    return definePage({
+      path,
+      component: SeriesPage,
+      props: () => ({
+        frame: site.frame(path, url),
+        glaze: { name: glaze.name, url: glaze.url },
+        hazards: glaze.hazards,
+        groups: cut.map(({ title, items }) => ({
+          title,
+          items: items.map((strip) => entryOf(site, strip)),
+        })),
+        turn,
+      }),
+      search: null,
+    });
+  });
+}
+
+function entryOf(site: Site, strip: Strip): StripEntry {
+  const { aspect, places } = strip;
+  return {
+    heading: stripHeading(aspect),
+    name: stripName(strip),
+    words: stripSentences(strip, site.catalogue.trust),
+    cells: places.slice(0, mostPlaces).map((place) => ({
+      value: placeWords(aspect, place),
+      tile: site.entries([place.tiles[0].id])[0] ?? null,
+      more: nameCodes(place.tiles.slice(1), mostNamed),
+    })),
+    more: Math.max(0, places.length - mostPlaces),
+  };
+}
