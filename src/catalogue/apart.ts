@@ -79,6 +79,23 @@ export function besideEachOther(tile: CatalogueTile, other: CatalogueTile): Besi
   };
 }
 
+/** What is not the same on all of some tiles beside what they are compared by. */
+export interface NotHeldEqual {
+  readonly uncontrolled: readonly Uncontrolled[];
+  /** What nobody wrote down of any of them, so that it may have differed. */
+  readonly unknown: readonly Aspect[];
+}
+
+/** What any of them differs in from the first is what not all of them have in common. */
+export function notHeldEqual([first, ...others]: readonly CatalogueTile[]): NotHeldEqual {
+  const differing = new Set(first ? others.flatMap((tile) => uncontrolledOf(first, tile)) : []);
+  const unknown = first ? others.flatMap(({ makeUp }) => unknownOfBoth(first.makeUp, makeUp)) : [];
+  return {
+    uncontrolled: uncontrolled.filter((each) => differing.has(each)),
+    unknown: [...new Set(unknown)],
+  };
+}
+
 const byAspect: Readonly<Record<Exclude<Aspect, "what">, Difference>> = {
   area: "place",
   atmosphere: "atmosphere",
@@ -139,7 +156,7 @@ function kindOfStep(step: TileStep | undefined): Difference {
 }
 
 /** What of two tiles differs that is no part of a make-up. A maker who is not shown is not told apart from another. */
-export function uncontrolledOf(a: CatalogueTile, b: CatalogueTile): readonly Uncontrolled[] {
+function uncontrolledOf(a: CatalogueTile, b: CatalogueTile): readonly Uncontrolled[] {
   const [load, otherLoad] = [loadsOf(a), loadsOf(b)];
   const differs: Readonly<Record<Uncontrolled, boolean>> = {
     batch: a.clayBatch !== b.clayBatch,

@@ -3,14 +3,13 @@
  * in the order of that thing. Nothing stands in a strip that differs in something else as well.
  */
 import { differenceCiede2000 } from "../colour/difference.ts";
-import { unknownOfBoth } from "../likeness/change.ts";
 import type { Aspect } from "../likeness/make-up.ts";
 import { type SeriesRow, seriesAmong } from "../likeness/series.ts";
 import { type Cone, compareCones } from "../terms/cones.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import { addTo } from "../terms/index-by.ts";
 import { rememberFor } from "../terms/remember.ts";
-import { stepAt, type Uncontrolled, uncontrolled, uncontrolledOf } from "./apart.ts";
+import { type NotHeldEqual, notHeldEqual, stepAt } from "./apart.ts";
 import type { CatalogueTile } from "./tiles.ts";
 import type { Catalogue } from "./types.ts";
 
@@ -18,16 +17,12 @@ import type { Catalogue } from "./types.ts";
 export const stripAspects = ["coats", "cone", "cooling", "clay"] as const;
 export type StripAspect = (typeof stripAspects)[number];
 
-export interface Strip {
+export interface Strip extends NotHeldEqual {
   readonly aspect: StripAspect;
   /** The layer or the firing that differs; null where it is the clay. */
   readonly step: number | null;
   /** From few to many, from cool to hot; what has no order by its letters. Two at least. */
   readonly places: readonly StripPlace[];
-  /** What nobody held equal along it. */
-  readonly uncontrolled: readonly Uncontrolled[];
-  /** What nobody wrote down of any of them, so that it may have differed. */
-  readonly unknown: readonly Aspect[];
 }
 
 /** The tiles of one value: more than one where it was made again. */
@@ -94,16 +89,6 @@ function layOut({ aspect, row }: Found): Strip {
     .toSorted((a, b) => compareValues(aspect, a.value, b.value));
   const tiles = places.flatMap((place) => place.tiles);
   return { aspect, step: row.step, places, ...notHeldEqual(tiles) };
-}
-
-/** What any of them differs in from the first is what not all of them have in common. */
-function notHeldEqual([first, ...others]: readonly CatalogueTile[]) {
-  const differing = new Set(first ? others.flatMap((tile) => uncontrolledOf(first, tile)) : []);
-  const unknown = first ? others.flatMap(({ makeUp }) => unknownOfBoth(first.makeUp, makeUp)) : [];
-  return {
-    uncontrolled: uncontrolled.filter((each) => differing.has(each)),
-    unknown: [...new Set(unknown)],
-  };
 }
 
 /** From few to many, from cool to hot; what has no order by its letters. */

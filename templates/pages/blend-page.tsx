@@ -4,15 +4,13 @@ import type { CatalogueGlaze } from "../../src/catalogue/glazes.ts";
 import { mindingOfGlazes } from "../../src/catalogue/minding.ts";
 import type { CatalogueBlend } from "../../src/catalogue/mixing/blends.ts";
 import { type Oxide, oxides } from "../../src/terms/oxides.ts";
+import { BlendLayout } from "../mixing/blend-layout.tsx";
 import { loudWords } from "../mixing/hazards.tsx";
 import { MindingLines } from "../mixing/minding.tsx";
-import { Triangle } from "../mixing/triangle.tsx";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import { Formula } from "../parts/formula.tsx";
 import type { Frame } from "../parts/frame.ts";
-import { SmallPhotograph } from "../parts/photograph.tsx";
-import { NoPhotograph } from "../parts/wall.tsx";
 import { count, listed } from "../words/english/numbers.ts";
 import { formatMoles, sharesWords } from "../words/mixing/chemistry.ts";
 
@@ -44,7 +42,7 @@ export function BlendPage({ frame, blend, glazes, tiles }: BlendPageProps): VNod
       {blend.layouts.slice(0, laidOut).map(({ set }, i) => (
         <section>
           <h2>{set ? <a href={frame.root + set.url}>{set.name}</a> : "Tiles in no set"}</h2>
-          <Layout root={frame.root} blend={blend} glazes={glazes} tiles={tiles[i] ?? []} />
+          <BlendLayout root={frame.root} blend={blend} glazes={glazes} tiles={tiles[i] ?? []} />
         </section>
       ))}
       <OtherLayouts root={frame.root} blend={blend} laidOut={laidOut} />
@@ -107,81 +105,15 @@ export function blendSentence({ kind, by, ends, members }: CatalogueBlend): stri
   return `A ${kind} blend ${how} of ${between}: ${count(members.length, "glaze")}, the ${kind === "line" ? "ends" : "corners"} included.`;
 }
 
-interface LayoutProps {
-  readonly root: string;
-  readonly blend: CatalogueBlend;
-  readonly glazes: readonly CatalogueGlaze[];
-  readonly tiles: readonly (TileEntry | null)[];
-}
-
-function Layout(props: LayoutProps): VNode {
-  const { root, blend, glazes, tiles } = props;
-  if (blend.kind === "line") return <Line {...props} />;
-  const places = blend.members.map(({ glaze, shares }, i) => {
-    const tile = tiles[i] ?? null;
-    const loud = loudWords(glazes[i]?.hazards ?? []);
-    const told = [glaze.name, sharesWords(shares), loud].filter(Boolean).join(", ");
-    return {
-      shares,
-      code: tile?.id ?? null,
-      url: tile?.url ?? glaze.url,
-      words: tile ? `${tile.id}: ${told}` : told,
-      picture: tile?.picture?.plain ?? null,
-    };
-  });
-  const [top, left, right] = blend.ends;
-  return (
-    <div class="scroll">
-      <Triangle root={root} places={places} />
-      <p class="quiet">
-        {top?.name} at the top, {left?.name} at the left, {right?.name} at the right.
-      </p>
-    </div>
-  );
-}
-
-function Line({ root, blend, glazes, tiles }: LayoutProps): VNode {
-  return (
-    <ol class="wall strip blend-line">
-      {blend.members.map(({ glaze, shares }, i) => {
-        const tile = tiles[i];
-        const loud = loudWords(glazes[i]?.hazards ?? []);
-        return (
-          <li>
-            <a href={root + (tile?.url ?? glaze.url)}>
-              {tile?.picture ? (
-                <SmallPhotograph root={root} picture={tile.picture} turn="late" />
-              ) : (
-                <NoPicture tile={tile ?? null} />
-              )}
-              <span class="code">{tile?.id ?? "–"}</span>
-              <span class="shares">{sharesWords(shares)}</span>
-              <span class="names">
-                {glaze.name}
-                {loud && <span class="loud-words"> {loud}</span>}
-              </span>
-            </a>
-          </li>
-        );
-      })}
-    </ol>
-  );
-}
-
-function NoPicture({ tile }: { readonly tile: TileEntry | null }): VNode {
-  if (tile) return <NoPhotograph tile={tile} />;
-  return (
-    <span class="photograph none">
-      <span>no tile yet</span>
-    </span>
-  );
-}
-
 /** So many formulas in a table. */
 const formulasOnAPage = 30;
 
 /** The unity formulas of the members, or why there are none. */
-function Formulas(props: Omit<LayoutProps, "tiles">): VNode {
+function Formulas(props: {
+  readonly root: string;
+  readonly blend: CatalogueBlend;
+  readonly glazes: readonly CatalogueGlaze[];
+}): VNode {
   const { root, blend, glazes } = props;
   const shown = oxides.filter((oxide) =>
     glazes.some(({ chemistry }) => (chemistry?.unity?.[oxide] ?? 0) >= 0.0005),

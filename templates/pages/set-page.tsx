@@ -1,12 +1,13 @@
 /** A set: a class, a term, a series of tests. */
 import type { VNode } from "preact";
-import type { Link } from "../../src/catalogue/link.ts";
 import type { CatalogueSet } from "../../src/catalogue/sets.ts";
+import { BlendLayout, type BlendLayoutProps } from "../mixing/blend-layout.tsx";
 import { type AskedTable, AskedTables } from "../parts/asked.tsx";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
 import { Quotation } from "../parts/notes.tsx";
+import { SetSquare, type SetSquareView } from "../parts/set-square.tsx";
 import type { Turn } from "../parts/turn.ts";
 import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
 import { article, count, formatDay, formatDays } from "../words/english/numbers.ts";
@@ -25,16 +26,23 @@ export interface SetPageProps {
   readonly turn: Turn;
   readonly wall: string | null;
   readonly control: TileEntry | null;
-  /** The blends that its tiles show, laid out on pages of their own. */
-  readonly blends: readonly Link[];
+  /** The blends that its tiles show. */
+  readonly blends: readonly SetBlend[];
+  /** Its glazes laid over each other one by one; null where they were not. */
+  readonly square: SetSquareView | null;
   /** What differs among its tiles while the rest is the same. */
   readonly asked: readonly AskedTable[];
   /** Sheets to print for its codes; empty where it has none. */
   readonly sheets: readonly { readonly name: string; readonly url: string }[];
 }
 
-/** So many blends are named; a set of tests has one or two. */
-const blendsNamed = 12;
+/** A blend that a set's tiles show. */
+export interface SetBlend {
+  readonly name: string;
+  readonly url: string;
+  /** Null where there is no room for it beside the others. */
+  readonly layout: Omit<BlendLayoutProps, "root"> | null;
+}
 
 export function SetPage(props: SetPageProps): VNode {
   const { frame, set, turn, control, blends } = props;
@@ -59,13 +67,19 @@ export function SetPage(props: SetPageProps): VNode {
           every load: how it looks shows what the kiln did.
         </p>
       )}
-      {blends.slice(0, blendsNamed).map(({ name, url }) => (
-        <p class="measure">
-          Its blends are laid out in order, each with its formula:{" "}
-          <a href={frame.root + url}>{name}</a>.
-        </p>
+      {blends.map(({ name, url, layout }) => (
+        <section>
+          <h2>{name}</h2>
+          {layout && <BlendLayout root={frame.root} {...layout} />}
+          <p class="measure">
+            <a href={frame.root + url}>
+              {layout ? "Each with its formula" : "Laid out in order, each with its formula"}
+            </a>
+          </p>
+        </section>
       ))}
       <Sheets root={frame.root} sheets={props.sheets} />
+      {props.square && <SetSquare root={frame.root} square={props.square} />}
       <AskedTables root={frame.root} tables={props.asked} />
       {turn.total === 0 && <p class="empty">No tile of this set is here yet.</p>}
       <PartLine root={frame.root} turn={turn} many="tiles" wall={props.wall} />

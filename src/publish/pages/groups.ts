@@ -13,14 +13,15 @@ import { sheetKinds, sheetNames } from "../../../templates/words/site/sheets.ts"
 import { sheetsUrl } from "../../catalogue/addresses.ts";
 import { conesMissingFor } from "../../catalogue/clay-gaps.ts";
 import type { CatalogueClay } from "../../catalogue/clays.ts";
-import type { Link } from "../../catalogue/link.ts";
 import type { CatalogueSet } from "../../catalogue/sets.ts";
 import { shades, surfaces } from "../../terms/choices.ts";
 import { idSlug } from "../../terms/ids.ts";
 import { definePage, type Page, type SearchEntry } from "../page.ts";
 import { askedTables } from "./asked.ts";
 import { pagesOfLines } from "./line-lists.ts";
+import { setBlends } from "./set-blends.ts";
 import type { Site } from "./site.ts";
+import { setSquare } from "./square.ts";
 import { pagesOfTiles, type TileList, wallWith } from "./tile-lists.ts";
 
 export function clayPages(site: Site): readonly Page[] {
@@ -107,7 +108,10 @@ export function setPages(site: Site): readonly Page[] {
 const tilesBesideQuestions = 24;
 
 function setPage(site: Site, set: CatalogueSet): readonly Page[] {
+  const square = setSquare(site, set.tiles);
+  const blends = setBlends(site, set);
   const asked = askedTables(site, set.tiles);
+  const isLaidOut = asked.length > 0 || square !== null || blends.length > 0;
   const { name, url, notes } = set;
   const [control = null] = set.control === null ? [] : site.entries([set.control]);
   const list: TileList = {
@@ -116,7 +120,7 @@ function setPage(site: Site, set: CatalogueSet): readonly Page[] {
     sentence: setSentence(set),
     section: "sets",
     groups: [{ title: "", items: set.tiles }],
-    ...(asked.length > 0 && { firstOfEach: tilesBesideQuestions }),
+    ...(isLaidOut && { firstOfEach: tilesBesideQuestions }),
     wall: wallWith({ set: idSlug(set.id) }),
   };
   return pagesOfTiles(site, list, (tiles) =>
@@ -128,8 +132,9 @@ function setPage(site: Site, set: CatalogueSet): readonly Page[] {
         set: { name, sentence: list.sentence, notes, teacher: set.teacher?.name ?? null },
         ...tiles,
         control,
+        square,
         asked,
-        blends: blendsOf(site, set),
+        blends,
         sheets: set.codes.length > 0 ? sheetLinks(set) : [],
       }),
       search: (props) => ({
@@ -144,13 +149,6 @@ function setPage(site: Site, set: CatalogueSet): readonly Page[] {
 
 function sheetLinks({ id }: CatalogueSet) {
   return sheetKinds.map((what) => ({ name: sheetNames[what], url: sheetsUrl(what, id) }));
-}
-
-/** The blends that a set's tiles show. */
-function blendsOf({ catalogue }: Site, { id }: CatalogueSet): readonly Link[] {
-  return catalogue.blends
-    .filter(({ layouts }) => layouts.some(({ set }) => set?.id === id))
-    .map(({ id: blend, name, url }) => ({ id: blend, name, url }));
 }
 
 export function makerPages(site: Site): readonly Page[] {

@@ -1,5 +1,10 @@
 /** Tiles one change apart: what changed, and what came of it. */
-import type { Apart, Beside, Difference, Uncontrolled } from "../../../src/catalogue/apart.ts";
+import type {
+  Apart,
+  Difference,
+  NotHeldEqual,
+  Uncontrolled,
+} from "../../../src/catalogue/apart.ts";
 import { comparedSteps, stepAt } from "../../../src/catalogue/apart.ts";
 import type { ColourTrust } from "../../../src/catalogue/colours/trust.ts";
 import type { CatalogueTile } from "../../../src/catalogue/tiles.ts";
@@ -153,19 +158,16 @@ const notEqual: Readonly<Record<Uncontrolled, string>> = {
 };
 
 /** `Not held equal: the load and the maker. Not recorded: how the kiln cooled.` */
-export function notHeldEqualSentence(strip: Pick<Beside, "uncontrolled" | "unknown">): string {
+export function notHeldEqualSentence(strip: NotHeldEqual): string {
   return besidesWith("Not held equal", strip);
 }
 
 /** `Also different: the load and the maker. Not recorded: how the kiln cooled.` */
-export function besidesSentence(beside: Pick<Beside, "uncontrolled" | "unknown">): string {
+export function besidesSentence(beside: NotHeldEqual): string {
   return besidesWith("Also different", beside);
 }
 
-function besidesWith(
-  lead: string,
-  { uncontrolled, unknown }: Pick<Beside, "uncontrolled" | "unknown">,
-): string {
+function besidesWith(lead: string, { uncontrolled, unknown }: NotHeldEqual): string {
   const told = [
     uncontrolled.length > 0 && `${lead}: ${listed(uncontrolled.map((each) => notEqual[each]))}.`,
     unknown.length > 0 && `${capital(unwrittenWords(unknown))}.`,

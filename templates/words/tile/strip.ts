@@ -37,24 +37,28 @@ export function placeWords(aspect: StripAspect, { value, tiles }: StripPlace): s
  * What is the same on all tiles of a strip: `Mist over Soot (Soot 1 coat, brushed; Mist 2 coats,
  * brushed), Levels Buff, cone 6, in oxidation`.
  */
-export function stripName({
-  aspect,
-  step,
-  places,
-}: Pick<Strip, "aspect" | "step" | "places">): string {
+export function stripName(strip: Pick<Strip, "aspect" | "step" | "places">): string {
+  const { aspect, step, places } = strip;
   const tile = places[0]?.tiles[0];
   if (!tile) return "";
+  const layers = namesTopFirst(tile) + layerWords(tile, aspect === "coats" ? step : null);
+  return [layers, ...clayAndFire(tile, aspect)].join(", ");
+}
+
+/**
+ * What a tile is made of and how it was fired: `Levels Buff`, `cone 6`, `in oxidation`.
+ *
+ * @param differing what is not to be said of it
+ */
+export function clayAndFire(tile: CatalogueTile, differing?: StripAspect): readonly string[] {
   const { clay, cone, texture, shape, atmosphere } = tile;
   return [
-    namesTopFirst(tile) + layerWords(tile, aspect === "coats" ? step : null),
-    aspect === "clay" ? "" : clay?.name,
-    aspect === "cone" || cone === null ? "" : `cone ${cone}`,
+    differing === "clay" || clay === null ? "" : clay.name,
+    differing === "cone" || cone === null ? "" : `cone ${cone}`,
     atmosphere === null ? "" : facetValueWords("atmosphere", atmosphere, tile),
     texture === "smooth" ? "" : spoken(texture),
     shape === "flat" ? "" : facetValueWords("shape", shape, tile),
-  ]
-    .filter(Boolean)
-    .join(", ");
+  ].filter((words) => words !== "");
 }
 
 /** How each layer was put on, but for the coats that differ. */
