@@ -158,9 +158,13 @@ function Facts({ frame, glaze }: GlazePageProps): VNode {
   );
 }
 
+/** So many blends that a glaze is part of are named. */
+const blendsNamed = 40;
+
 /** The blends that it is part of, and the maps that it stands on. */
 function SeeAlso({ frame, glaze, maps }: GlazePageProps): VNode | null {
-  const links = [...glaze.blends, ...maps];
+  const links = [...glaze.blends.slice(0, blendsNamed), ...maps];
+  const others = glaze.blends.length - blendsNamed;
   if (links.length === 0) return null;
   return (
     <section>
@@ -171,6 +175,13 @@ function SeeAlso({ frame, glaze, maps }: GlazePageProps): VNode | null {
             <a href={frame.root + url}>{name}</a>
           </li>
         ))}
+        {others > 0 && (
+          <li>
+            <a href={`${frame.root}blends/index.html`}>
+              {grouped(others)} more of {grouped(glaze.blends.length)} blends, on the list of all
+            </a>
+          </li>
+        )}
       </ul>
     </section>
   );

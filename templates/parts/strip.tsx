@@ -57,11 +57,7 @@ export function StripOf(props: { readonly root: string; readonly strip: StripEnt
         ))}
       </div>
       {strip.more > 0 && <p class="quiet">{strip.more} more not shown.</p>}
-      <ul class="along">
-        {strip.words.map((sentence) => (
-          <li>{sentence}</li>
-        ))}
-      </ul>
+      <p class="along">{strip.words.join("\n")}</p>
     </section>
   );
 }
