@@ -40,8 +40,12 @@ export function glazePages(site: Site): readonly Page[] {
 /** So many tiles of a glaze alone, and as many of the others, on its own page. */
 const tilesOfAGlaze = 12;
 
+/** So many where strips show some of them already. */
+const tilesBesideStrips = 5;
+
 function glazePage(site: Site, glaze: CatalogueGlaze, maps: readonly Link[]): readonly Page[] {
   const { name, url, hazards } = glaze;
+  const strips = stripsOf(site, glaze);
   const list: TileList = {
     url,
     title: name,
@@ -49,7 +53,7 @@ function glazePage(site: Site, glaze: CatalogueGlaze, maps: readonly Link[]): re
     section: "glazes",
     loud: [{ name, hazards }],
     groups: tilesWith(glaze),
-    firstOfEach: tilesOfAGlaze,
+    firstOfEach: strips.shown.length > 0 ? tilesBesideStrips : tilesOfAGlaze,
     wall: wallWith({ glaze: idSlug(glaze.id) }),
   };
   return pagesOfTiles(site, list, (tiles) =>
@@ -62,7 +66,7 @@ function glazePage(site: Site, glaze: CatalogueGlaze, maps: readonly Link[]): re
         ...tiles,
         trust: site.catalogue.trust,
         maps,
-        strips: stripsOf(site, glaze),
+        strips,
         companies: companiesOf(glaze, site.catalogue.companies),
       }),
       search: (props) => searchGlaze(props.glaze),

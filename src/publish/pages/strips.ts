@@ -22,10 +22,17 @@ const [mostPlaces, stripsOnAPage] = [8, 8];
 /** Of tiles made alike one is shown, and so many more are named. */
 const mostNamed = 3;
 
-/** One strip by each thing that a glaze was tried by. */
+/** So many photographs of all strips together on a glaze's own page. */
+const mostOnItsPage = 16;
+
+/** One strip by each thing that a glaze was tried by, as far as there is room. */
 export function stripsOf(site: Site, { id, url }: CatalogueGlaze): GlazeStrips {
   const all = stripFinder(site.catalogue)(id);
-  const firsts = groupBy(all, ({ aspect }) => aspect).map(([first]) => first);
+  let room = mostOnItsPage;
+  const firsts = groupBy(all, ({ aspect }) => aspect).flatMap(([first]) => {
+    room -= Math.min(first.places.length, mostPlaces);
+    return room < 0 ? [] : [first];
+  });
   return {
     shown: firsts.map((strip) => entryOf(site, strip)),
     of: all.length,
@@ -36,7 +43,7 @@ export function stripsOf(site: Site, { id, url }: CatalogueGlaze): GlazeStrips {
 /** The pages of all strips of a glaze; none where its own shows them all. */
 export function stripPages(site: Site, glaze: CatalogueGlaze): readonly Page[] {
   const groups = groupBy(stripFinder(site.catalogue)(glaze.id), ({ aspect }) => aspect);
-  if (groups.every((group) => group.length === 1)) return [];
+  if (stripsOf(site, glaze).shown.length === groups.flat().length) return [];
   const url = stripsUrl(glaze.url);
   const titled = groups.map((group) => ({ title: stripHeading(group[0].aspect), items: group }));
   return cutGroups<Strip>(url, titled, stripsOnAPage).map(({ groups: cut, turn }) => {
