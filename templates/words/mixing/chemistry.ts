@@ -33,7 +33,7 @@ export function clayExpansion({ mean, between }: Pick<ClayFit, "between" | "mean
 const tendencies: Readonly<Record<Fit["tendency"], string>> = {
   compression: "under compression; a great deal of it tends towards shivering",
   tension: "under tension; tends towards crazing",
-  undecided: "less than twice the figure’s own error, so it says nothing",
+  undecided: "less than twice the error of the figure, so it may be either",
 };
 
 /** `0.8 less: under compression; …`. */
