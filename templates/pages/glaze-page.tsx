@@ -17,6 +17,7 @@ import { ColoursAlone } from "../parts/glaze-colours.tsx";
 import { LeachTests } from "../parts/leach-tests.tsx";
 import { Cautions, Quotation } from "../parts/notes.tsx";
 import { Recipe } from "../parts/recipe.tsx";
+import { SetBeside } from "../parts/set-beside.tsx";
 import { type GlazeStrips, Strips } from "../parts/strip.tsx";
 import type { Turn } from "../parts/turn.ts";
 import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
@@ -76,6 +77,7 @@ export function GlazePage(props: GlazePageProps): VNode {
       <header class="opening">
         <h1>{glaze.name}</h1>
         <p class="lede">{sentence}</p>
+        <SetBeside kind="glazes" id={glaze.id} />
       </header>
       <LoudHazards root={frame.root} hazards={glaze.hazards} />
       <PartLine root={frame.root} turn={turn} many="tiles" wall={props.wall} />

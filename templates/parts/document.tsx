@@ -23,6 +23,9 @@ export interface DocumentProps {
   readonly children: ComponentChildren;
 }
 
+/** Sets tiles and glazes beside each other, from any page. */
+const everywhere = "assets/set-beside.js";
+
 /** Nothing is loaded from anywhere else, and nothing on a page is a script or a style of its own. */
 const policy = [
   "default-src 'none'",
@@ -94,6 +97,7 @@ function Head(props: Omit<DocumentProps, "children">): VNode {
       {scripts.map((script) => (
         <script defer src={`${root}${script}`} />
       ))}
+      {leadsTo === undefined && <script defer src={`${root}${everywhere}`} />}
     </head>
   );
 }

@@ -81,7 +81,10 @@ function Pair({ own, pair }: { readonly own: OwnTile; readonly pair: ChangePair 
         <span class="code">{own.id}</span> <span class="code">{id}</span>
       </p>
       <p>
-        <a href={own.root + url}>{words}</a>
+        <a href={own.root + url}>{words}</a>{" "}
+        <a class="quiet" href={`${own.root}beside.html?tiles=${own.id},${id}`}>
+          side by side
+        </a>
       </p>
       <p class="came">
         <span class="code">{id}</span> {[result, colour].filter(Boolean).join(" ")}

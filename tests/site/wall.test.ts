@@ -5,6 +5,7 @@ import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { compareIds } from "../../src/terms/ids.ts";
 import { fileAddress, siteTest } from "../support/browser.ts";
+import { testBeside } from "./beside-in-a-browser.ts";
 import { demoSite } from "./built-sites.ts";
 import { testGrid } from "./grid-in-a-browser.ts";
 import { codesOnTheWall } from "./whole-wall.ts";
@@ -308,3 +309,5 @@ siteTest(
 );
 
 testGrid(site);
+
+testBeside(site);

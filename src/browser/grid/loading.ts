@@ -1,6 +1,6 @@
 /** Loads the squares of a cone, part after part, by scripts: a page opened from a folder can do no other. */
 import type { GridIndex, GridPart } from "../../publish/grid-file.ts";
-import { element } from "../parts/element.ts";
+import { loadScript } from "../parts/load-script.ts";
 import { fileOfPart } from "./addresses.ts";
 
 interface Loaded {
@@ -46,14 +46,4 @@ export async function loadCone(
     }
     tell(has);
   }
-}
-
-/** Ends when it ran, and when it did not come. */
-function loadScript(src: string): Promise<void> {
-  return new Promise((done) => {
-    const script = element("script", { src });
-    script.addEventListener("load", () => done());
-    script.addEventListener("error", () => done());
-    document.head.append(script);
-  });
 }

@@ -8,9 +8,16 @@ export class Hands {
   private zoom: Zoom = wholePicture;
   private readonly fingers = new Map<number, PointerEvent>();
 
+  /**
+   * @param moved told of every move, for photographs that move in step
+   * @param isInPage for a photograph among other things: the wheel scrolls the page past it, and enlarges
+   * only with Ctrl held
+   */
   constructor(
     private readonly frame: HTMLElement,
     private readonly picture: HTMLImageElement,
+    private readonly moved: (zoom: Zoom) => void = () => {},
+    private readonly isInPage = false,
   ) {
     frame.addEventListener("wheel", (event) => this.turn(event), { passive: false });
     frame.addEventListener("pointerdown", (event) => this.touch(event));
@@ -45,6 +52,12 @@ export class Hands {
   }
 
   private take(zoom: Zoom): void {
+    this.follow(zoom);
+    this.moved(zoom);
+  }
+
+  /** Lies as another photograph does. */
+  follow(zoom: Zoom): void {
     this.zoom = zoom;
     this.picture.style.transform = `translate(${zoom.x}px, ${zoom.y}px) scale(${zoom.scale})`;
     this.frame.classList.toggle("enlarged", zoom.scale > 1);
@@ -64,6 +77,7 @@ export class Hands {
   }
 
   private turn(event: WheelEvent): void {
+    if (this.isInPage && !event.ctrlKey) return;
     event.preventDefault();
     const factor = Math.exp(-event.deltaY * (event.deltaMode === 1 ? 0.05 : 0.002));
     this.take(zoomAt(this.zoom, factor, this.place(event), this.fit()));

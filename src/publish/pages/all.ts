@@ -1,6 +1,7 @@
 /** Which pages a site has. */
 import type { Catalogue } from "../../catalogue/types.ts";
 import type { Page } from "../page.ts";
+import { besidePages } from "./beside.ts";
 import { colourPages } from "./colours.ts";
 import { conePages, firingPages } from "./firings.ts";
 import { glazePages } from "./glazes.ts";
@@ -27,6 +28,7 @@ const kinds: readonly ((site: Site) => readonly Page[])[] = [
   pairPages,
   runsPages,
   gridPages,
+  besidePages,
   materialPages,
   colourPages,
   blendPages,
