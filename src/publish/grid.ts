@@ -153,7 +153,7 @@ type RestOfRow = GridRow extends readonly [number, number, number, number, ...in
 
 function rowOf(group: readonly [CatalogueTile, ...CatalogueTile[]]): RestOfRow {
   const [shown] = group;
-  const runs = group.flatMap(({ results }) => results.at(-1)?.run ?? []);
+  const runs = group.flatMap(({ run }) => run ?? []);
   const saying = (word: CatalogueTile["again"]) =>
     group.filter(({ again }) => again === word).length;
   const found = new Set(group.flatMap((tile) => tile.faults));

@@ -1,4 +1,5 @@
 /** The grid on paper: one sheet, with the rows and columns that have a tile, and no others. */
+import { leastRun } from "../../terms/run.ts";
 import type { Shown } from "./board.ts";
 import { keyOf, type Square } from "./squares.ts";
 import { verdicts } from "./words.ts";
@@ -58,7 +59,7 @@ function mark(square: Square, x: number, y: number, withCode: boolean): readonly
   const ring = make("circle", { class: "ring", cx: String(cx), cy: String(cy), r: String(r) });
   const half = `M${cx} ${cy - r}A${r} ${r} 0 0 0 ${cx} ${cy + r}Z`;
   const cross = `M${cx - r} ${cy - r}L${cx + r} ${cy + r}M${cx - r} ${cy + r}L${cx + r} ${cy - r}`;
-  const drop = `M${x + size - 4} ${y + 3}v${square.run >= 15 ? 12 : square.run >= 5 ? 8 : 5}`;
+  const drop = `M${x + size - 4} ${y + 3}v${square.run >= 15 ? 12 : square.run >= leastRun ? 8 : 5}`;
   return [
     ...(said.has("no") && said.size === 1 ? [] : [ring]),
     ...(said.has("yes")

@@ -1,5 +1,6 @@
 /** A square and a head of the grid, as elements. */
 import type { GridColour } from "../../publish/grid-file.ts";
+import { leastRun } from "../../terms/run.ts";
 import { element } from "../parts/element.ts";
 import { pageOfPair } from "./addresses.ts";
 import { keyOf, type Square } from "./squares.ts";
@@ -36,7 +37,7 @@ function insideOf(square: Square, root: string): readonly HTMLElement[] {
 }
 
 /** From so many millimetres on a drop is drawn longer, as on a card. */
-const [far, veryFar] = [5, 15];
+const [far, veryFar] = [leastRun, 15];
 
 /** The marks of a card in short: how far it ran, how many tiles there are, and the verdicts. */
 function marksOf(square: Square): HTMLElement {

@@ -46,7 +46,8 @@ export function tablesOfTile(tile: CatalogueTile): readonly ComparedTable[] {
   ];
 }
 
-function cameOut({ results, later, stage, fate, surface, effects, faults, again }: CatalogueTile) {
+function cameOut(tile: CatalogueTile) {
+  const { results, later, stage, fate, surface, effects, faults, again, run } = tile;
   const [last] = results.slice(-1);
   const looked = last?.faults?.includes("none") ? "none found" : null;
   const seen = later.map(
@@ -62,7 +63,7 @@ function cameOut({ results, later, stage, fate, surface, effects, faults, again 
     ["Surface", listed(surface)],
     ["Effects", listed(effects.map(spoken))],
     ["Faults", listed(faults.map(spoken)) || looked],
-    ["Run", last?.run === undefined ? null : runWords(last.run)],
+    ["Run", run === null ? null : runWords(run)],
     ["Again", again],
     ...seen,
   ]);
