@@ -35,11 +35,13 @@ export interface SubjectStep {
   readonly facets: readonly (readonly [aspect: Aspect, value: string | null])[];
 }
 
-/** Lines that are compared by their labels. */
+/**
+ * Lines that are compared by their labels. Where one is missing: of facts nobody wrote it down; of parts
+ * there is nothing of it; notes are not compared at all.
+ */
 export interface SubjectTable {
   readonly title: string;
-  /** What it means that a line is on another and not on this one. */
-  readonly missing: string;
+  readonly kind: "facts" | "notes" | "parts";
   readonly lines: readonly (readonly [label: string, words: string])[];
 }
 

@@ -141,7 +141,7 @@ function colourLines(subjects: readonly Subject[], { scatter }: Comparing): read
     if (!colour) return cell(element("i", { class: "quiet" }, "not measured"));
     const swatch = element("span", { class: "compare-swatch", "aria-hidden": "true" });
     swatch.style.background = colour.hex;
-    const apart = subject === first ? "" : tellColour(subject, first, scatter);
+    const apart = subject === first ? "" : tellColour(subject, called(first), scatter);
     return cell(
       swatch,
       `${colour.name} `,
@@ -153,18 +153,35 @@ function colourLines(subjects: readonly Subject[], { scatter }: Comparing): read
 }
 
 /** A table with nothing in it on any of them is left out. */
-function tableLines({ title: words, missing, rows }: JoinedTable): readonly HTMLElement[] {
+function tableLines({ title: words, kind, rows }: JoinedTable): readonly HTMLElement[] {
   if (rows.length === 0) return [];
   const lines = rows.map(({ label, words: said, differs }) =>
     line(
-      differs ? "differs" : "same",
-      [...oxide(label), ...(differs ? [element("small", {}, "differs")] : [])],
+      kind === "notes" ? "note" : kinds[differs],
+      [...oxide(label), ...(marks[differs] ? [element("small", {}, marks[differs])] : [])],
       said.map((each) =>
-        each === undefined ? cell(element("i", { class: "quiet" }, missing)) : cell(each),
+        each === undefined
+          ? cell(
+              element(
+                "i",
+                { class: "quiet" },
+                kind === "facts" ? "not written down" : unknown[kind],
+              ),
+            )
+          : cell(each),
       ),
     ),
   );
   return [title(words), ...lines];
+}
+
+const kinds = { yes: "differs", maybe: "open", no: "same" } as const;
+const marks = { yes: "differs", maybe: "may differ", no: "" } as const;
+const unknown = { notes: "not said of it", parts: "not known" } as const;
+
+/** A tile by its code, a glaze by its name. */
+function called(subject: Subject): Subject & { readonly called: string } {
+  return { ...subject, called: subject.steps.length > 0 ? subject.id : subject.name };
 }
 
 /** `SiO2` with its number beneath the line, as oxides are written. */

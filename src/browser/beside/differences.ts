@@ -1,6 +1,6 @@
 /** What of several subjects is not the same, step by step and line by line. */
 import type { Aspect } from "../../likeness/make-up.ts";
-import type { Subject, SubjectStep } from "../../publish/beside-file.ts";
+import type { Subject, SubjectStep, SubjectTable } from "../../publish/beside-file.ts";
 import { alignAll, type Row } from "./align.ts";
 
 /** Two steps are as far apart as the share of their facets that differ; a layer is never beside a firing. */
@@ -60,31 +60,48 @@ function knownIn(values: ReadonlySet<string | null>): number {
   return [...values].filter((value) => value !== null).length;
 }
 
-/** A line of a table: what each subject has, undefined where it has none. */
+/** A line of a table, a value for each subject. */
 export interface TableRow {
   readonly label: string;
+  /** Undefined where nobody knows; "none" where there is nothing of it. */
   readonly words: readonly (string | undefined)[];
-  readonly differs: boolean;
+  /** Whether two that are known are not the same; of what only some are known it may be so. */
+  readonly differs: "yes" | "maybe" | "no";
 }
 
 export interface JoinedTable {
   readonly title: string;
-  readonly missing: string;
+  readonly kind: SubjectTable["kind"];
   readonly rows: readonly TableRow[];
 }
 
-/** Tables of one title as one, every label once, in the order in which they are met. */
+/** Tables of one title as one, every label once, in the order in which they are met; notes come last. */
 export function joinTables(subjects: readonly Pick<Subject, "tables">[]): readonly JoinedTable[] {
   const titles = [...new Set(subjects.flatMap(({ tables }) => tables.map(({ title }) => title)))];
-  return titles.map((title) => {
-    const own = subjects.map(({ tables }) => tables.find((table) => table.title === title));
-    const missing = own.find((table) => table !== undefined)?.missing ?? "";
-    const lines = own.map((table) => new Map<string, string>(table?.lines ?? []));
-    const labels = [...new Set(lines.flatMap((each) => [...each.keys()]))];
-    const rows = labels.map((label) => {
-      const words = lines.map((each) => each.get(label));
-      return { label, words, differs: new Set(words).size > 1 };
-    });
-    return { title, missing, rows };
+  const joined = titles.map((title) => joinTable(subjects, title));
+  return [
+    ...joined.filter(({ kind }) => kind !== "notes"),
+    ...joined.filter(({ kind }) => kind === "notes"),
+  ];
+}
+
+function joinTable(subjects: readonly Pick<Subject, "tables">[], title: string): JoinedTable {
+  const own = subjects.map(({ tables }) => tables.find((table) => table.title === title));
+  const kind = own.find((table) => table !== undefined)?.kind ?? "facts";
+  const lines = own.map((table) => table && new Map<string, string>(table.lines));
+  const labels = [...new Set(lines.flatMap((each) => [...(each?.keys() ?? [])]))];
+  // Of a glaze without a recipe nobody knows how much of anything is in it; with one, there is none.
+  const otherwise = (each: unknown) =>
+    kind === "parts" && each !== undefined ? "none" : undefined;
+  const rows = labels.map((label) => {
+    const words = lines.map((each) => each?.get(label) ?? otherwise(each));
+    return { label, words, differs: kind === "notes" ? ("no" as const) : howUnlike(words) };
   });
+  return { title, kind, rows };
+}
+
+function howUnlike(words: readonly (string | undefined)[]): TableRow["differs"] {
+  const known = new Set(words.filter((each) => each !== undefined));
+  if (known.size > 1) return "yes";
+  return words.includes(undefined) && words.length > 1 ? "maybe" : "no";
 }

@@ -36,18 +36,15 @@ export function tellDifferences(
   rows: readonly StepRow[],
   tables: readonly JoinedTable[],
 ): { readonly differ: readonly string[]; readonly open: readonly string[] } {
-  const unlike = (tables.find(({ title }) => title === madeOf)?.rows ?? []).filter(
-    ({ differs }) => differs,
-  );
-  const isOpen = ({ words }: (typeof unlike)[number]) => new Set(words.filter(Boolean)).size < 2;
-  const name = ({ label }: (typeof unlike)[number]) => `the ${label.toLowerCase()}`;
+  const piece = tables.find(({ title }) => title === madeOf)?.rows ?? [];
+  const named = (which: "maybe" | "yes") =>
+    piece
+      .filter(({ differs }) => differs === which)
+      .map(({ label }) => `the ${label.toLowerCase()}`);
   return {
-    differ: [
-      ...unlike.filter((row) => !isOpen(row)).map(name),
-      ...rows.flatMap((row, i) => tellStep(ids, row, i + 1)),
-    ],
+    differ: [...named("yes"), ...rows.flatMap((row, i) => tellStep(ids, row, i + 1))],
     open: [
-      ...unlike.filter(isOpen).map(name),
+      ...named("maybe"),
       ...rows.flatMap(({ open }, i) =>
         open.length > 0 ? [`${aspectWords(open)} (step ${i + 1})`] : [],
       ),
@@ -100,12 +97,12 @@ function capital(text: string): string {
 /** How far a colour is from the first, and whether that is more than like tiles differ here. */
 export function tellColour(
   subject: Pick<Subject, "colour">,
-  first: Pick<Subject, "colour" | "id">,
+  first: Pick<Subject, "colour"> & { readonly called: string },
   scatter: number | null,
 ): string {
   if (!subject.colour || !first.colour) return "";
   const apart = differenceCiede2000(first.colour.lab, subject.colour.lab);
-  const told = `${roundDifference(apart)} apart from ${first.id}`;
+  const told = `${roundDifference(apart)} apart from ${first.called}`;
   if (scatter === null) return `${told}; how far tiles made alike differ here is not known yet.`;
   const usual = `(up to ${roundDifference(scatter)})`;
   return apart > scatter

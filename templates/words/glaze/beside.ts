@@ -13,7 +13,7 @@ const movement = { little: "moves little", none: "stays where it is", runs: "run
 export function tablesOfGlaze(glaze: CatalogueGlaze): readonly ComparedTable[] {
   const { kind, cones, surface, cover, moves, tone, stocked, bought, tiles, alone } = glaze;
   return [
-    comparedTable("The glaze", "not written down", [
+    comparedTable("The glaze", "facts", [
       ["Kind", glazeKind(kind)],
       ["Cones", cones && formatConeRange(cones)],
       ["Surface", surface && spoken(surface)],
@@ -28,7 +28,7 @@ export function tablesOfGlaze(glaze: CatalogueGlaze): readonly ComparedTable[] {
     ...formulaTables(glaze),
     comparedTable(
       "Take care",
-      "not said",
+      "notes",
       glaze.hazards.map(({ message }) => [message, "yes"] as const),
     ),
   ];
@@ -57,17 +57,17 @@ function portions(
     const known = lines.get(name);
     lines.set(name, known === undefined ? String(parts) : `${known} and ${parts}`);
   }
-  return comparedTable(title, "none", [...lines]);
+  return comparedTable(title, "parts", [...lines]);
 }
 
 function formulaTables({ chemistry, whyNoChemistry }: CatalogueGlaze): readonly ComparedTable[] {
   if (!chemistry) {
     const why = whyNoChemistry ?? "Not known of a bought glaze";
-    return [comparedTable("Formula", "", [["Why there is none", why]])];
+    return [comparedTable("Why there is no formula", "notes", [[why, "yes"]])];
   }
   const { unity, silicaToAlumina } = chemistry;
   return [
-    comparedTable("Unity formula", "none", [
+    comparedTable("Unity formula", "parts", [
       ...Object.entries(unity ?? {}).map(([oxide, moles]) => [oxide, formatMoles(moles)] as const),
       ["Silica to alumina", silicaToAlumina === null ? null : silicaToAlumina.toFixed(1)] as const,
     ]),

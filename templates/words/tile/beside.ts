@@ -8,39 +8,40 @@ import { facetValueWords } from "./change-of-facet.ts";
 import { fateWords, lookWords, runWords, shapeName, stageName } from "./outcome.ts";
 import { firingName, shelfWords, stepWords } from "./steps.ts";
 
-/** Lines that are compared by their labels, and what it means that one is missing. */
+/**
+ * Lines that are compared by their labels. Where one is missing: of facts nobody wrote it down; of parts
+ * there is nothing of it; notes are not compared at all.
+ */
 export interface ComparedTable {
   readonly title: string;
-  readonly missing: string;
+  readonly kind: "facts" | "notes" | "parts";
   readonly lines: readonly (readonly [label: string, words: string])[];
 }
 
 /** Of a line without words nobody wrote anything down, so it is left out. */
 export function comparedTable(
   title: string,
-  missing: string,
+  kind: ComparedTable["kind"],
   lines: readonly (readonly [label: string, words: string | false | null])[],
 ): ComparedTable {
   const known = lines.flatMap(([label, words]) => (words ? [[label, words] as const] : []));
-  return { title, missing, lines: known };
+  return { title, kind, lines: known };
 }
-
-const unwritten = "not written down";
 
 /** What a tile is, what came of it, what else was not the same, and what to mind. */
 export function tablesOfTile(tile: CatalogueTile): readonly ComparedTable[] {
   const { clay, texture, shape, angle } = tile;
   return [
-    comparedTable("The piece", unwritten, [
+    comparedTable("The piece", "facts", [
       ["Clay", clay?.name ?? null],
       ["Texture", spoken(texture)],
       ["Shape", angle === null ? shapeName(shape) : `${shapeName(shape)}, ${angle}°`],
     ]),
     cameOut(tile),
-    comparedTable("What else there was", unwritten, besides(tile)),
+    comparedTable("What else there was", "facts", besides(tile)),
     comparedTable(
       "Take care",
-      "not said",
+      "notes",
       tile.cautions.map(({ message }) => [message, "yes"] as const),
     ),
   ];
@@ -57,7 +58,7 @@ function cameOut(tile: CatalogueTile) {
         capital(lookWords(look)) || "nothing written down",
       ] as const,
   );
-  return comparedTable("What came out", unwritten, [
+  return comparedTable("What came out", "facts", [
     ["Now", results.length === 0 && fate === null ? stageName(stage) : null],
     ["What became of it", fate === null ? null : fateWords(fate)],
     ["Surface", listed(surface)],

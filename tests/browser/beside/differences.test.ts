@@ -22,7 +22,7 @@ const fired = (cone: string | null): SubjectStep => ({
 
 function subject(id: string, steps: readonly SubjectStep[], clay: string | null = "Buff"): Subject {
   const lines = clay === null ? [] : ([["Clay", clay]] as const);
-  const tables = [{ title: "The piece", missing: "not written down", lines }];
+  const tables = [{ title: "The piece", kind: "facts" as const, lines }];
   const bare = { picture: null, stage: "", colour: null, curves: [], glazes: [] };
   return { id, name: id, url: `tiles/${id}.html`, steps, tables, ...bare };
 }
@@ -107,29 +107,50 @@ propertyTest.prop([fc.array(anyTable, { minLength: 1, maxLength: 4 })])(
   "no line of a table is lost, and it is marked where it is not the same on all",
   (all) => {
     const tables = all.map((lines): { tables: SubjectTable[] } => ({
-      tables: [{ title: "What came out", missing: "", lines }],
+      tables: [{ title: "What came out", kind: "facts", lines }],
     }));
     const [joined] = joinTables(tables);
     for (const [i, lines] of all.entries())
       for (const [label, words] of lines)
         expect(joined?.rows.find((row) => row.label === label)?.words[i]).toBe(words);
-    for (const { words, differs } of joined?.rows ?? [])
-      expect(differs).toBe(words.some((each) => each !== words[0]));
+    for (const { words, differs } of joined?.rows ?? []) {
+      const known = new Set(words.filter((each) => each !== undefined));
+      expect(differs === "yes").toBe(known.size > 1);
+      expect(differs === "maybe").toBe(known.size === 1 && words.includes(undefined));
+    }
   },
 );
 
-// By hand, for greys: 20 / (1 + 0.015 · 30² / √(20 + 30²)) is 13.8.
+test("what is in a glaze without a recipe is not known, and never none", () => {
+  const recipe = (lines: readonly (readonly [string, string])[]) => ({
+    tables: [{ title: "Parts by weight", kind: "parts" as const, lines }],
+  });
+  const [first, second] = [recipe([["Whiting", "20"]]), recipe([["Silica", "30"]])];
+  const rowsOf = (...all: Parameters<typeof joinTables>[0]) => joinTables(all)[0]?.rows;
+  expect(rowsOf(first, second)).toEqual([
+    { label: "Whiting", words: ["20", "none"], differs: "yes" },
+    { label: "Silica", words: ["none", "30"], differs: "yes" },
+  ]);
+  expect(rowsOf(first, { tables: [] })).toEqual([
+    { label: "Whiting", words: ["20", undefined], differs: "maybe" },
+  ]);
+});
+
+// By hand, for greys: 20 / (1 + 0.015 · 30² / √(20 + 30²)) is 13.8, and 1 / 1.56 is 0.6.
 test("a colour is told against how far like tiles differ", () => {
   const [white, grey] = [
-    { id: "A-1", colour: { hex: "#ffffff", name: "white", lab: [90, 0, 0] as const } },
-    { id: "A-2", colour: { hex: "#eeeeee", name: "white", lab: [70, 0, 0] as const } },
+    { called: "A-1", colour: { hex: "#ffffff", name: "white", lab: [90, 0, 0] as const } },
+    { called: "A-2", colour: { hex: "#eeeeee", name: "white", lab: [70, 0, 0] as const } },
   ];
-  const near = { id: "A-3", colour: { hex: "#fefefe", name: "white", lab: [89, 0, 0] as const } };
+  const near = {
+    called: "A-3",
+    colour: { hex: "#fefefe", name: "white", lab: [89, 0, 0] as const },
+  };
   expect(tellColour(grey, white, 4)).toBe(
     "14 apart from A-1: more than tiles made alike differ here (up to 4).",
   );
   expect(tellColour(near, white, 4)).toBe(
-    "1 apart from A-1: tiles made alike differ as much here (up to 4).",
+    "less than 1 apart from A-1: tiles made alike differ as much here (up to 4).",
   );
   expect(tellColour(near, white, null)).toContain("is not known yet.");
   expect(tellColour({ colour: null }, white, 4)).toBe("");
