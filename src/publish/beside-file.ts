@@ -2,7 +2,6 @@
  * The files with what is set side by side, tiles in some and glazes in others: of each all that is
  * compared, in words, a few dozen to a file.
  */
-import type { Lab } from "../colour/cielab.ts";
 import type { Aspect } from "../likeness/make-up.ts";
 
 /** A tile or a glaze. */
@@ -16,7 +15,11 @@ export interface Subject {
   /** What was done, the bottom first, coats of one kind together; none for a glaze. */
   readonly steps: readonly SubjectStep[];
   readonly tables: readonly SubjectTable[];
-  readonly colour: { readonly hex: string; readonly lab: Lab; readonly name: string } | null;
+  readonly colour: {
+    readonly hex: string;
+    readonly lab: readonly [L: number, a: number, b: number];
+    readonly name: string;
+  } | null;
   /** The firings that have a curve, in their order. */
   readonly curves: readonly SubjectCurve[];
   /** The glazes on a tile, by their ids. */

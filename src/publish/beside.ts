@@ -8,7 +8,6 @@ import type { CatalogueGlaze } from "../catalogue/glazes.ts";
 import { firingsOf } from "../catalogue/kilns/tile-firings.ts";
 import type { CatalogueTile } from "../catalogue/tiles.ts";
 import type { Catalogue } from "../catalogue/types.ts";
-import type { MeasuredColour } from "../colour/measure.ts";
 import { partsOf } from "../likeness/change.ts";
 import { bucketOf, countBuckets } from "../terms/bucket.ts";
 import { idKey } from "../terms/ids.ts";
@@ -82,7 +81,7 @@ function pictureOf({ pictures }: CatalogueTile): SubjectPicture | null {
   return { small: small.url, large: large.url, alt: picture.alt ?? "" };
 }
 
-function colourOf(colour: MeasuredColour | null | undefined): Subject["colour"] {
+function colourOf(colour: CatalogueTile["colour"] | undefined): Subject["colour"] {
   if (!colour) return null;
   const [L, a, b] = colour.lab;
   return { hex: colour.hex, name: colour.name, lab: [rounded(L, 2), rounded(a, 2), rounded(b, 2)] };

@@ -45,9 +45,13 @@ export function OneChange(props: {
 }): VNode | null {
   const { own, groups } = props;
   if (groups.length === 0) return null;
+  const nearest = groups.flatMap(({ pairs }) => pairs.slice(0, 1)).slice(0, 3);
+  const beside = [own, ...nearest].map(({ id }) => id).join();
   return (
     <section class="related one-change" aria-labelledby="one-change">
-      <h2 id="one-change">One change apart</h2>
+      <h2 id="one-change">
+        One change apart <a href={`${own.root}beside.html?tiles=${beside}`}>side by side</a>
+      </h2>
       <div class="changes">
         {groups.map(({ heading, tally, pairs, others }) => (
           <section>
@@ -81,10 +85,7 @@ function Pair({ own, pair }: { readonly own: OwnTile; readonly pair: ChangePair 
         <span class="code">{own.id}</span> <span class="code">{id}</span>
       </p>
       <p>
-        <a href={own.root + url}>{words}</a>{" "}
-        <a class="quiet" href={`${own.root}beside.html?tiles=${own.id},${id}`}>
-          side by side
-        </a>
+        <a href={own.root + url}>{words}</a>
       </p>
       <p class="came">
         <span class="code">{id}</span> {[result, colour].filter(Boolean).join(" ")}
