@@ -46,6 +46,12 @@ export function GridPage({ frame, choices, squares, groups, turn }: GridPageProp
       <header class="opening">
         <h1>{title}</h1>
         {choices && <p class="lede">{gridLede}</p>}
+        {choices && (
+          <p class="quiet">
+            Up to four tiles or glazes, step by step:{" "}
+            <a href={`${frame.root}beside.html`}>side by side</a>.
+          </p>
+        )}
       </header>
       {choices && <Grid root={frame.root} {...choices} />}
       <section class="grid-list">

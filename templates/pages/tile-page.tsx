@@ -8,7 +8,6 @@ import { Cautions, Quotation } from "../parts/notes.tsx";
 import { OneChange } from "../parts/one-change.tsx";
 import { Outcome } from "../parts/outcome.tsx";
 import { Plates } from "../parts/plates.tsx";
-import { SetBeside } from "../parts/set-beside.tsx";
 import { TileFiringWords } from "../parts/tile-firing.tsx";
 import { Strip } from "../parts/wall.tsx";
 import { partWords } from "../words/english/turning.ts";
@@ -37,7 +36,6 @@ export function TilePage(props: TilePageProps): VNode {
           </p>
           <h1>{title}</h1>
           <Whereabouts {...props} />
-          <SetBeside kind="tiles" id={tile.id} />
         </header>
         <Account {...props} />
       </article>

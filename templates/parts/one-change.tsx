@@ -45,13 +45,9 @@ export function OneChange(props: {
 }): VNode | null {
   const { own, groups } = props;
   if (groups.length === 0) return null;
-  const nearest = groups.flatMap(({ pairs }) => pairs.slice(0, 1)).slice(0, 3);
-  const beside = [own, ...nearest].map(({ id }) => id).join();
   return (
     <section class="related one-change" aria-labelledby="one-change">
-      <h2 id="one-change">
-        One change apart <a href={`${own.root}beside.html?tiles=${beside}`}>side by side</a>
-      </h2>
+      <h2 id="one-change">One change apart</h2>
       <div class="changes">
         {groups.map(({ heading, tally, pairs, others }) => (
           <section>

@@ -24,6 +24,7 @@ export class Tray {
 
   start(): void {
     document.body.append(this.node);
+    this.addToTilePage();
     document.addEventListener("click", (event) => this.click(event));
     document.addEventListener("pointerover", ({ target }) => {
       const card = target instanceof Element ? target.closest(".wall > li") : null;
@@ -79,6 +80,24 @@ export class Tray {
     this.told.textContent =
       next === this.chosen ? `No more than ${most} are set side by side: clear some first.` : "";
     this.take(next);
+  }
+
+  /** Beside its code, on a line that is there already, so that nothing moves. */
+  private addToTilePage(): void {
+    const plate = document.querySelector(".plate-number");
+    const code = plate?.textContent.trim() ?? "";
+    if (!plate || code === "") return;
+    const button = element("button", { type: "button", class: "plain beside-button" });
+    button.dataset.beside = `tiles ${code}`;
+    plate.before(button);
+    const apart = document.querySelectorAll(".change .codes .code:last-child");
+    const ids = [
+      code,
+      ...[...apart].slice(0, most - 1).map(({ textContent }) => textContent ?? ""),
+    ];
+    const href = `${this.root}beside.html${formatChoice("tiles", ids)}`;
+    if (ids.length > 1)
+      document.getElementById("one-change")?.append(" ", element("a", { href }, "side by side"));
   }
 
   private addButton(card: Element): void {
