@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { besideIndex, makeBesideScripts } from "../../src/publish/beside.ts";
 import type { Subject } from "../../src/publish/beside-file.ts";
 import { bucketOf } from "../../src/terms/bucket.ts";
+import { tablesOfGlaze } from "../../templates/words/glaze/beside.ts";
 import { catalogueOf } from "../bench/catalogue-run.ts";
 import { makeLargeArchive } from "../bench/large-archive.ts";
 
@@ -32,6 +33,18 @@ describe("what is set side by side, of a large archive", () => {
     const held = JSON.parse(content.slice(content.indexOf("]=") + 2, -2)) as readonly Subject[];
     expect(held.length).toBeGreaterThan(5);
     for (const { steps } of held) expect(steps.every(({ words }) => words !== "")).toBe(true);
+  });
+
+  test("says of every bought glaze in the same words that only its maker knows what is in it", () => {
+    const bought = catalogue.glazes.filter((glaze) => glaze.bought);
+    expect(bought.length).toBeGreaterThan(1);
+    for (const glaze of bought) {
+      const cautions = tablesOfGlaze(glaze).find(({ title }) => title === "Take care")?.lines;
+      expect(cautions).toContainEqual([
+        "It was bought, and only its maker knows what is in it, so this archive cannot say how it may harm",
+        "yes",
+      ]);
+    }
   });
 
   test("comes in files that are each small enough for a phone", () => {

@@ -112,8 +112,9 @@ export class Tray {
   private label(button: HTMLElement): void {
     const [kind, id] = partsOf(button);
     const isIn = kind !== undefined && isChosen(this.chosen, kind, id);
-    button.textContent = isIn ? "set beside: take away" : "set beside";
-    button.setAttribute("aria-label", `${isIn ? "Take away from" : "Set beside"} others: ${id}`);
+    const words = isIn ? "set beside: take away" : "set beside";
+    button.textContent = words;
+    button.setAttribute("aria-label", `${words} ${id}`);
   }
 }
 

@@ -29,9 +29,15 @@ export function tablesOfGlaze(glaze: CatalogueGlaze): readonly ComparedTable[] {
     comparedTable(
       "Take care",
       "notes",
-      glaze.hazards.map(({ message }) => [message, "yes"] as const),
+      glaze.hazards.map(({ message }) => [ofIt(message, glaze.name), "yes"] as const),
     ),
   ];
+}
+
+/** In the same words for every bought glaze, so that several of them share one line. */
+function ofIt(message: string, name: string): string {
+  const named = `${name} was bought, `;
+  return message.startsWith(named) ? `It was bought, ${message.slice(named.length)}` : message;
 }
 
 function recipeTables(glaze: CatalogueGlaze): readonly ComparedTable[] {
