@@ -81,6 +81,10 @@ export function testBeside(site: BuiltSite): void {
       await expect.poll(() => page.locator(".compare-heads .names").count()).toBe(4);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
       expect(await page.locator(".compare").textContent()).toContain("In stock");
+      const ends = await page
+        .locator(".compare .label")
+        .evaluateAll((all) => all.map((label) => label.getBoundingClientRect().right));
+      expect(Math.max(...ends)).toBeLessThanOrEqual(390);
     },
   );
 
