@@ -40,8 +40,8 @@ export function glazePages(site: Site): readonly Page[] {
 /** So many tiles of a glaze alone, and as many of the others, on its own page. */
 const tilesOfAGlaze = 12;
 
-/** So many where strips show some of them already. */
-const tilesBesideStrips = 5;
+/** So many where strips show some of them already: a row on a desk, two on a phone. */
+const tilesBesideStrips = 4;
 
 function glazePage(site: Site, glaze: CatalogueGlaze, maps: readonly Link[]): readonly Page[] {
   const { name, url, hazards } = glaze;
