@@ -207,7 +207,7 @@ siteTest(
 siteTest("without a mouse, a colour is reached, and cleared", async ({ open, serve }) => {
   const root = await serve(site.folder);
   const page = await open(`${root}?near=546966&cone=6`, large);
-  await page.locator("select[name=over]").focus();
+  await page.locator("select[name=shade]").focus();
   await page.keyboard.press("Tab");
   const focused = page.locator(":focus");
   expect(await focused.getAttribute("type")).toBe("color");
