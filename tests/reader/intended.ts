@@ -215,6 +215,7 @@ export const meant: Readonly<Record<string, fc.Arbitrary<MeantRecord>>> = {
     {
       cones: range,
       colour: words,
+      shade: oneOf(choices.shades),
       expansion: fc.oneof(decimal(1, 9), map({ mean: decimal(1, 9) }, { between: span })),
       between: span,
       absorption: decimal(0, 20),
@@ -235,6 +236,7 @@ export const meant: Readonly<Record<string, fc.Arbitrary<MeantRecord>>> = {
       { cautions: oneOrSome(words), frit: yesNo, price: decimal(0, 90) },
     ),
   ),
+  page: map({ title: words }),
   studio: map(
     { format: fc.constant("1"), studio: words },
     {
@@ -243,6 +245,10 @@ export const meant: Readonly<Record<string, fc.Arbitrary<MeantRecord>>> = {
       licence: words,
       temperature: oneOf(["celsius", "fahrenheit"]),
       "handing-in": words,
+      welcome: words,
+      website: fc.constant("https://eelgate.example/"),
+      mark: map({ file: fc.constant("mark.svg"), alt: words }),
+      accent: fc.constant("#2f7d6b"),
       photo: map({ crop: box }, { grey: fc.oneof(box, fc.constant("no")) }),
       makers: byKey(
         id,

@@ -161,6 +161,7 @@ function typeWord(word: string, by: Hand, isInline: boolean): string {
       `${word} #1`,
       `${word}: 1`,
     ]);
-  const quoted = by.pick(["", "", "", "", '"', "'"]);
+  // A colour begins with the sign of a comment: nobody can write it without quotes.
+  const quoted = by.pick(word.startsWith("#") ? ['"', "'"] : ["", "", "", "", '"', "'"]);
   return `${quoted}${word}${quoted}`;
 }
