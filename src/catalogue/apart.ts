@@ -1,9 +1,10 @@
 /** What came of one change: every tile with a result that is one change apart from another. */
 import { differenceCiede2000 } from "../colour/difference.ts";
-import { type Change, unknownOfBoth } from "../likeness/change.ts";
+import { type Change, type FacetChange, unknownOfBoth } from "../likeness/change.ts";
 import type { Aspect } from "../likeness/make-up.ts";
 import { mergeCoats } from "../likeness/merge-coats.ts";
 import { neighbourFinder } from "../likeness/neighbours.ts";
+import { twoApartFinder } from "../likeness/two-apart.ts";
 import type { TileStep } from "../records/archive.ts";
 import { rememberFor } from "../terms/remember.ts";
 import { firingsOf } from "./kilns/tile-firings.ts";
@@ -66,6 +67,33 @@ export const apartFinder = rememberFor(
         change,
         difference: differenceOf(change, tile, other),
       }));
+  },
+);
+
+/** Another tile, which differs in exactly two facets. */
+export interface TwoApart {
+  readonly tile: CatalogueTile;
+  readonly changes: readonly [FacetChange, FacetChange];
+  /** What differs, in a word each. */
+  readonly differences: readonly [Difference, Difference];
+}
+
+/**
+ * Makes the function that finds what differs from a tile in exactly two things, in the order of the
+ * catalogue; nothing for a tile without a result. Two other glazes are another coat stack, and no
+ * two changes of this one.
+ */
+export const twoApartOf = rememberFor(
+  ({ tiles }: Catalogue): ((tile: CatalogueTile) => readonly TwoApart[]) => {
+    const recorded = tiles.filter(({ results }) => results.length > 0);
+    const find = twoApartFinder(recorded, ({ makeUp }) => makeUp);
+    return (tile) =>
+      find(tile)
+        .map(({ other, changes }): TwoApart => {
+          const [one, two] = changes.map((change) => differenceOf(change, tile, other));
+          return { tile: other, changes, differences: [one ?? "none", two ?? "none"] };
+        })
+        .filter(({ differences: both }) => both.some((difference) => difference !== "glaze"));
   },
 );
 

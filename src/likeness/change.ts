@@ -25,6 +25,9 @@ export type Change =
   /** On the first the steps of these two places come in this order; on the second the other way round. */
   | { readonly kind: "order"; readonly steps: readonly [number, number] };
 
+/** One facet that is known on both and differs. */
+export type FacetChange = Extract<Change, { kind: "facet" }>;
+
 /** A make-up as what is the whole tile's, and what is each step's. */
 export interface Parts {
   readonly whole: readonly Facet[];
@@ -51,6 +54,18 @@ export function changeBetween(a: Parts, b: Parts): Change | null {
   return null;
 }
 
+/**
+ * What changed from the first to the second where that was exactly two facets, each known on both;
+ * null where it was anything else, as two layers that changed places, which is one change of order.
+ */
+export function twoChangesBetween(a: Parts, b: Parts): readonly [FacetChange, FacetChange] | null {
+  if (a.steps.length !== b.steps.length) return null;
+  const [first, second, ...more] = differencesBetween(a, b);
+  if (!first || !second || more.length > 0 || changeOfOrder(a, b)) return null;
+  const [one, other] = [facetChange(first), facetChange(second)];
+  return one && other ? [one, other] : null;
+}
+
 /** What nobody wrote down of either, and no load that they shared makes the same, each aspect once. */
 export function unknownOfBoth(a: MakeUp, b: MakeUp): readonly Aspect[] {
   const shared = new Set(b.facets.flatMap(({ sharedBy }) => sharedBy ?? []));
@@ -69,16 +84,21 @@ interface Difference {
 }
 
 function changeOfFacet(a: Parts, b: Parts): Change | null {
-  const differences = [
+  const [first, ...more] = differencesBetween(a, b);
+  if (!first) return { kind: "none" };
+  return more.length > 0 ? null : facetChange(first);
+}
+
+function differencesBetween(a: Parts, b: Parts): readonly Difference[] {
+  return [
     ...differencesOf(a.whole, b.whole),
     ...a.steps.flatMap((step, i) => differencesOf(step, b.steps[i] ?? [])),
   ];
-  const [first, ...more] = differences;
-  if (!first) return { kind: "none" };
-  const { aspect, step, from, to } = first;
-  return more.length > 0 || from === null || to === null
-    ? null
-    : { kind: "facet", aspect, step, from, to };
+}
+
+/** Null where one of the two is unknown. */
+function facetChange({ aspect, step, from, to }: Difference): FacetChange | null {
+  return from === null || to === null ? null : { kind: "facet", aspect, step, from, to };
 }
 
 /** Of a layer that was dipped on one tile alone, how long it was dipped is no difference besides. */

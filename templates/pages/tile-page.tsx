@@ -5,7 +5,7 @@ import { CoatStack } from "../parts/coat-stack.tsx";
 import { Document } from "../parts/document.tsx";
 import { LeachTests } from "../parts/leach-tests.tsx";
 import { Cautions, Quotation } from "../parts/notes.tsx";
-import { OneChange } from "../parts/one-change.tsx";
+import { OneChange, TwoChanges } from "../parts/one-change.tsx";
 import { Outcome } from "../parts/outcome.tsx";
 import { Plates } from "../parts/plates.tsx";
 import { TileFiringWords } from "../parts/tile-firing.tsx";
@@ -41,6 +41,7 @@ export function TilePage(props: TilePageProps): VNode {
       </article>
       <Neighbours {...props} />
       <OneChange own={ownOf(props)} groups={props.oneChange} />
+      {props.twoChanges && <TwoChanges own={ownOf(props)} group={props.twoChanges} />}
       {props.related.map(({ title: heading, url, of, tiles }) => (
         <section class="related">
           <h2>

@@ -20,6 +20,8 @@ export interface TilePageProps {
   readonly after: Link | null;
   /** Tiles with a result that are at most one change apart from this one, by what changed. */
   readonly oneChange: readonly ChangeGroup[];
+  /** Tiles that differ in exactly two things, where few differ in one; null where there are none. */
+  readonly twoChanges: ChangeGroup | null;
   /** Tiles that a reader may want next, and what they have in common with this one. */
   readonly related: readonly {
     readonly title: string;

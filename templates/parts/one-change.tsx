@@ -49,19 +49,10 @@ export function OneChange(props: {
     <section class="related one-change" aria-labelledby="one-change">
       <h2 id="one-change">One change apart</h2>
       <div class="changes">
-        {groups.map(({ heading, tally, pairs, others }) => (
+        {groups.map(({ heading, ...group }) => (
           <section>
             <h3>{heading}</h3>
-            {tally && <p class="tally">{tally}</p>}
-            {pairs.map((pair) => (
-              <Pair own={own} pair={pair} />
-            ))}
-            {others.links.length > 0 && (
-              <p class="quiet">
-                {pairs.length > 0 ? "Also " : ""}
-                <Codes root={own.root} of={others} />
-              </p>
-            )}
+            <Group own={own} {...group} />
           </section>
         ))}
       </div>
@@ -69,11 +60,58 @@ export function OneChange(props: {
   );
 }
 
+/** Tiles that differ in two things: shown beside those that differ in one, and never among them. */
+export function TwoChanges(props: { readonly own: OwnTile; readonly group: ChangeGroup }): VNode {
+  const { heading, tally, pairs, others } = props.group;
+  return (
+    <section class="related one-change" aria-labelledby="two-changes">
+      <h2 id="two-changes">{heading}</h2>
+      <p class="tally">{tally}</p>
+      <div class="changes">
+        {pairs.map((pair) => (
+          <section>
+            <Pair own={props.own} pair={pair} />
+          </section>
+        ))}
+      </div>
+      <Others root={props.own.root} others={others} also={pairs.length > 0} />
+    </section>
+  );
+}
+
+function Group(props: Omit<ChangeGroup, "heading"> & { readonly own: OwnTile }): VNode {
+  const { own, tally, pairs, others } = props;
+  return (
+    <>
+      {tally && <p class="tally">{tally}</p>}
+      {pairs.map((pair) => (
+        <Pair own={own} pair={pair} />
+      ))}
+      <Others root={own.root} others={others} also={pairs.length > 0} />
+    </>
+  );
+}
+
+function Others(props: {
+  readonly root: string;
+  readonly others: NamedCodes;
+  readonly also: boolean;
+}): VNode | null {
+  if (props.others.links.length === 0) return null;
+  return (
+    <p class="quiet">
+      {props.also ? "Also " : ""}
+      <Codes root={props.root} of={props.others} />
+    </p>
+  );
+}
+
+/** The photographs lead there by the code, the sentence beneath them by what changed. */
 function Pair({ own, pair }: { readonly own: OwnTile; readonly pair: ChangePair }): VNode {
   const { id, url, words, result, colour, besides } = pair;
   return (
     <div class="change">
-      <a class="both" href={own.root + url} aria-label={`${id}: ${words}`}>
+      <a class="both" href={own.root + url} aria-label={id}>
         <Small {...own} />
         <Small root={own.root} {...pair} />
       </a>
@@ -91,7 +129,7 @@ function Pair({ own, pair }: { readonly own: OwnTile; readonly pair: ChangePair 
   );
 }
 
-/** One file is enough for a picture of this size. */
+/** One file is enough for a picture of this size; the styles keep its place. */
 function Small(props: {
   readonly root: string;
   readonly picture: Picture | null;
@@ -100,15 +138,5 @@ function Small(props: {
   const { root, picture } = props;
   const file = picture && smallFile(picture);
   if (!picture || !file) return <NoPhotograph tile={props} />;
-  const { width, height } = picture;
-  return (
-    <img
-      src={root + file.url}
-      width={width}
-      height={height}
-      alt=""
-      loading="lazy"
-      decoding="async"
-    />
-  );
+  return <img src={root + file.url} alt="" loading="lazy" />;
 }

@@ -1,11 +1,16 @@
 /** What came of one change. */
 import { describe, expect, test } from "vitest";
-import { apartFinder, besideEachOther } from "../../src/catalogue/apart.ts";
+import { apartFinder, besideEachOther, twoApartOf } from "../../src/catalogue/apart.ts";
 import type { Findings } from "../../src/catalogue/findings.ts";
 import { makeCatalogue } from "../../src/catalogue/make.ts";
 import type { Archive, Tile, TileStep } from "../../src/records/archive.ts";
 import type { Result } from "../../src/records/tile.ts";
-import { changeSentence, tallySentence } from "../../templates/words/tile/change.ts";
+import {
+  changeSentence,
+  tallySentence,
+  twoChangesCaution,
+  twoChangesSentence,
+} from "../../templates/words/tile/change.ts";
 import {
   archive,
   clay,
@@ -199,4 +204,36 @@ test("like tiles say how often they came out alike", () => {
   expect(tallySentence(tiles.slice(0, 1))).toBe(
     "1 tile, this one among them: satin on all; no fault on all; again: yes on all.",
   );
+});
+
+describe("two changes apart", () => {
+  const plain = [soot, fired("g-1")];
+
+  test("both are named, and the caution says that neither can be given the credit", () => {
+    const catalogue = catalogueOf([
+      made("A", plain),
+      made("B", [{ ...soot, coats: 3 }, fired("g-slow")]),
+      made("C", [{ ...soot, coats: 3 }, fired("g-slow")], { texture: "combed" }),
+    ]);
+    const [a] = catalogue.tiles;
+    const found = a ? twoApartOf(catalogue)(a) : [];
+    expect(found.map(({ tile: { id }, differences }) => [id, differences])).toEqual([
+      ["B", ["coats", "cooling"]],
+    ]);
+    expect(a && found[0] && twoChangesSentence(a, found[0])).toBe(
+      "The same but for two things: one more coat of Soot: 3, not 2; cooled slowly, not left to cool.",
+    );
+    expect(twoChangesCaution).toBe(
+      "Two things differ on each of these: which of the two made the difference cannot be said.",
+    );
+  });
+
+  test("are no tiles of two other glazes, which are another coat stack", () => {
+    const catalogue = catalogueOf([
+      made("A", [soot, chalk, fired("g-1")]),
+      made("B", [{ ...soot, glazes: ["kelp"] }, { ...chalk, glazes: ["mist"] }, fired("g-1")]),
+    ]);
+    const [a] = catalogue.tiles;
+    expect(a && twoApartOf(catalogue)(a)).toEqual([]);
+  });
 });

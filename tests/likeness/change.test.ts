@@ -4,10 +4,12 @@ import {
   type Change,
   changeBetween as changeOfParts,
   partsOf,
+  twoChangesBetween,
   unknownOfBoth,
 } from "../../src/likeness/change.ts";
 import type { MakeUp } from "../../src/likeness/make-up.ts";
 import { neighbourFinder } from "../../src/likeness/neighbours.ts";
+import { twoApartFinder } from "../../src/likeness/two-apart.ts";
 import type { TileStep } from "../../src/records/archive.ts";
 import { coat, fired, resist } from "../checks/support.ts";
 import { anyFamily, anyTile, made, makeUp } from "./make-ups.ts";
@@ -160,4 +162,42 @@ describe("for any tiles", () => {
       }
     },
   );
+});
+
+describe("two changes apart", () => {
+  property.prop([fc.oneof(anyFamily, fc.array(anyTile, { maxLength: 14 }))], { numRuns: 150 })(
+    "are all tiles that differ in exactly two facets, and no others, both ways and never itself",
+    (tiles) => {
+      const all = tiles.map(makeUp);
+      const find = twoApartFinder(all, (one) => one);
+      for (const one of all) {
+        const compared = all.flatMap((other) => {
+          const changes = twoChangesBetween(partsOf(one), partsOf(other));
+          return changes ? [{ other, changes }] : [];
+        });
+        const found = find(one);
+        expect(found).toEqual(compared);
+        expect(found.map(({ other }) => other)).not.toContain(one);
+        for (const { other, changes } of found) {
+          expect(changeBetween(one, other)).toBeNull();
+          const back = find(other).find((each) => each.other === one);
+          expect(back?.changes).toEqual(changes.map(reverse));
+        }
+      }
+    },
+  );
+
+  test("are not tiles on which two layers changed places, which is one change", () => {
+    const a: readonly TileStep[] = [bisque, soot, chalk];
+    const b: readonly TileStep[] = [
+      bisque,
+      { ...soot, glazes: ["chalk"] },
+      { ...chalk, glazes: ["soot"] },
+    ];
+    const between = (one: readonly TileStep[], other: readonly TileStep[]) =>
+      twoChangesBetween(partsOf(makeUp(made(one))), partsOf(makeUp(made(other))));
+    expect(between(a, b)?.map(({ aspect }) => aspect)).toEqual(["what", "what"]);
+    expect(between(a, [bisque, chalk, soot])).toBeNull();
+    expect(between([bisque, soot], [bisque, { ...soot, coats: null, by: "dip" }])).toBeNull();
+  });
 });

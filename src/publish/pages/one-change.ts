@@ -8,8 +8,17 @@ import {
   differenceHeading,
   resultSentence,
   tallySentence,
+  twoChangesCaution,
+  twoChangesSentence,
 } from "../../../templates/words/tile/change.ts";
-import { type Apart, apartFinder, besideEachOther, differences } from "../../catalogue/apart.ts";
+import {
+  type Apart,
+  apartFinder,
+  besideEachOther,
+  differences,
+  type TwoApart,
+  twoApartOf,
+} from "../../catalogue/apart.ts";
 import { groupBy } from "../../catalogue/group-by.ts";
 import type { CatalogueTile } from "../../catalogue/tiles.ts";
 import type { Site } from "./site.ts";
@@ -59,7 +68,7 @@ function groupOf(
   return {
     heading: differenceHeading(difference),
     tally: isAlike ? tallySentence([tile, ...group.map((apart) => apart.tile)]) : "",
-    pairs: shown.map((apart) => pairOf(site, tile, apart)),
+    pairs: shown.map((apart) => pairOf(site, tile, apart.tile, changeSentence(tile, apart))),
     others: nameCodes(
       others.map(({ tile: other }) => other),
       mostNamed,
@@ -67,16 +76,48 @@ function groupOf(
   };
 }
 
-function pairOf(site: Site, tile: CatalogueTile, apart: Apart): ChangePair {
-  const { id, url } = apart.tile;
-  const beside = besideEachOther(tile, apart.tile);
+/** Fewer tiles one change apart than this are few: those two changes apart are shown as well. */
+const few = 3;
+
+/** A tile may have very many of them, and what they show is weaker: so many shown, so many named. */
+const [mostOfTwo, mostOfTwoNamed] = [2, 12];
+
+/** The tiles two changes apart, where few are one apart; null where there are none. */
+export function twoChanges(site: Site, tile: CatalogueTile): ChangeGroup | null {
+  const oneApart = apartFinder(site.catalogue)(tile).filter(
+    ({ difference }) => difference !== "none",
+  );
+  if (oneApart.length >= few) return null;
+  const found = twoApartOf(site.catalogue)(tile).toSorted(
+    (a, b) => rankOf(a.differences) - rankOf(b.differences),
+  );
+  if (found.length === 0) return null;
+  const byWords = groupBy(found, (apart) => twoChangesSentence(tile, apart));
+  const shown = byWords.slice(0, mostOfTwo).map(([first]) => first);
+  const others = found.filter((apart) => !shown.includes(apart)).map(({ tile: other }) => other);
+  return {
+    heading: "Two changes apart",
+    tally: twoChangesCaution,
+    pairs: shown.map((apart) => pairOf(site, tile, apart.tile, twoChangesSentence(tile, apart))),
+    others: nameCodes(others, mostOfTwoNamed),
+  };
+}
+
+/** What was done before the kiln and the clay, and another glaze last. */
+function rankOf([one, other]: TwoApart["differences"]): number {
+  return differences.indexOf(one) + differences.indexOf(other);
+}
+
+function pairOf(site: Site, tile: CatalogueTile, other: CatalogueTile, words: string): ChangePair {
+  const { id, url, stage } = other;
+  const beside = besideEachOther(tile, other);
   return {
     id,
     url,
-    picture: apart.tile.pictures.find(({ role }) => role === "result") ?? null,
-    stage: apart.tile.stage,
-    words: changeSentence(tile, apart),
-    result: resultSentence(apart.tile),
+    picture: other.pictures.find(({ role }) => role === "result") ?? null,
+    stage,
+    words,
+    result: resultSentence(other),
     colour: colourDifferenceSentence(beside.deltaE00, site.catalogue.trust),
     besides: besidesSentence(beside),
   };

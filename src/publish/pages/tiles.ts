@@ -8,7 +8,7 @@ import { firingsOf } from "../../catalogue/kilns/tile-firings.ts";
 import type { Link } from "../../catalogue/link.ts";
 import type { CatalogueTile } from "../../catalogue/tiles.ts";
 import { definePage, type Page, type SearchEntry } from "../page.ts";
-import { oneChangeGroups } from "./one-change.ts";
+import { oneChangeGroups, twoChanges } from "./one-change.ts";
 import { relatedTiles, replicatesSentence } from "./related.ts";
 import { wordsOfTile } from "./search-words.ts";
 import type { Site } from "./site.ts";
@@ -43,6 +43,7 @@ function tilePage(
       before: toLink(before),
       after: toLink(after),
       oneChange: oneChangeGroups(site, tile),
+      twoChanges: twoChanges(site, tile),
       related: relatedTiles(site, tile),
       programmes: programmesOf(site, tile),
       record: replicatesSentence(site, tile),

@@ -1,7 +1,7 @@
 /** One facet that differs between two tiles, in words: first what the other tile has. */
 import { stepAt } from "../../../src/catalogue/apart.ts";
 import type { CatalogueTile } from "../../../src/catalogue/tiles.ts";
-import type { Change } from "../../../src/likeness/change.ts";
+import type { FacetChange } from "../../../src/likeness/change.ts";
 import type { Aspect } from "../../../src/likeness/make-up.ts";
 import type {
   CoatStep,
@@ -13,8 +13,6 @@ import type {
 import type { Area, Removal, Shape, Way } from "../../../src/terms/choices.ts";
 import { count, spoken } from "../english/numbers.ts";
 import { firingName, markWords, wayWords, whereWords } from "./steps.ts";
-
-type FacetChange = Extract<Change, { kind: "facet" }>;
 
 /** `one more coat of Tidewrack: 3, not 2`, `cooled slowly, not left to cool`. */
 export function facetWords(change: FacetChange, from: CatalogueTile, to: CatalogueTile): string {

@@ -3,6 +3,7 @@ import type {
   Apart,
   Difference,
   NotHeldEqual,
+  TwoApart,
   Uncontrolled,
 } from "../../../src/catalogue/apart.ts";
 import { comparedSteps, stepAt } from "../../../src/catalogue/apart.ts";
@@ -52,6 +53,18 @@ export function changeSentence(from: CatalogueTile, apart: Apart): string {
     ? "The same again."
     : `The same, ${changeWords(from, apart)}.`;
 }
+
+/** What is otherwise on the other tile: `The same but for two things: cooled slowly, not left to cool; on Dark, not Buff.` */
+export function twoChangesSentence(
+  from: CatalogueTile,
+  { tile: to, changes: [one, other] }: Pick<TwoApart, "tile" | "changes">,
+): string {
+  return `The same but for two things: ${facetWords(one, from, to)}; ${facetWords(other, from, to)}.`;
+}
+
+/** Over tiles that differ in two things. */
+export const twoChangesCaution =
+  "Two things differ on each of these: which of the two made the difference cannot be said.";
 
 function changeWords(from: CatalogueTile, { change, tile: to }: Apart): string {
   switch (change.kind) {
