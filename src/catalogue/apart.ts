@@ -197,10 +197,11 @@ function uncontrolledOf(a: CatalogueTile, b: CatalogueTile): readonly Uncontroll
   return uncontrolled.filter((each) => differs[each]);
 }
 
-function loadsOf({ steps }: CatalogueTile) {
+/** A tile is held beside many others; its loads are the same each time. */
+const loadsOf = rememberFor(({ steps }: CatalogueTile) => {
   const firings = firingsOf(steps).filter(({ kind }) => kind !== "bisque");
   return {
     loads: firings.map(({ page }) => page?.id).join("\n"),
     shelves: firings.map(({ shelf }) => shelf).join("\n"),
   };
-}
+});
