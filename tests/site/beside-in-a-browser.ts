@@ -88,6 +88,12 @@ export function testBeside(site: BuiltSite): void {
     },
   );
 
+  siteTest("the code of a firing is not taken for a tile's", async ({ open, serve }) => {
+    const page = await open(`${await serve(site.folder)}firings/g-250928.html`, large);
+    await page.waitForLoadState("networkidle");
+    expect(await page.locator("button.beside-button").count()).toBe(0);
+  });
+
   siteTest("without JavaScript it says what to do instead", async ({ open, serve }) => {
     const page = await open(`${await serve(site.folder)}beside.html`, { javaScriptEnabled: false });
     expect(await page.locator("main").textContent()).toContain("This page needs scripts");

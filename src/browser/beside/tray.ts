@@ -84,7 +84,8 @@ export class Tray {
 
   /** Beside its code, on a line that is there already, so that nothing moves. */
   private addToTilePage(): void {
-    const plate = document.querySelector(".plate-number");
+    // A firing's page has a plate with a code too: only a tile's is called so.
+    const plate = document.getElementById("code");
     const code = plate?.textContent.trim() ?? "";
     if (!plate || code === "") return;
     const button = element("button", { type: "button", class: "plain beside-button" });
