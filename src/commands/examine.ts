@@ -82,6 +82,7 @@ export async function examineArchive(
     ...tellStrayPictures(strays),
     ...ofMark,
     ...judged.problems,
+    ...(await checkOwnWords(archive)),
   ];
   const problems = tellMends(found, asTyped);
   return { ...judged, read, pictures, mark, problems };
@@ -101,8 +102,7 @@ export function judgeArchive(
     heats,
     asTyped,
   };
-  const problems = [...runChecks(archive, extra), ...checkOwnWords(archive)];
-  return { problems, chemistry, heats };
+  return { problems: runChecks(archive, extra), chemistry, heats };
 }
 
 /** What is told of a stray picture says more than that its file was not expected. */

@@ -1,5 +1,5 @@
 /** What is wrong with the studio's own words: its welcome, and its pages. */
-import { findUnusable, type UnusableInWords } from "../../templates/parts/own-words.ts";
+import type { UnusableInWords } from "../../templates/parts/own-words.ts";
 import { namesOfWays } from "../../templates/parts/sections.ts";
 import type { Archive, Filed } from "../records/archive.ts";
 import type { PageRecord } from "../records/page.ts";
@@ -8,34 +8,25 @@ import { idKey } from "../terms/ids.ts";
 import { wordPattern } from "../terms/words.ts";
 
 /** Finds links that lead nowhere, pictures, and pages that could be taken for others. */
-export function checkOwnWords({ studio, pages, pageKeys }: Archive): readonly Problem[] {
-  const hasPage = (key: string) => pageKeys.has(key);
-  const inWelcome = studio.welcome
-    ? inWords("studio.yaml", ["welcome"], studio.welcome, hasPage)
-    : [];
+export async function checkOwnWords(archive: Archive): Promise<readonly Problem[]> {
+  const { studio, pageKeys } = archive;
+  const pages = [...archive.pages.values()];
+  // What reads Markdown is slow to load, and most archives have no words of this kind.
+  if (studio.welcome === undefined && pages.length === 0) return [];
+  const { findUnusable } = await import("../../templates/parts/own-words.ts");
+  const inWords = (file: string, path: FieldPath, words: string) =>
+    findUnusable(words, (key) => pageKeys.has(key)).map(
+      (found): Problem => ({
+        ...{ file, path, severity: "error" },
+        ...tell(found),
+        ...placed(words, found.address),
+      }),
+    );
   return [
-    ...inWelcome,
-    ...[...pages.values()].flatMap((page) => [
-      ...inWords(page.file, [], page.notes, hasPage),
-      ...emptyPage(page),
-    ]),
-    ...clashes([...pages.values()]),
+    ...inWords("studio.yaml", ["welcome"], studio.welcome ?? ""),
+    ...pages.flatMap((page) => [...inWords(page.file, [], page.notes), ...emptyPage(page)]),
+    ...clashes(pages),
   ];
-}
-
-function inWords(
-  file: string,
-  path: FieldPath,
-  words: string,
-  hasPage: (key: string) => boolean,
-): readonly Problem[] {
-  return findUnusable(words, hasPage).map((found) => ({
-    file,
-    path,
-    severity: "error",
-    ...tell(found),
-    ...placed(words, found.address),
-  }));
 }
 
 function tell({ what, address }: UnusableInWords): Pick<Problem, "code" | "message" | "hint"> {
