@@ -4,6 +4,7 @@ import type { Mend } from "../records/mend.ts";
 import type { Problem } from "../records/problem.ts";
 import { mendsOf } from "../records/sure-mends.ts";
 import { type Ask, mayDo } from "./ask.ts";
+import { whyNotDone } from "./not-done.ts";
 import { drawLink } from "./random-link.ts";
 
 export interface MendOptions {
@@ -80,17 +81,7 @@ function tellMend(mend: Mend): readonly string[] {
   return [`  write into ${mend.file}: ${mend.path.join(" › ")}: ${String(mend.value)}`];
 }
 
-const refusals: Readonly<
-  Record<Extract<CarriedOut, { ok: false }>["inTheWay"]["because"], (file: string) => string>
-> = {
-  gone: (file) => `${file} is not there any more`,
-  taken: (file) => `there is a file ${file} already`,
-  changed: (file) => `${file} was changed meanwhile`,
-  faulty: (file) => `${file} has other faults, which come first`,
-  unchangeable: (file) => `${file} cannot be changed there without changing more`,
-};
-
 function tellRefusal(mend: Mend, { inTheWay }: Extract<CarriedOut, { ok: false }>): string {
   const [first = ""] = tellMend(mend);
-  return `Not done: ${first.trim()}: ${refusals[inTheWay.because](inTheWay.file)}.`;
+  return `Not done: ${first.trim()}: ${whyNotDone(inTheWay)}.`;
 }

@@ -1,13 +1,15 @@
 /** `tilebook rename`: gives a tile another code, wherever the archive names it. */
 import { parseText } from "../archive/parse-text.ts";
 import { writeFields } from "../archive/write-fields.ts";
+import { hasCode } from "../disk/machine-error.ts";
 import { renameFiles } from "../disk/rename-file.ts";
 import { type Archive, findById, type Tile } from "../records/archive.ts";
 import { findNearest } from "../records/suggest.ts";
 import { findIdFault, idKey } from "../terms/ids.ts";
 import { asTypedFor } from "./as-typed.ts";
 import { type Ask, mayDo } from "./ask.ts";
-import { exitCodes, WrongUsage } from "./failure.ts";
+import { describeFailure, exitCodes, WrongUsage } from "./failure.ts";
+import { whyNotDone } from "./not-done.ts";
 import { openWhole } from "./open-archive.ts";
 import { planRenaming, type RecordChange, type RenamePlan } from "./rename-plan.ts";
 
@@ -97,19 +99,34 @@ function carryOut(
 ): number {
   const inTheWay = renameFiles(archive, renamings);
   if (inTheWay) {
-    const why = inTheWay.because === "gone" ? "is not there any more" : "is there already";
-    console.error(`${inTheWay.file} ${why}. Nothing was changed.`);
+    console.error(`Nothing was changed: ${whyNotDone(inTheWay)}.`);
     return exitCodes.faulty;
   }
-  const undone = changes.filter(({ file, asNow, kind, fields }) => {
-    const record = { file, kind, asRead: texts.get(asNow) ?? "" };
-    return !writeFields(archive, record, fields).ok;
+  const undone = changes.flatMap((change) => {
+    const why = writeChange(change, archive, texts);
+    return why === undefined ? [] : tellChange(change).map((line) => `Not done: ${line}: ${why}`);
   });
-  for (const line of undone.flatMap(tellChange))
-    console.error(`Not done, since the file would change in more than that: ${line}`);
+  for (const line of undone) console.error(line);
   console.log(
     undone.length === 0 ? "Renamed." : "Renamed, but for the lines above: write those by hand.",
   );
   console.log(`See that all is well: ${asTypedFor(archive)("check")}`);
   return undone.length === 0 ? exitCodes.done : exitCodes.faulty;
+}
+
+/** Writes the fields of one record; what kept them from being written is told in words. */
+function writeChange(
+  { file, asNow, kind, fields }: RecordChange,
+  archive: string,
+  texts: ReadonlyMap<string, string>,
+): string | undefined {
+  try {
+    const written = writeFields(archive, { file, kind, asRead: texts.get(asNow) ?? "" }, fields);
+    return written.ok ? undefined : `${whyNotDone({ because: written.because, file })}.`;
+  } catch (error) {
+    // The files have their new names by now: the other records are written all the same.
+    return hasCode(error, "ENOENT")
+      ? `${whyNotDone({ because: "gone", file })}.`
+      : describeFailure(error);
+  }
 }

@@ -1,7 +1,8 @@
 /** `tilebook rename`: a tile gets another code, and nothing that named it is left behind. */
-import { readdir, readFile } from "node:fs/promises";
+import { appendFile, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
+import { rename } from "../../src/commands/rename.ts";
 import { photograph } from "../support/archive-folder.ts";
 import { archiveWith, errorsOf } from "./archives.ts";
 import { sumsOf } from "./site-files.ts";
@@ -36,6 +37,14 @@ async function shelfArchive(): Promise<string> {
 }
 
 const read = (archive: string, file: string) => readFile(join(archive, file), "utf8");
+
+/** What is told from now on, line by line. */
+function tellsOf(...ways: readonly ("log" | "error")[]): () => readonly string[] {
+  const lines: string[] = [];
+  for (const way of ways)
+    vi.spyOn(console, way).mockImplementation((words) => void lines.push(...words.split("\n")));
+  return () => lines;
+}
 
 describe("tilebook rename", () => {
   test("splits a range around the code, and changes no other letter of the load", async () => {
@@ -113,6 +122,37 @@ describe("tilebook rename", () => {
       "Nothing was changed: add --yes to do it where nobody can be asked.",
     );
     expect(await sumsOf(archive)).toEqual(before);
+  });
+
+  test("tells what it could not write and why, and writes all the rest", async () => {
+    const archive = await shelfArchive();
+    const said = tellsOf("log", "error");
+    const ask = async () => {
+      await appendFile(join(archive, "tiles/shelf/set.md"), "Somebody writes here.\n");
+      await rm(join(archive, "tiles/firings/g-9.md"));
+      return "y";
+    };
+    expect(await rename("RN-6", "ZZ-2", { archive, yes: false, ask })).toBe(1);
+    expect(said().slice(-4, -1)).toEqual([
+      "Not done: write into tiles/shelf/set.md: control: ZZ-2: tiles/shelf/set.md was changed meanwhile.",
+      "Not done: write into tiles/firings/g-9.md: tiles › bottom: ZZ-2, RN-7: tiles/firings/g-9.md is not there any more.",
+      "Renamed, but for the lines above: write those by hand.",
+    ]);
+    expect(await read(archive, "tiles/shelf/ZZ-2.md")).toContain("formerly: [RN-6]");
+  });
+
+  test("changes nothing where a name is taken meanwhile, and says which", async () => {
+    const archive = await shelfArchive();
+    const said = tellsOf("error");
+    const ask = async () => {
+      await writeFile(join(archive, "tiles/shelf/ZZ-1.jpg"), "another");
+      return "y";
+    };
+    expect(await rename("RN-3", "ZZ-1", { archive, yes: false, ask })).toBe(1);
+    expect(said().at(-1)).toBe(
+      "Nothing was changed: there is a file tiles/shelf/ZZ-1.jpg already.",
+    );
+    expect(await read(archive, "tiles/shelf/RN-3.md")).toBe(tile);
   });
 
   test("waits where a record cannot be read, since it may name the tile", async () => {
