@@ -219,6 +219,22 @@ describe("a name that leads nowhere", () => {
       }),
     );
   });
+
+  it("a control tile that was renamed is told its new code", async () => {
+    expect(
+      await tellOf({
+        "tiles/evening/set.md": record("name: Evening\ncontrol: WL-902"),
+        "tiles/WL-002.md": tile(`${layer}\nformerly: [WL-902]`),
+      }),
+    ).toMatchInlineSnapshot(`
+      "
+      tiles/evening/set.md:3:10 error: There is no tile “WL-902” any more [unknown-tile]
+        3 | control: WL-902
+          |          ^
+        That tile is now called “WL-002”.
+      "
+    `);
+  });
 });
 
 describe("faults in one record", () => {

@@ -4,9 +4,9 @@ import type { Problem } from "../../records/problem.ts";
 import type { SetRecord } from "../../records/set.ts";
 import { idKey } from "../../terms/ids.ts";
 import { problemOfFile } from "../problem-of-file.ts";
-import { follow, type Known, type Lookup, lookUp } from "./look-up.ts";
+import { follow, type Known, type Lookup, lookUp, unknownName } from "./look-up.ts";
 import { addMaker, clayLookup, type MakerCodes, makerLookup, tileLookup } from "./lookups.ts";
-import type { TileCodes } from "./tile-codes.ts";
+import { isKnown, renamedTile, type TileCodes } from "./tile-codes.ts";
 
 /** What a set may name. */
 export interface SetNames {
@@ -18,7 +18,7 @@ export interface SetNames {
 
 /** Finds what a set names and nobody knows; its jars are followed by `followJars`. */
 export function findUnknownInSet(set: Filed<SetRecord>, names: SetNames): readonly Problem[] {
-  const { teacher, defaults = {}, control } = set.record;
+  const { teacher, defaults = {} } = set.record;
   const find = (
     written: string | undefined,
     path: readonly string[],
@@ -26,17 +26,25 @@ export function findUnknownInSet(set: Filed<SetRecord>, names: SetNames): readon
     lookup: Lookup,
   ) =>
     written === undefined ? [] : follow({ file: set.file, path, written }, known, lookup).problems;
-  const isReserved =
-    names.codes.reservedUnknown ||
-    (control !== undefined && names.codes.reserved.has(idKey(control)));
   return [
     ...findTeacher(set.file, teacher, names.makers),
     ...(names.makers
       ? find(defaults.maker, ["defaults", "maker"], names.makers.ids, makerLookup(names.makers))
       : []),
     ...find(defaults.clay, ["defaults", "clay"], names.clays, clayLookup),
-    ...(isReserved ? [] : find(control, ["control"], names.codes.ids, tileLookup)),
+    ...findControl(set, names.codes),
   ];
+}
+
+function findControl(
+  { file, record: { control } }: Filed<SetRecord>,
+  codes: TileCodes,
+): readonly Problem[] {
+  if (control === undefined || codes.reservedUnknown || isKnown(control, codes)) return [];
+  const mention = { file, path: ["control"], written: control };
+  return codes.formerly.has(idKey(control))
+    ? [renamedTile(mention, codes)]
+    : [unknownName(mention, codes.ids, tileLookup)];
 }
 
 /** A set keeps its teacher's key as it was written, so one spelt otherwise would name nobody. */

@@ -44,11 +44,13 @@ export function findUnknownCodes(
 
 const noGuess = { ids: new Map<string, string>() };
 
-function isKnown(code: string, { ids, reserved }: TileCodes): boolean {
+/** Whether a code is a tile's, or one that a set reserves. */
+export function isKnown(code: string, { ids, reserved }: TileCodes): boolean {
   return ids.has(idKey(code)) || reserved.has(idKey(code));
 }
 
-function renamedTile({ file, path, written }: Mention, { formerly }: TileCodes): Problem {
+/** Tells of a code that a tile was published under before, what that tile is called now. */
+export function renamedTile({ file, path, written }: Mention, { formerly }: TileCodes): Problem {
   const fault = {
     code: tileLookup.code,
     message: `There is no tile “${written}” any more`,
