@@ -77,7 +77,7 @@ export interface UnusableInWords {
   readonly address: string;
 }
 
-/** Reads links and pictures that the pages leave out, to tell of each. */
+/** Keeps the links and pictures that pages leave out, so that each can be reported. */
 const all = new MarkdownIt("default", { html: false });
 all.validateLink = () => true;
 all.normalizeLink = (address) => address;
