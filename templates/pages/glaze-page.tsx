@@ -163,7 +163,7 @@ function Facts({ frame, glaze }: GlazePageProps): VNode {
 /** So many blends that a glaze is part of are named. */
 const blendsNamed = 40;
 
-/** The blends that it is part of, and the maps that it stands on. */
+/** The blends that it is part of, and the maps that it is on. */
 function SeeAlso({ frame, glaze, maps }: GlazePageProps): VNode | null {
   const links = [...glaze.blends.slice(0, blendsNamed), ...maps];
   const others = glaze.blends.length - blendsNamed;
@@ -180,7 +180,7 @@ function SeeAlso({ frame, glaze, maps }: GlazePageProps): VNode | null {
         {others > 0 && (
           <li>
             <a href={`${frame.root}blends/index.html`}>
-              {grouped(others)} more of {grouped(glaze.blends.length)} blends, on the list of all
+              {count(others, "more blend")}, in the list of all
             </a>
           </li>
         )}

@@ -112,7 +112,7 @@ function BoundarySources(): VNode {
     <p class="quiet">
       The upright lines are old guidance, not a rule: for one kind of glaze, with {fluxes}, at{" "}
       {ratioField.cone}. After {ratioField.source} ({ratioField.tag}); texts differ on where they
-      run. That they move with the cone: {ratioField.since}.
+      run. They move with the cone: {ratioField.since}.
     </p>
   );
 }

@@ -224,7 +224,7 @@ describe("two changes apart", () => {
       "The same but for two things: one more coat of Soot: 3, not 2; cooled slowly, not left to cool.",
     );
     expect(twoChangesCaution).toBe(
-      "Two things differ on each of these: which of the two made the difference cannot be said.",
+      "Two things differ on each of these, so nobody can say which of them made the difference.",
     );
   });
 

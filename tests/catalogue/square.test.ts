@@ -62,7 +62,7 @@ describe("a set of tiles", () => {
   test("says how to read its square, what was not made, and what is the same on all of it", () => {
     const found = squareOf(tilesOf(square));
     expect(found && squareSentence(found)).toBe(
-      "Across, what lies on top; down, what lies underneath; where a glaze meets itself it is alone. 6 of 9 squares have a tile; the empty ones were not made. The same on all: each layer 2 coats, brushed; Buff; cone 6; in oxidation.",
+      "Across, what lies on top; down, what lies underneath; where a glaze meets itself, the tile has it alone. 6 of 9 squares have a tile; the empty ones were not made. The same on all: each layer 2 coats, brushed; Buff; cone 6; in oxidation.",
     );
   });
 

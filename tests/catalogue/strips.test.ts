@@ -43,7 +43,7 @@ describe("a glaze's strips", () => {
 
   test("say what changes along them, and what was not held equal", () => {
     expect(stripSentences(byCone, trust).join(" ")).toBe(
-      "Surface not recorded. Run not recorded. Faults not recorded. Colours, each from the one before: less than 1 and 25 apart; tiles made alike differ by up to 5 here. 1 to 2 tiles of each: a hint, no rule. Not held equal: the load.",
+      "Surface not recorded. Run not recorded. Faults not recorded. Colours, each from the one before: less than 1 and 25 apart; tiles made alike differ by up to 5 here. 1 to 2 tiles of each: a hint, no rule. Also different: the load.",
     );
     expect(stripName(byCone)).toBe("soot (2 coats, brushed), Buff, in oxidation");
   });

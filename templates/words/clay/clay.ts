@@ -30,7 +30,7 @@ export function shadeTitle(shade: Shade | null): string {
 
 function shadeWords(shade: CatalogueClay["shade"]): string {
   if (shade === null)
-    return "its record does not say dark, buff or white, so no list counts it as one";
+    return "its record does not say dark, buff or white, so it counts as none of them";
   return shade.by === "shade" ? shade.shade : `${shade.shade}, by the words of its colour`;
 }
 

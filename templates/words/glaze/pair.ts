@@ -19,7 +19,7 @@ interface Names {
   readonly under: string;
 }
 
-/** `2 coats of Chalk over 2 of Oilskin`, whichever is on top. */
+/** `2 coats of Chalk, 2 of Oilskin`, whichever is on top. */
 export function pairCoatsWords(coats: PairCoats | null, { over, under }: Names): string {
   if (coats === null) return "Coats not recorded, or not the same number all over";
   return `${count(coats.over, "coat")} of ${over}, ${coats.under} of ${under}`;
@@ -46,7 +46,7 @@ function unknownWords(unknown: readonly Aspect[]): string {
   return unknown.length > 0 ? ` ${capital(unwrittenWords(unknown))}.` : "";
 }
 
-/** `Nearest are A and B, but the clay and the shape differ as well.` */
+/** `The nearest are A and B, but they also differ in the clay and the shape.` */
 function nearestSentence({ tile, other, differ, unknown }: NearestSwap): string {
   const besides = [
     differ.length > 0 && `also differ in ${listed(differ.map(aspectWords))}`,
@@ -102,7 +102,7 @@ export function noMeltSentence(glazes: readonly Melting[]): string {
   return glazes
     .map(({ name, kind, isKnown, why }) => {
       if (kind !== "glaze")
-        return `${name} is no glaze that melts through, but ${article(glazeKind(kind)).toLowerCase()} ${glazeKind(kind)}.`;
+        return `${name} is ${article(glazeKind(kind)).toLowerCase()} ${glazeKind(kind)}, not a glaze that melts through.`;
       if (isKnown) return "";
       return why ?? `${name} is bought, and only its maker knows what is in it.`;
     })

@@ -89,7 +89,7 @@ export function seenSentence(marks: readonly Told[]): string {
 export function markKey(marks: readonly (Told & Pick<MapMark, "colour">)[]): string {
   const bare = marks.filter(({ ratio }) => ratio === null).map(({ glaze }) => glaze.name);
   return [
-    "Each mark has a glaze’s number and the colour that its tile measured; its right half is hatched by the surface that came out, as in the rows below the map.",
+    "Each mark has a glaze’s number and the colour measured on its tile; its right half is hatched by the surface that came out, as in the rows below the map.",
     marks.some(({ colour }) => colour === null) && "A mark without colour was not measured.",
     marks.some(({ isIncomplete }) => isIncomplete) &&
       "A dashed outline: an analysis that it rests on does not add up, or leaves something out.",

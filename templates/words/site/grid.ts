@@ -7,7 +7,7 @@ export interface GridChoice {
 }
 
 export const gridLede =
-  "On top across, underneath down. Nobody has tried what is empty; a stroke means that a glaze is out of stock.";
+  "Across, the glaze on top; down, the glaze underneath. An empty square: nobody here has tried it. A stroke: a glaze is out of stock.";
 
 /** What rows and columns can be in the order of. */
 export const gridOrders: readonly GridChoice[] = [

@@ -11,7 +11,7 @@ export const sheetNames: Readonly<Record<SheetKind, string>> = {
 };
 
 export const aboutSheets: Readonly<Record<SheetKind, string>> = {
-  labels: "One label for each code, to lie beside the tile when it is photographed or shown.",
+  labels: "One label for each code, to put beside the tile when it is photographed or shown.",
   notes: "One blank sheet for each code, four to a page, to write on while glazing.",
   shelf: "One line for each code, to fill in while the kiln is loaded.",
 };

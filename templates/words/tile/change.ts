@@ -64,7 +64,7 @@ export function twoChangesSentence(
 
 /** Over tiles that differ in two things. */
 export const twoChangesCaution =
-  "Two things differ on each of these: which of the two made the difference cannot be said.";
+  "Two things differ on each of these, so nobody can say which of them made the difference.";
 
 function changeWords(from: CatalogueTile, { change, tile: to }: Apart): string {
   switch (change.kind) {
@@ -170,19 +170,11 @@ const notEqual: Readonly<Record<Uncontrolled, string>> = {
   shelf: "the shelf",
 };
 
-/** `Not held equal: the load and the maker. Not recorded: how the kiln cooled.` */
-export function notHeldEqualSentence(strip: NotHeldEqual): string {
-  return besidesWith("Not held equal", strip);
-}
-
 /** `Also different: the load and the maker. Not recorded: how the kiln cooled.` */
-export function besidesSentence(beside: NotHeldEqual): string {
-  return besidesWith("Also different", beside);
-}
-
-function besidesWith(lead: string, { uncontrolled, unknown }: NotHeldEqual): string {
+export function besidesSentence({ uncontrolled, unknown }: NotHeldEqual): string {
   const told = [
-    uncontrolled.length > 0 && `${lead}: ${listed(uncontrolled.map((each) => notEqual[each]))}.`,
+    uncontrolled.length > 0 &&
+      `Also different: ${listed(uncontrolled.map((each) => notEqual[each]))}.`,
     unknown.length > 0 && `${capital(unwrittenWords(unknown))}.`,
   ];
   return told.filter(Boolean).join(" ");

@@ -3,14 +3,14 @@ import { comparedSteps, notHeldEqual } from "../../../src/catalogue/apart.ts";
 import type { Square } from "../../../src/catalogue/square.ts";
 import type { CatalogueTile } from "../../../src/catalogue/tiles.ts";
 import { count, grouped } from "../english/numbers.ts";
-import { notHeldEqualSentence } from "./change.ts";
+import { besidesSentence } from "./change.ts";
 import { coatWords } from "./steps.ts";
 import { clayAndFire } from "./strip.ts";
 
 /**
- * `Across, what lies on top; down, what lies underneath; where a glaze meets itself it is alone. 32
- * of 64 squares have a tile, nobody made the others. The same on all: each layer 2
- * coats, brushed; Levels Buff, cone 6. Not held equal: the maker and the shelf.`
+ * `Across, what lies on top; down, what lies underneath; where a glaze meets itself, the tile has
+ * it alone. 32 of 64 squares have a tile; the empty ones were not made. The same on all: each layer 2
+ * coats, brushed; Levels Buff, cone 6. Also different: the maker and the shelf.`
  */
 export function squareSentence({ tops, unders, rows }: Square): string {
   const squares = rows.flat();
@@ -19,12 +19,12 @@ export function squareSentence({ tops, unders, rows }: Square): string {
   const [of, missing] = [squares.length, squares.length - made];
   const meets = unders.some((id) => tops.includes(id));
   return [
-    `Across, what lies on top; down, what lies underneath${meets ? "; where a glaze meets itself it is alone" : ""}.`,
+    `Across, what lies on top; down, what lies underneath${meets ? "; where a glaze meets itself, the tile has it alone" : ""}.`,
     missing === 0
       ? `Each of the ${count(of, "square")} has a tile.`
       : `${grouped(made)} of ${count(of, "square")} have a tile; the empty ones were not made.`,
     sameSentence(tiles),
-    notHeldEqualSentence(notHeldEqual(tiles)),
+    besidesSentence(notHeldEqual(tiles)),
   ]
     .filter(Boolean)
     .join(" ");

@@ -11,7 +11,7 @@ import {
 import type { CatalogueTile } from "../../../src/catalogue/tiles.ts";
 import { roundDifference } from "../../../src/colour/difference.ts";
 import { capital, count, listed, spoken } from "../english/numbers.ts";
-import { notHeldEqualSentence } from "./change.ts";
+import { besidesSentence } from "./change.ts";
 import { facetValueWords, glazeName } from "./change-of-facet.ts";
 import { namesTopFirst } from "./stack.ts";
 import { coatWords } from "./steps.ts";
@@ -91,7 +91,7 @@ export function stripSentences(strip: Strip, trust: ColourTrust | null): readonl
     lookSentence(strip, faultsOf, "faults"),
     colourSentence(strip, trust),
     strengthSentence(strip.places),
-    notHeldEqualSentence(strip),
+    besidesSentence(strip),
   ].filter(Boolean);
 }
 
