@@ -47,7 +47,9 @@ export function OneChange(props: {
   if (groups.length === 0) return null;
   return (
     <section class="related one-change" aria-labelledby="one-change">
-      <h2 id="one-change">One change apart</h2>
+      <div class="apart-head">
+        <h2 id="one-change">One change apart</h2>
+      </div>
       <div class="changes">
         {groups.map(({ heading, ...group }) => (
           <section>

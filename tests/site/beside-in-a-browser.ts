@@ -27,6 +27,19 @@ export function testBeside(site: BuiltSite): void {
   });
 
   siteTest(
+    "the way from what is one change apart leads to that alone, and is no part of the heading",
+    async ({ open, serve }) => {
+      const root = await serve(site.folder);
+      const page = await open(`${root}tiles/ev-116.html`, large);
+      const apart = page.locator("section[aria-labelledby='one-change']");
+      const way = apart.locator("a", { hasText: "side by side" });
+      expect(await way.getAttribute("href")).toMatch(/\?tiles=EV-116,EV-107$/u);
+      expect(await apart.getByRole("heading", { level: 2 }).textContent()).toBe("One change apart");
+      expect(await page.locator("#two-changes").count()).toBe(1);
+    },
+  );
+
+  siteTest(
     "what is set beside on one page is kept on the next, and stands in the address",
     async ({ open, serve }) => {
       const root = await serve(site.folder);

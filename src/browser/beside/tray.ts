@@ -91,14 +91,17 @@ export class Tray {
     const button = element("button", { type: "button", class: "plain beside-button" });
     button.dataset.beside = `tiles ${code}`;
     plate.before(button);
-    const apart = document.querySelectorAll(".change .codes .code:last-child");
-    const ids = [
-      code,
-      ...[...apart].slice(0, most - 1).map(({ textContent }) => textContent ?? ""),
-    ];
-    const href = `${this.root}beside.html${formatChoice("tiles", ids)}`;
-    if (ids.length > 1)
-      document.getElementById("one-change")?.append(" ", element("a", { href }, "side by side"));
+    this.leadToThoseApart(code);
+  }
+
+  /** Beside the heading and not in it, so that nobody hears it as a part of its name. */
+  private leadToThoseApart(code: string): void {
+    const heading = document.getElementById("one-change");
+    const apart = heading?.closest("section")?.querySelectorAll(".codes .code:last-child") ?? [];
+    const ids = [...apart].slice(0, most - 1).map(({ textContent }) => textContent ?? "");
+    if (ids.length === 0) return;
+    const href = `${this.root}beside.html${formatChoice("tiles", [code, ...ids])}`;
+    heading?.after(element("a", { href }, "side by side"));
   }
 
   private addButton(card: Element): void {
