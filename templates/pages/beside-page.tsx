@@ -33,7 +33,7 @@ export function BesidePage({ frame, index }: BesidePageProps): VNode {
       <div id="beside" data-root={frame.root} data-index={JSON.stringify(index)}>
         <form class="add-beside">
           <label>
-            <span>Code</span> <input name="code" autocomplete="off" />
+            <span>Code</span> <input type="text" name="code" autocomplete="off" />
           </label>{" "}
           <button type="submit">Set beside</button>
         </form>
