@@ -7,3 +7,8 @@ export async function codesOnTheWall(page: Page): Promise<string[]> {
   while (await more.isVisible()) await more.click();
   return page.locator("#wall .code").allTextContents();
 }
+
+/** What is said of how many tiles were found. */
+export function found(page: Page): Promise<string | null> {
+  return page.locator("#found p").first().textContent();
+}
