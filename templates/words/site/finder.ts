@@ -33,7 +33,7 @@ export const finderPhrases: Readonly<Record<FacetName, Phrase>> = {
   clay: { lead: "on the clay", spoken: "on the clay called", any: "of any name" },
   effect: { lead: "that shows", spoken: "that shows effect", any: "any effect" },
   fault: { lead: "that has", spoken: "that has fault", any: "any fault or none" },
-  glaze: { lead: "glazed with", spoken: "glazed, in any layer, with", any: "any glaze" },
+  glaze: { lead: "glazed with", spoken: "glazed with, in any layer, the glaze", any: "any glaze" },
   way: { lead: "put on", spoken: "put on how", any: "in any way" },
   texture: {
     lead: "with",
