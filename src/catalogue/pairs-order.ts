@@ -4,11 +4,11 @@
  */
 import { type MakeUpDifferences, makeUpDifferences } from "../likeness/differences.ts";
 import type { Aspect } from "../likeness/make-up.ts";
-import { idKey } from "../terms/ids.ts";
 import { apartFinder, type Beside, besideEachOther } from "./apart.ts";
 import { countDid, type Did } from "./asked.ts";
 import type { CataloguePair } from "./pairs.ts";
 import type { CatalogueTile } from "./tiles.ts";
+import { tilesByCode } from "./tiles-by-code.ts";
 import type { Catalogue } from "./types.ts";
 
 /** A tile with the pair as its page names it, and one that differs from it in the order alone. */
@@ -61,9 +61,8 @@ export function orderOf(
   };
 }
 
-function recordedOf({ tileById }: Catalogue, codes: readonly string[]): readonly CatalogueTile[] {
-  const tiles = codes.flatMap((code) => tileById.get(idKey(code)) ?? []);
-  return tiles.filter(({ results }) => results.length > 0);
+function recordedOf(catalogue: Catalogue, codes: readonly string[]): readonly CatalogueTile[] {
+  return tilesByCode(catalogue, codes).filter(({ results }) => results.length > 0);
 }
 
 /**

@@ -3,7 +3,7 @@
  * every number of coats, so that what stands in one row differs in nothing that was counted but what
  * lies on what.
  */
-import { compareIds, idKey } from "../terms/ids.ts";
+import { compareIds } from "../terms/ids.ts";
 import { indexBy } from "../terms/index-by.ts";
 import { rememberFor } from "../terms/remember.ts";
 import { byHeat, type Circumstance, circumstanceKey, circumstanceOf } from "./circumstance.ts";
@@ -11,6 +11,7 @@ import { groupBy } from "./group-by.ts";
 import { countLapped } from "./mixing/overlaps.ts";
 import type { CataloguePair } from "./pairs.ts";
 import type { CatalogueTile } from "./tiles.ts";
+import { tilesByCode } from "./tiles-by-code.ts";
 import type { Catalogue } from "./types.ts";
 
 /** All tiles of two glazes in one circumstance. */
@@ -76,14 +77,16 @@ interface Placed {
 }
 
 function placeAll(
-  { tileById }: Pick<Catalogue, "tileById">,
+  catalogue: Pick<Catalogue, "tileById">,
   codes: readonly string[],
   { over, under }: Pick<CataloguePair, "over" | "under">,
   order: Placed["order"],
 ): readonly Placed[] {
-  return codes
-    .flatMap((code) => tileById.get(idKey(code)) ?? [])
-    .map((tile) => ({ tile, order, coats: coatsOf(tile, over.id, under.id, order) }));
+  return tilesByCode(catalogue, codes).map((tile) => ({
+    tile,
+    order,
+    coats: coatsOf(tile, over.id, under.id, order),
+  }));
 }
 
 function coatsOf(
@@ -149,7 +152,7 @@ const mostElsewhere = 12;
 const aloneFinder = rememberFor((catalogue: Pick<Catalogue, "glazes" | "tileById">): FindAlone => {
   const byGlaze = new Map(
     catalogue.glazes.map(({ id, alone }) => {
-      const tiles = alone.flatMap((code) => catalogue.tileById.get(idKey(code)) ?? []);
+      const tiles = tilesByCode(catalogue, alone);
       const byCone = indexBy(tiles, ({ cone }) => (cone === null ? [] : [cone]));
       return [id, { like: indexBy(tiles, (tile) => [circumstanceKey(tile)]), byCone }] as const;
     }),

@@ -7,10 +7,10 @@ import { namesTopFirst } from "../../templates/words/tile/stack.ts";
 import type { CatalogueGlaze } from "../catalogue/glazes.ts";
 import { firingsOf } from "../catalogue/kilns/tile-firings.ts";
 import type { CatalogueTile } from "../catalogue/tiles.ts";
+import { tilesByCode } from "../catalogue/tiles-by-code.ts";
 import type { Catalogue } from "../catalogue/types.ts";
 import { partsOf } from "../likeness/change.ts";
 import { bucketOf, countBuckets } from "../terms/bucket.ts";
-import { idKey } from "../terms/ids.ts";
 import { addTo } from "../terms/index-by.ts";
 import type { BesideIndex, Subject, SubjectCurve, SubjectPicture } from "./beside-file.ts";
 import type { DataFile } from "./data/files.ts";
@@ -97,12 +97,10 @@ function curveOf({ page, curve, kind }: ReturnType<typeof firingsOf>[number]): S
 }
 
 /** A glaze shows the tile that speaks for its colour, else one of it alone. */
-function glazeSubject(glaze: CatalogueGlaze, { tileById }: Catalogue): Subject {
+function glazeSubject(glaze: CatalogueGlaze, catalogue: Catalogue): Subject {
   const { shownAs, alone } = glaze;
-  const shown = [...(shownAs ? [shownAs.tile.id] : []), ...alone].flatMap(
-    (code) => tileById.get(idKey(code)) ?? [],
-  );
-  const tile = shown.find((each) => pictureOf(each) !== null);
+  const codes = [...(shownAs ? [shownAs.tile.id] : []), ...alone];
+  const tile = tilesByCode(catalogue, codes).find((each) => pictureOf(each) !== null);
   return {
     id: glaze.id,
     url: glaze.url,

@@ -3,6 +3,7 @@ import { spoken } from "../../templates/words/english/numbers.ts";
 import { groupBy } from "../catalogue/group-by.ts";
 import { findDecidingFiring } from "../catalogue/kilns/tile-firings.ts";
 import type { CatalogueTile } from "../catalogue/tiles.ts";
+import { tilesByCode } from "../catalogue/tiles-by-code.ts";
 import type { Catalogue } from "../catalogue/types.ts";
 import { atmospheres, faults } from "../terms/choices.ts";
 import { type Cone, compareCones, coneSlug } from "../terms/cones.ts";
@@ -83,19 +84,18 @@ export function makeGridScripts(catalogue: Catalogue): readonly DataFile[] {
   return [{ path: "data/grid.js", content: main }, ...rest];
 }
 
-function listMeetings({ glazes, pairs, tileById }: Catalogue): readonly Meeting[] {
+function listMeetings(catalogue: Catalogue): readonly Meeting[] {
+  const { glazes, pairs } = catalogue;
   const placeOf = new Map(glazes.map(({ id }, place) => [idKey(id), place]));
-  const tilesOf = (codes: readonly string[]) =>
-    codes.flatMap((code) => tileById.get(idKey(code)) ?? []);
   const alone = glazes.map(({ alone: codes }, place) => ({
     over: place,
     under: place,
-    tiles: tilesOf(codes),
+    tiles: tilesByCode(catalogue, codes),
   }));
   const met = pairs.flatMap(({ over, under, tiles: codes }) => {
     const [top, beneath] = [placeOf.get(idKey(over.id)), placeOf.get(idKey(under.id))];
     if (top === undefined || beneath === undefined || top === beneath) return [];
-    return [{ over: top, under: beneath, tiles: tilesOf(codes) }];
+    return [{ over: top, under: beneath, tiles: tilesByCode(catalogue, codes) }];
   });
   return [...alone, ...met].filter(({ tiles }) => tiles.length > 0);
 }

@@ -4,12 +4,12 @@ import type { Note } from "../../chemistry/notes.ts";
 import { type RatioRegion, ratioRegion } from "../../chemistry/stull.ts";
 import { type Surface, surfaces } from "../../terms/choices.ts";
 import type { Cone } from "../../terms/cones.ts";
-import { idKey } from "../../terms/ids.ts";
 import { mapUrl } from "../addresses.ts";
 import type { CatalogueCone } from "../cones.ts";
 import type { CatalogueGlaze } from "../glazes.ts";
 import type { Link } from "../link.ts";
 import type { CatalogueTile } from "../tiles.ts";
+import { tilesByCode } from "../tiles-by-code.ts";
 
 /** Mixed glazes fired alone to one cone, by the figures of their unity formulas. */
 export interface CatalogueMap {
@@ -53,7 +53,7 @@ export function listMaps(
   const marksAt = new Map<Cone, MapMark[]>(cones.map(({ cone }) => [cone, []]));
   for (const glaze of glazes) {
     if (!glaze.chemistry?.unity) continue;
-    const alone = glaze.alone.flatMap((code) => tileById.get(idKey(code)) ?? []);
+    const alone = tilesByCode({ tileById }, glaze.alone);
     for (const cone of new Set(alone.flatMap((tile) => tile.cone ?? []))) {
       const mark = findMark(
         glaze,

@@ -7,8 +7,8 @@ import { didSentence, questionWords } from "../../../templates/words/tile/asked.
 import { facetValueWords, glazeName } from "../../../templates/words/tile/change-of-facet.ts";
 import { comparedSteps } from "../../catalogue/apart.ts";
 import { type Asked, type AskedRow, askedAmong } from "../../catalogue/asked.ts";
+import { tilesByCode } from "../../catalogue/tiles-by-code.ts";
 import type { Aspect } from "../../likeness/make-up.ts";
-import { idKey } from "../../terms/ids.ts";
 import type { Site } from "./site.ts";
 
 /** So many rows are laid out of all questions together, and so many values of each. */
@@ -18,9 +18,8 @@ const [mostRows, mostValues] = [8, 6];
 const mostNamed = 3;
 
 export function askedTables(site: Site, codes: readonly string[]): readonly AskedTable[] {
-  const { tileById, trust } = site.catalogue;
-  const tiles = codes.flatMap((code) => tileById.get(idKey(code)) ?? []);
-  const all = askedAmong(tiles, trust);
+  const { catalogue } = site;
+  const all = askedAmong(tilesByCode(catalogue, codes), catalogue.trust);
   const most = Math.floor(mostRows / Math.max(1, all.length));
   return all.map((asked) => tableOf(site, asked, most));
 }

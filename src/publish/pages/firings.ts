@@ -19,6 +19,7 @@ import type { CatalogueGlaze } from "../../catalogue/glazes.ts";
 import type { CatalogueFiring } from "../../catalogue/kilns/firings.ts";
 import { firingsOf } from "../../catalogue/kilns/tile-firings.ts";
 import { fumesOf } from "../../catalogue/minding.ts";
+import { tilesByCode } from "../../catalogue/tiles-by-code.ts";
 import { coneSlug } from "../../terms/cones.ts";
 import { idKey } from "../../terms/ids.ts";
 import { definePage, type Page, type SearchEntry } from "../page.ts";
@@ -82,7 +83,7 @@ function tilesOfLoad(site: Site, firing: CatalogueFiring): TileList {
 function glazesInLoad({ catalogue }: Site, firing: CatalogueFiring): readonly CatalogueGlaze[] {
   if (firing.kind === "bisque") return [];
   const codes = firing.shelves.flatMap(({ tiles }) => tiles);
-  const tiles = codes.flatMap((code) => catalogue.tileById.get(idKey(code)) ?? []);
+  const tiles = tilesByCode(catalogue, codes);
   const ids = new Set(tiles.flatMap(({ glazes }) => Object.keys(glazes)));
   return catalogue.glazes.filter(({ id }) => ids.has(id));
 }

@@ -12,6 +12,7 @@ import { paintFinder } from "../../catalogue/colours/glaze-paint.ts";
 import type { CatalogueFiring } from "../../catalogue/kilns/firings.ts";
 import type { CataloguePair } from "../../catalogue/pairs.ts";
 import type { CatalogueTile } from "../../catalogue/tiles.ts";
+import { tilesByCode } from "../../catalogue/tiles-by-code.ts";
 import type { Catalogue } from "../../catalogue/types.ts";
 import { findRestart } from "../../records/coat-stack.ts";
 import { idKey } from "../../terms/ids.ts";
@@ -108,11 +109,11 @@ function viewFinder(catalogue: Catalogue): Site["view"] {
     });
 }
 
-function replicateFinder({ replicates, tileById }: Catalogue): Site["replicates"] {
+function replicateFinder(catalogue: Catalogue): Site["replicates"] {
   const groups = new Map(
-    replicates.flatMap((codes) => codes.map((code) => [code, codes] as const)),
+    catalogue.replicates.flatMap((codes) => codes.map((code) => [code, codes] as const)),
   );
-  return ({ id }) => (groups.get(id) ?? []).flatMap((code) => tileById.get(idKey(code)) ?? []);
+  return ({ id }) => tilesByCode(catalogue, groups.get(id) ?? []);
 }
 
 function frameFinder({ studio, own }: Catalogue, { under, waiting }: SitePlace): Site["frame"] {

@@ -5,7 +5,7 @@ import { glazeUrl } from "../../catalogue/addresses.ts";
 import type { Link } from "../../catalogue/link.ts";
 import { squareOf } from "../../catalogue/square.ts";
 import type { CatalogueTile } from "../../catalogue/tiles.ts";
-import { idKey } from "../../terms/ids.ts";
+import { tilesByCode } from "../../catalogue/tiles-by-code.ts";
 import type { Site } from "./site.ts";
 
 /** So many glazes across, and so many down: a studio's square has eight or ten. */
@@ -13,8 +13,7 @@ const mostGlazes = 10;
 
 /** Null where a set is no square. */
 export function setSquare(site: Site, codes: readonly string[]): SetSquareView | null {
-  const { tileById } = site.catalogue;
-  const square = squareOf(codes.flatMap((code) => tileById.get(idKey(code)) ?? []));
+  const square = squareOf(tilesByCode(site.catalogue, codes));
   if (!square) return null;
   const { tops, unders, rows } = square;
   const glazes = new Set([...tops, ...unders]);
