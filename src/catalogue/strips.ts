@@ -7,14 +7,14 @@ import type { Aspect } from "../likeness/make-up.ts";
 import { type SeriesRow, seriesAmong } from "../likeness/series.ts";
 import { type Cone, compareCones } from "../terms/cones.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
-import { addTo } from "../terms/index-by.ts";
+import { indexBy } from "../terms/index-by.ts";
 import { rememberFor } from "../terms/remember.ts";
 import { type NotHeldEqual, notHeldEqual, stepAt } from "./apart.ts";
 import type { CatalogueTile } from "./tiles.ts";
 import type { Catalogue } from "./types.ts";
 
 /** What a glaze's tiles are laid out by. */
-export const stripAspects = ["coats", "cone", "cooling", "clay"] as const;
+const stripAspects = ["coats", "cone", "cooling", "clay"] as const;
 export type StripAspect = (typeof stripAspects)[number];
 
 export interface Strip extends NotHeldEqual {
@@ -32,11 +32,6 @@ export interface StripPlace {
   readonly tiles: readonly [CatalogueTile, ...CatalogueTile[]];
 }
 
-interface Found {
-  readonly aspect: StripAspect;
-  readonly row: SeriesRow<CatalogueTile>;
-}
-
 /**
  * Makes the function that finds the strips of a glaze by its id, in the order of `stripAspects`;
  * of each those of the glaze alone first, then the longest. Coats are those of the glaze itself.
@@ -44,51 +39,46 @@ interface Found {
 export const stripFinder = rememberFor(
   ({ tiles }: Catalogue): ((glaze: string) => readonly Strip[]) => {
     const recorded = tiles.filter(({ results }) => results.length > 0);
-    const byGlaze = new Map<string, Found[]>();
-    for (const { aspect, rows } of seriesAmong(recorded, ({ makeUp }) => makeUp, stripAspects))
-      for (const row of rows) {
-        const found = { aspect: aspect as StripAspect, row };
-        for (const glaze of glazesOf(found)) addTo(byGlaze, glaze, found);
-      }
-    return (glaze) => (byGlaze.get(idKey(glaze)) ?? []).toSorted(byWorth).map(layOut);
+    const series = seriesAmong(recorded, ({ makeUp }) => makeUp, stripAspects);
+    const strips = series.flatMap(({ aspect, rows }) =>
+      rows.map((row) => layOut(aspect as StripAspect, row)),
+    );
+    const byGlaze = indexBy(strips.toSorted(byWorth), glazesOf);
+    return (glaze) => byGlaze.get(idKey(glaze)) ?? [];
   },
 );
 
 /** All glazes on tiles that differ in the kiln or the clay; by coats the one whose coats they are. */
-function glazesOf({ aspect, row }: Found): readonly string[] {
-  const [tile] = firstOfEach(row);
+function glazesOf({ aspect, step, places }: Strip): readonly string[] {
+  const [tile] = places.flatMap(({ tiles }) => tiles);
   if (!tile) return [];
   if (aspect !== "coats") return Object.keys(tile.glazes).map(idKey);
-  const layer = stepAt(tile, row.step);
-  return layer?.step === "coat" ? [...new Set(layer.glazes.map(idKey))] : [];
+  const layer = stepAt(tile, step);
+  return layer?.step === "coat" ? layer.glazes.map(idKey) : [];
 }
 
-function firstOfEach({ byValue }: SeriesRow<CatalogueTile>): readonly CatalogueTile[] {
-  return [...byValue.values()].map(([first]) => first);
-}
-
-function byWorth(a: Found, b: Found): number {
-  const orderOf = ({ aspect }: Found) => stripAspects.indexOf(aspect);
-  const hasOthers = ({ row }: Found) =>
-    Number(Object.keys(firstOfEach(row)[0]?.glazes ?? {}).length > 1);
+function byWorth(a: Strip, b: Strip): number {
+  const orderOf = ({ aspect }: Strip) => stripAspects.indexOf(aspect);
+  const hasOthers = ({ places }: Strip) =>
+    Number(Object.keys(places[0]?.tiles[0].glazes ?? {}).length > 1);
   return (
     orderOf(a) - orderOf(b) ||
     hasOthers(a) - hasOthers(b) ||
-    b.row.byValue.size - a.row.byValue.size ||
-    countTiles(b.row) - countTiles(a.row)
+    b.places.length - a.places.length ||
+    countTiles(b) - countTiles(a)
   );
 }
 
-function countTiles({ byValue }: SeriesRow<CatalogueTile>): number {
-  return [...byValue.values()].reduce((sum, tiles) => sum + tiles.length, 0);
+function countTiles({ places }: Strip): number {
+  return places.reduce((sum, { tiles }) => sum + tiles.length, 0);
 }
 
-function layOut({ aspect, row }: Found): Strip {
-  const places = [...row.byValue]
+function layOut(aspect: StripAspect, { step, byValue }: SeriesRow<CatalogueTile>): Strip {
+  const places = [...byValue]
     .map(([value, tiles]) => ({ value, tiles }))
     .toSorted((a, b) => compareValues(aspect, a.value, b.value));
   const tiles = places.flatMap((place) => place.tiles);
-  return { aspect, step: row.step, places, ...notHeldEqual(tiles) };
+  return { aspect, step, places, ...notHeldEqual(tiles) };
 }
 
 /** From few to many, from cool to hot; what has no order by its letters. */

@@ -22,7 +22,7 @@ import { pagesOfLines } from "./line-lists.ts";
 import { mapsByGlaze } from "./mixing.ts";
 import { wordsOfGlaze } from "./search-words.ts";
 import type { Site } from "./site.ts";
-import { stripPages, stripsOf } from "./strips.ts";
+import { stripPages, stripsOnItsPage, viewStrips } from "./strips.ts";
 import { pagesOfTiles, type TileList, wallWith } from "./tile-lists.ts";
 import type { Group } from "./turning.ts";
 
@@ -45,7 +45,7 @@ const tilesBesideStrips = 4;
 
 function glazePage(site: Site, glaze: CatalogueGlaze, maps: readonly Link[]): readonly Page[] {
   const { name, url, hazards } = glaze;
-  const strips = stripsOf(site, glaze);
+  const strips = stripsOnItsPage(site, glaze);
   const list: TileList = {
     url,
     title: name,
@@ -53,7 +53,7 @@ function glazePage(site: Site, glaze: CatalogueGlaze, maps: readonly Link[]): re
     section: "glazes",
     loud: [{ name, hazards }],
     groups: tilesWith(glaze),
-    firstOfEach: strips.shown.length > 0 ? tilesBesideStrips : tilesOfAGlaze,
+    firstOfEach: strips.length > 0 ? tilesBesideStrips : tilesOfAGlaze,
     wall: wallWith({ glaze: idSlug(glaze.id) }),
   };
   return pagesOfTiles(site, list, (tiles) =>
@@ -66,7 +66,7 @@ function glazePage(site: Site, glaze: CatalogueGlaze, maps: readonly Link[]): re
         ...tiles,
         trust: site.catalogue.trust,
         maps,
-        strips,
+        strips: viewStrips(site, glaze, strips),
         companies: companiesOf(glaze, site.catalogue.companies),
       }),
       search: (props) => searchGlaze(props.glaze),

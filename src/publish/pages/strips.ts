@@ -26,24 +26,32 @@ const mostNamed = 3;
 const mostOnItsPage = 16;
 
 /** One strip by each thing that a glaze was tried by, as far as there is room. */
-export function stripsOf(site: Site, { id, url }: CatalogueGlaze): GlazeStrips {
-  const all = stripFinder(site.catalogue)(id);
+export function stripsOnItsPage(site: Site, { id }: CatalogueGlaze): readonly Strip[] {
   let room = mostOnItsPage;
-  const firsts = groupBy(all, ({ aspect }) => aspect).flatMap(([first]) => {
+  return groupBy(stripFinder(site.catalogue)(id), ({ aspect }) => aspect).flatMap(([first]) => {
     room -= Math.min(first.places.length, mostPlaces);
     return room < 0 ? [] : [first];
   });
+}
+
+/** The same as the page shows them. */
+export function viewStrips(
+  site: Site,
+  { id, url }: CatalogueGlaze,
+  shown: readonly Strip[],
+): GlazeStrips {
   return {
-    shown: firsts.map((strip) => entryOf(site, strip)),
-    of: all.length,
+    shown: shown.map((strip) => entryOf(site, strip)),
+    of: stripFinder(site.catalogue)(id).length,
     url: stripsUrl(url),
   };
 }
 
 /** The pages of all strips of a glaze; none where its own shows them all. */
 export function stripPages(site: Site, glaze: CatalogueGlaze): readonly Page[] {
-  const groups = groupBy(stripFinder(site.catalogue)(glaze.id), ({ aspect }) => aspect);
-  if (stripsOf(site, glaze).shown.length === groups.flat().length) return [];
+  const all = stripFinder(site.catalogue)(glaze.id);
+  if (stripsOnItsPage(site, glaze).length === all.length) return [];
+  const groups = groupBy(all, ({ aspect }) => aspect);
   const url = stripsUrl(glaze.url);
   const titled = groups.map((group) => ({ title: stripHeading(group[0].aspect), items: group }));
   return cutGroups<Strip>(url, titled, stripsOnAPage).map(({ groups: cut, turn }) => {
