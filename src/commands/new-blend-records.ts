@@ -1,16 +1,11 @@
 /** The files of a blend: records of its glazes, of its tiles, and of a set that is new. */
 import { posix } from "node:path";
+import type { NewFile } from "../archive/write-new.ts";
 import { type FieldValue, renderRecord } from "../reader/render-record.ts";
 import type { Filed } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
 import type { SetRecord } from "../records/set.ts";
 import type { PlannedGlaze } from "./new-blend-plan.ts";
-
-/** A file to be written: its path in the archive, with `/`, and what it holds. */
-export interface NewFile {
-  readonly path: string;
-  readonly content: string;
-}
 
 /** Where the tiles go: into `tiles/` itself, into a set, or into a set that is made for them. */
 export type TilePlace =

@@ -4,21 +4,22 @@
  * read, sent to a printer or put into a file.
  */
 import { folderFiles } from "../archive/folder-files.ts";
-import { firstToReserve } from "../checks/reserved-codes.ts";
+import { type NewFile, writeNew } from "../archive/write-new.ts";
 import { type BlendShape, endsOfShape } from "../chemistry/blend-points.ts";
 import { chemistryOfGlazes } from "../chemistry/glazes.ts";
 import { tellReasons } from "../chemistry/why-no-chemistry.ts";
 import { findFiles } from "../reader/find-files.ts";
 import { type Archive, type Filed, findById } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
+import { type WhyTaken, whyTaken } from "../records/next-code.ts";
 import { findIdFault, idKey } from "../terms/ids.ts";
 import type { Ask } from "./ask.ts";
 import { exitCodes, WrongUsage } from "./failure.ts";
 import { type BlendOrder, planCodes, planGlazes } from "./new-blend-plan.ts";
-import { type NewFile, renderBlendFiles, type TilePlace } from "./new-blend-records.ts";
+import { renderBlendFiles, type TilePlace } from "./new-blend-records.ts";
 import { renderBlendSheet } from "./new-blend-sheet.ts";
+import { whyNotDone } from "./not-done.ts";
 import { findNamed, liesIn, openArchive } from "./open-archive.ts";
-import { writeNew } from "./write-new.ts";
 
 export interface NewBlendOptions {
   readonly archive: string;
@@ -52,7 +53,7 @@ export async function newBlend(options: NewBlendOptions, ask: Ask | undefined): 
   const codes = planCodes(written, glazes.length, codeTaken(archive, options.archive, place));
   const clay = options.clay && findNamed(archive.clays, options.clay, "clay").id;
   const files = renderBlendFiles({ glazes, codes, place, clay });
-  if (!options.dryRun) await writeNew(options.archive, files);
+  if (!options.dryRun) writeAll(options.archive, files);
   console.error(tellFiles(files, options.dryRun));
   console.log(renderBlendSheet(archive, { order, title, glazes, codes, batch: options.batch }));
   return exitCodes.done;
@@ -114,27 +115,15 @@ function choosePlace(archive: Archive, id: string | undefined, name: string): Ti
 }
 
 /** Whether a code is on a tile, readable or not, was on one before, or is kept for another set. */
-function codeTaken(
-  archive: Archive,
-  dir: string,
-  place: TilePlace,
-): (code: string) => string | undefined {
-  const here = place.kind === "set" ? place.set.id : "";
-  const tiles = findFiles(folderFiles(dir)).records.filter(({ kind }) => kind === "tile");
-  const current = new Map(tiles.map(({ id, file }) => [idKey(id), file]));
-  const former = new Map(
-    [...archive.tiles.values()].flatMap(({ id, record }) =>
-      (record.formerly ?? []).map((code) => [idKey(code), id] as const),
-    ),
-  );
-  const owners = firstToReserve(archive);
-  return (code) => {
-    const key = idKey(code);
-    const owner = owners.get(key);
-    if (current.has(key)) return `it is on ${current.get(key)}`;
-    if (former.has(key)) return `it was on ${former.get(key)} before, and leads on to it`;
-    return owner && owner.id !== here ? `it is kept for the set ${owner.id}` : undefined;
-  };
+function codeTaken(archive: Archive, dir: string, place: TilePlace): WhyTaken {
+  const { records } = findFiles(folderFiles(dir));
+  return whyTaken(archive, records, place.kind === "set" ? place.set.id : null);
+}
+
+/** @throws WrongUsage where something is in the way */
+function writeAll(dir: string, files: readonly NewFile[]): void {
+  const inTheWay = writeNew(dir, files);
+  if (inTheWay) throw new WrongUsage(`Nothing was written: ${whyNotDone(inTheWay)}.`);
 }
 
 function tellFiles(files: readonly NewFile[], isDryRun: boolean): string {

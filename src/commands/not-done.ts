@@ -1,9 +1,11 @@
 /** Why nothing was changed in a file of an archive, in words. */
 import type { CarriedOut } from "../archive/carry-out-mend.ts";
+import type { NotWrittenAnew } from "../archive/write-new.ts";
 
-type InTheWay = Extract<CarriedOut, { readonly ok: false }>["inTheWay"];
+type InTheWay = Extract<CarriedOut, { readonly ok: false }>["inTheWay"] | NotWrittenAnew;
 
 const reasons: Readonly<Record<InTheWay["because"], (file: string) => string>> = {
+  outside: (file) => `the folder of ${file} is a link that leads out of the archive`,
   gone: (file) => `${file} is not there any more`,
   taken: (file) => `there is a file ${file} already`,
   changed: (file) => `${file} was changed meanwhile`,

@@ -1,6 +1,7 @@
 /** Gives files of the archive other names: all of them or none, and nothing is ever overwritten. */
 import fs from "node:fs";
 import path from "node:path";
+import { giveName, refuseOutside } from "./give-name.ts";
 import { errorCode, onMachine } from "./machine-error.ts";
 
 /** A file that gets another name. Both are relative to the archive. */
@@ -59,23 +60,4 @@ function renameFile(dir: string, { from, to }: Renaming): NotRenamed | undefined
     fs.unlinkSync(source);
     return undefined;
   });
-}
-
-/** A second name for a file: unlike a renaming, this fails where the name is taken. */
-function giveName(source: string, target: string): void {
-  try {
-    fs.linkSync(source, target);
-  } catch (cause) {
-    if (errorCode(cause) === "EEXIST") throw cause;
-    // A memory card or a network share may know no second names: there the file is copied.
-    const { atime, mtime } = fs.statSync(source);
-    fs.copyFileSync(source, target, fs.constants.COPYFILE_EXCL);
-    fs.utimesSync(target, atime, mtime);
-  }
-}
-
-function refuseOutside(dir: string, file: string): void {
-  const [root, folder] = [fs.realpathSync(dir), fs.realpathSync(path.dirname(file))];
-  if (folder !== root && !folder.startsWith(root + path.sep))
-    throw new Error("it lies outside of the archive");
 }

@@ -2,6 +2,7 @@
 import { randomBytes } from "node:crypto";
 import fs from "node:fs";
 import path from "node:path";
+import { giveName } from "./give-name.ts";
 
 /** How a file is written. */
 export interface Writing {
@@ -23,8 +24,7 @@ export function writeWhole(
   writing: Writing = {},
 ): void {
   fs.mkdirSync(path.dirname(place), { recursive: true });
-  const random = randomBytes(6).toString("hex");
-  const beside = path.join(path.dirname(place), `.${path.basename(place)}.${random}.tmp`);
+  const beside = nameBeside(place);
   try {
     writeNew(beside, content, writing);
     fs.renameSync(beside, place);
@@ -32,6 +32,27 @@ export function writeWhole(
     fs.rmSync(beside, { force: true });
     throw cause;
   }
+}
+
+/**
+ * Writes a file that is not there yet, whole and on the disk before it has its name; its folder is
+ * there.
+ *
+ * @throws what the system says where it cannot be written, `EEXIST` where the name is taken
+ */
+export function writeWholeAnew(place: string, content: string | Uint8Array): void {
+  const beside = nameBeside(place);
+  try {
+    writeNew(beside, content, { isPrecious: true });
+    giveName(beside, place);
+  } finally {
+    fs.rmSync(beside, { force: true });
+  }
+}
+
+function nameBeside(place: string): string {
+  const random = randomBytes(6).toString("hex");
+  return path.join(path.dirname(place), `.${path.basename(place)}.${random}.tmp`);
 }
 
 function writeNew(file: string, content: string | Uint8Array, writing: Writing): void {

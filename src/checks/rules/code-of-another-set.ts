@@ -1,6 +1,6 @@
+import { firstToReserve } from "../../records/reserved-codes.ts";
 import { idKey } from "../../terms/ids.ts";
 import type { ArchiveRule } from "../check.ts";
-import { firstToReserve } from "../reserved-codes.ts";
 
 export const codeOfAnotherSet: ArchiveRule = {
   of: "archive",

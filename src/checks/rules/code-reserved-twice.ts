@@ -1,6 +1,10 @@
+import {
+  firstToReserve,
+  listReservedCodes,
+  type ReservedCode,
+} from "../../records/reserved-codes.ts";
 import { idKey } from "../../terms/ids.ts";
 import type { ArchiveRule } from "../check.ts";
-import { firstToReserve, listReservedCodes, type ReservedCode } from "../reserved-codes.ts";
 
 export const codeReservedTwice: ArchiveRule = {
   of: "archive",

@@ -1,7 +1,7 @@
 import { findById } from "../../records/archive.ts";
+import { firstToReserve } from "../../records/reserved-codes.ts";
 import { idKey } from "../../terms/ids.ts";
 import type { SetRule } from "../check.ts";
-import { firstToReserve } from "../reserved-codes.ts";
 
 /** A code that no set reserves either is unknown, which is an error and told as such. */
 export const controlMissing: SetRule = {

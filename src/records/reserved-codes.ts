@@ -1,8 +1,9 @@
 /** Which codes are reserved by which sets. */
-import type { Archive, Filed } from "../records/archive.ts";
-import type { SetRecord } from "../records/set.ts";
+
 import { idKey } from "../terms/ids.ts";
 import { rememberFor } from "../terms/remember.ts";
+import type { Archive, Filed } from "./archive.ts";
+import type { SetRecord } from "./set.ts";
 
 /** A code that a set reserves, at its place in `codes`. */
 export interface ReservedCode {
@@ -13,15 +14,18 @@ export interface ReservedCode {
 }
 
 /** Every reserved code, in the order of the sets and of their entries. */
-export const listReservedCodes = rememberFor((archive: Archive): readonly ReservedCode[] =>
-  [...archive.sets.values()].flatMap((set) =>
-    (set.record.codes ?? []).flatMap((codes, index) => codes.map((code) => ({ code, set, index }))),
-  ),
+export const listReservedCodes = rememberFor(
+  (archive: Pick<Archive, "sets">): readonly ReservedCode[] =>
+    [...archive.sets.values()].flatMap((set) =>
+      (set.record.codes ?? []).flatMap((codes, index) =>
+        codes.map((code) => ({ code, set, index })),
+      ),
+    ),
 );
 
 /** By `idKey` of the code: the set that reserved it first. */
 export const firstToReserve = rememberFor(
-  (archive: Archive): ReadonlyMap<string, Filed<SetRecord>> =>
+  (archive: Pick<Archive, "sets">): ReadonlyMap<string, Filed<SetRecord>> =>
     new Map(
       listReservedCodes(archive)
         .toReversed()
