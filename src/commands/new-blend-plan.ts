@@ -2,6 +2,7 @@
 import { type BlendShape, blendPoints } from "../chemistry/blend-points.ts";
 import { type Archive, type Filed, findById } from "../records/archive.ts";
 import type { GlazeRecord } from "../records/glaze.ts";
+import type { WhyTaken } from "../records/next-code.ts";
 import type { KindOfGlaze } from "../terms/choices.ts";
 import { type ConeRange, compareCones } from "../terms/cones.ts";
 import { findIdFault, idKey } from "../terms/ids.ts";
@@ -112,18 +113,21 @@ function commonCones(ranges: readonly (ConeRange | undefined)[]): ConeRange | un
  * A code for each tile.
  *
  * @param written the first code, or the whole range
- * @param taken whether a code is on a tile, was on one, or is another set's
+ * @param free the codes of the set's block that are free, to tell of where one is taken
  */
 export function planCodes(
   written: string,
   count: number,
-  whyTaken: (code: string) => string | undefined,
+  whyTaken: WhyTaken,
+  free: readonly string[],
 ): readonly string[] {
   const codes = spellOut(written, count);
   for (const code of codes) {
     const fault = findIdFault(code) ?? whyTaken(code);
     if (fault !== undefined)
-      throw new WrongUsage(`“${code}” cannot be the code of a new tile: ${fault}.`);
+      throw new WrongUsage(
+        `“${code}” cannot be the code of a new tile: ${fault}.${free[0] === undefined ? "" : ` The next free code of the set's block is ${free[0]}.`}`,
+      );
   }
   return codes;
 }

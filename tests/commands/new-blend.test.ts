@@ -203,7 +203,7 @@ describe("a new blend is refused, and nothing written,", () => {
     [["--codes", "OD-5"], "“OD-5” cannot be the code of a new tile: it is kept for the set odd."],
     [
       ["--codes", "OD-3", "--set", "odd"],
-      "“OD-3” cannot be the code of a new tile: it is on tiles/odd/OD-3.md.",
+      "“OD-3” cannot be the code of a new tile: it is on tiles/odd/OD-3.md. The next free code of the set's block is OD-1.",
     ],
     [["--codes", "LX"], "Tiles are counted on from a code that ends in a number, as in LB-1."],
     [["--codes", "LX-1..LX-5"], "4 tiles are to be written: LX-1..LX-4 would fit."],
