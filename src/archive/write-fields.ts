@@ -5,7 +5,7 @@ import { isDeepStrictEqual } from "node:util";
 import { onMachine } from "../disk/machine-error.ts";
 import { replaceFile } from "../disk/replace-file.ts";
 import { decodeText } from "../reader/decode-text.ts";
-import { type Edit, findEdits, type NewValue } from "../reader/edit-yaml.ts";
+import { type Edit, type EditPath, findEdits, type NewValue } from "../reader/edit-yaml.ts";
 import { findPosition } from "../reader/find-position.ts";
 import type { Form } from "../reader/parsed-text.ts";
 import { type RecordKind, recordKinds } from "../records/kinds.ts";
@@ -27,6 +27,12 @@ export interface FieldToWrite {
   readonly value: NewValue;
 }
 
+/** A field that gets a value, or is taken away; its path may lead into entries of lists. */
+export interface FieldChange {
+  readonly path: EditPath;
+  readonly value: NewValue | null;
+}
+
 export type FieldsWritten =
   /** The lines that now hold the fields, numbered from 1. */
   | { readonly ok: true; readonly lines: readonly { line: number; text: string }[] }
@@ -43,7 +49,7 @@ export type FieldsWritten =
 export function writeFields(
   dir: string,
   { file, kind, asRead }: RecordToWrite,
-  fields: readonly FieldToWrite[],
+  fields: readonly FieldChange[],
 ): FieldsWritten {
   const form = kind === "studio" ? "yaml" : "markdown";
   const absolute = path.join(dir, file);
@@ -70,12 +76,29 @@ function readSound(text: string, form: Form, kind: RecordToWrite["kind"]): Sourc
   return readAs(schema, source).ok ? source : undefined;
 }
 
-function withField(source: SourceMap, { path: [key, ...rest], value }: FieldToWrite): SourceMap {
-  if (key === undefined) return source;
-  const old = Object.hasOwn(source, key) ? source[key] : undefined;
-  const inner = isSourceMap(old) ? old : {};
-  const plain = typeof value === "string" ? value : value.flat();
-  return { ...source, [key]: rest.length > 0 ? withField(inner, { path: rest, value }) : plain };
+function withField(source: SourceMap, { path: [step, ...rest], value }: FieldChange): SourceMap {
+  if (step === undefined) return source;
+  const key = String(step);
+  const { [key]: old, ...others } = source;
+  if (rest.length > 0) return { ...source, [key]: withInner(old, { path: rest, value }) };
+  if (value === null) return others;
+  return { ...source, [key]: typeof value === "string" ? value : value.flat() };
+}
+
+/** What holds a field: a map, an entry of a list, or a map that stands where a list may. */
+function withInner(old: Source | undefined, change: FieldChange): Source {
+  const [step, ...rest] = change.path;
+  const map = isSourceMap(old) ? old : {};
+  if (typeof step !== "number") return withField(map, change);
+  const inner = { ...change, path: rest };
+  if (step === 0 && !Array.isArray(old)) return withField(map, inner);
+  const entries = Array.isArray(old) ? old : [map];
+  const entry = entries[step];
+  return [
+    ...entries.slice(0, step),
+    withField(isSourceMap(entry) ? entry : {}, inner),
+    ...entries.slice(step + 1),
+  ];
 }
 
 function isSourceMap(source: Source | undefined): source is SourceMap {
@@ -83,7 +106,7 @@ function isSourceMap(source: Source | undefined): source is SourceMap {
 }
 
 /** Sets one field in the text as it was typed, with its own ends of lines. */
-function setField(typed: string, form: Form, { path: names, value }: FieldToWrite): string {
+function setField(typed: string, form: Form, { path: names, value }: FieldChange): string {
   const text = normalise(typed);
   const split = form === "markdown" ? splitRecord(text) : undefined;
   if (split?.ok === false) return typed;
@@ -111,7 +134,7 @@ function offsetInTyped(typed: string, offset: number): number {
   return at;
 }
 
-function linesOf(text: string, form: Form, fields: readonly FieldToWrite[]) {
+function linesOf(text: string, form: Form, fields: readonly FieldChange[]) {
   const all = text.split("\n");
   const yaml = yamlOf(text, form) ?? "";
   const numbers = fields.map(({ path: names }) => findPosition(yaml, names).line);

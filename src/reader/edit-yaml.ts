@@ -2,31 +2,44 @@
  * Sets a field in YAML by changing no more of the text than the field itself: comments, order,
  * quotes and spacing of all the rest stay as they were typed.
  */
-import { isMap, isScalar, isSeq, type Pair, type YAMLMap, type YAMLSeq } from "yaml";
+import { isMap, isSeq, type Pair, type YAMLMap, type YAMLSeq } from "yaml";
+import { addEntry, type NewEntry, replaceEntries, wrapInList } from "./edit-yaml-list.ts";
 import { isEmptyValue, keyText, parseYamlDocument, startOf } from "./yaml-document.ts";
+import {
+  deleteBetweenBrackets,
+  deleteLines,
+  type Edit,
+  endOf,
+  endOfPair,
+  insertion,
+  lineBegin,
+  lineEnd,
+} from "./yaml-places.ts";
+import { writtenWord } from "./yaml-written.ts";
+
+export type { Edit } from "./yaml-places.ts";
 
 /**
- * A field's new value: one word, or a list of them. They are written as they are. Words in brackets
- * of their own take the place of one entry that stood in the list.
+ * A field's new value: one word, or a list of them. Words in brackets of their own take the place of
+ * one entry that stood in the list, and where there are none of them the entry goes.
  */
 export type NewValue = string | readonly NewEntry[];
-type NewEntry = string | readonly string[];
 
-/** A piece of text that takes the place of what stands between two offsets. */
-export interface Edit {
-  readonly from: number;
-  readonly to: number;
-  readonly text: string;
-}
+/**
+ * The names that lead to a field, and the places of entries in lists, from 0. A map that stands where
+ * a list may is the only entry of one, and the place behind the last entry is that of a new one.
+ */
+export type EditPath = readonly (string | number)[];
 
 /**
  * Finds the edits that set a field, in the order of the text; none where the fields cannot be
  * found in it. Whether the text then says what it should is for the caller to check: YAML can be
  * written in ways that no small edit serves.
  *
- * @param path the names that lead to the field; those that are not there are added
+ * @param path leads to the field; what is not there is added
+ * @param value null takes the field away
  */
-export function findEdits(yaml: string, path: readonly string[], value: NewValue): readonly Edit[] {
+export function findEdits(yaml: string, path: EditPath, value: NewValue | null): readonly Edit[] {
   const root = parseYamlDocument(yaml).contents;
   return isMap(root) ? editMap(yaml, root, path, value) : [];
 }
@@ -34,32 +47,65 @@ export function findEdits(yaml: string, path: readonly string[], value: NewValue
 function editMap(
   yaml: string,
   map: YAMLMap,
-  path: readonly string[],
-  value: NewValue,
+  path: EditPath,
+  value: NewValue | null,
 ): readonly Edit[] {
   const [key, ...rest] = path;
   if (key === undefined) return [];
-  const pair = map.items.find((item) => keyText(item) === key);
+  const pair = map.items.find((item) => keyText(item) === String(key));
+  if (value === null && (!pair || rest.length === 0)) return pair ? takeOut(yaml, map, pair) : [];
   if (!pair) return [addTo(yaml, map, `${key}: ${render(rest, value)}`)];
-  if (rest.length > 0 && isMap(pair.value)) return editMap(yaml, pair.value, rest, value);
-  return replaceValue(yaml, pair, rest, value);
+  return editInside(yaml, pair.value, rest, value) ?? replaceValue(yaml, pair, rest, value);
+}
+
+/** Undefined where there is neither map nor list to go into. */
+function editInside(
+  yaml: string,
+  node: unknown,
+  path: EditPath,
+  value: NewValue | null,
+): readonly Edit[] | undefined {
+  const [step, ...rest] = path;
+  if (step === undefined) return undefined;
+  if (typeof step === "string") return isMap(node) ? editMap(yaml, node, path, value) : undefined;
+  if (isMap(node)) {
+    return step === 0
+      ? editMap(yaml, node, rest, value)
+      : wrapInList(yaml, node, render(rest, value));
+  }
+  return isSeq(node) && node.items.length > 0 ? editList(yaml, node, path, value) : undefined;
+}
+
+function editList(
+  yaml: string,
+  list: YAMLSeq,
+  path: EditPath,
+  value: NewValue | null,
+): readonly Edit[] {
+  const [at, ...rest] = path;
+  const entry = list.items[Number(at)];
+  if (entry === undefined) return [addEntry(yaml, list, render(rest, value))];
+  return isMap(entry) ? editMap(yaml, entry, rest, value) : [];
 }
 
 /** The value, in a map for each name that still leads to it, all on one line. */
-function render(path: readonly string[], value: NewValue): string {
+function render(path: EditPath, value: NewValue | null): string {
   const [key, ...rest] = path;
+  if (typeof key === "number") return render(rest, value);
   if (key !== undefined) return `{${key}: ${render(rest, value)}}`;
-  return typeof value === "string" ? value : `[${value.flat().join(", ")}]`;
+  return typeof value === "string"
+    ? writtenWord(value)
+    : `[${(value ?? []).flat().map(writtenWord).join(", ")}]`;
 }
 
 function replaceValue(
   yaml: string,
   { key, value: old }: Pair<unknown, unknown>,
-  path: readonly string[],
-  value: NewValue,
+  path: EditPath,
+  value: NewValue | null,
 ): readonly Edit[] {
   if (path.length === 0 && typeof value !== "string" && isSeq(old)) {
-    const entries = replaceEntries(yaml, old, value);
+    const entries = replaceEntries(yaml, old, value ?? []);
     if (entries) return entries;
   }
   const text = render(path, value);
@@ -69,26 +115,10 @@ function replaceValue(
   return [{ from: colon, to: colon, text: ` ${text}` }];
 }
 
-/** Entry by entry, where a list of as many words is there: so its layout and comments stay. */
-function replaceEntries(
-  yaml: string,
-  old: YAMLSeq,
-  value: readonly NewEntry[],
-): readonly Edit[] | undefined {
-  const { items } = old;
-  if (items.length !== value.length || !items.every((item) => isScalar(item) && endOf(item) > 0))
-    return undefined;
-  return items.flatMap((item, i) => {
-    const entry = value[i] ?? "";
-    if (isScalar(item) && String(item.value) === entry) return [];
-    const between = old.flow ? ", " : `\n${yaml.slice(lineBegin(yaml, item), startOf(item))}`;
-    const text = typeof entry === "string" ? entry : entry.join(between);
-    return [{ from: startOf(item), to: endOf(item), text }];
-  });
-}
-
-function lineBegin(yaml: string, node: unknown): number {
-  return yaml.lastIndexOf("\n", startOf(node) - 1) + 1;
+function takeOut(yaml: string, map: YAMLMap, pair: Pair<unknown, unknown>): readonly Edit[] {
+  if (!map.flow) return [deleteLines(yaml, startOf(pair.key), endOfPair(pair))];
+  const spans = map.items.map((each) => ({ from: startOf(each.key), to: endOfPair(each) }));
+  return deleteBetweenBrackets(yaml, spans, (at) => map.items[at] === pair);
 }
 
 function addTo(yaml: string, map: YAMLMap, text: string): Edit {
@@ -107,29 +137,10 @@ function addToBrackets(yaml: string, map: YAMLMap, text: string): Edit {
 function addLine(yaml: string, map: YAMLMap, text: string): Edit {
   const [first, last] = [map.items[0], map.items.at(-1)];
   const begin = startOf(first?.key);
-  const indent = yaml.slice(yaml.lastIndexOf("\n", begin - 1) + 1, begin);
+  // The first field of a list's entry stands behind a dash.
+  const indent = yaml.slice(lineBegin(yaml, begin), begin).replace(/\S/gu, " ");
   const end = last ? endOfPair(last) : endOf(map);
   // A block of text ends where the next line begins.
   if (yaml[end - 1] === "\n") return insertion(end, `${indent}${text}\n`);
-  const lineEnd = yaml.indexOf("\n", end);
-  return insertion(lineEnd < 0 ? yaml.length : lineEnd, `\n${indent}${text}`);
-}
-
-function insertion(at: number, text: string): Edit {
-  return { from: at, to: at, text };
-}
-
-function endOfPair({ key, value }: Pair<unknown, unknown>): number {
-  return isEmptyValue(value) && startOf(value) === endOf(value) ? endOf(key) : endOf(value);
-}
-
-/** Where a node's own text ends: what the parser counts to a block goes on to the next line. */
-function endOf(node: unknown): number {
-  if (isMap(node) && !node.flow) {
-    const last = node.items.at(-1);
-    if (last) return endOfPair(last);
-  }
-  if (isSeq(node) && !node.flow && node.items.length > 0) return endOf(node.items.at(-1));
-  const { range } = node as { range?: readonly [number, number, number] | null };
-  return range?.[1] ?? 0;
+  return insertion(lineEnd(yaml, end), `\n${indent}${text}`);
 }

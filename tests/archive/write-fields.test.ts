@@ -4,23 +4,12 @@ import path from "node:path";
 import { fc, test as propertyTest } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
 import { parseText } from "../../src/archive/parse-text.ts";
-import { type RecordToWrite, writeFields } from "../../src/archive/write-fields.ts";
+import { writeFields } from "../../src/archive/write-fields.ts";
 import { temporaryFolder, writeFiles } from "./archives.ts";
+import { commentsOf, type Fields, isLeftOf, write } from "./write-record.ts";
 
 const crop = ["20", "14", "80", "68"];
 const grey = ["6", "90", "15", "95.5"];
-
-type Fields = Parameters<typeof writeFields>[2];
-
-/** What became of a file, and what it holds then. */
-function write(kind: RecordToWrite["kind"], before: string, fields: Fields, asRead?: string) {
-  const dir = temporaryFolder();
-  const file = kind === "studio" ? "studio.yaml" : "tiles/evening/a.md";
-  writeFiles(dir, { [file]: before });
-  const read = asRead ?? before.replace(/^\uFEFF/u, "").replaceAll("\r\n", "\n");
-  const result = writeFields(dir, { file, kind, asRead: read }, fields);
-  return { result, dir, file, after: fs.readFileSync(path.join(dir, file), "utf8") };
-}
 
 const both = (...under: string[]): Fields => [
   { path: [...under, "photo", "crop"], value: crop },
@@ -221,21 +210,10 @@ propertyTest.prop([recordText, box, fc.oneof(box, fc.constant("no" as const))])(
       photo: { ...((was.source?.photo as object) ?? {}), crop: newCrop, grey: newGrey },
     });
     expect(is.notes).toBe(was.notes);
-    expect(isLeftOf(comments(before), comments(after))).toBe(true);
+    expect(isLeftOf(commentsOf(before), commentsOf(after))).toBe(true);
     expect(isLeftOf(untouchable(before), after.split("\n"))).toBe(true);
   },
 );
-
-/** Whether all of `some` stand among `all`, in their order. */
-function isLeftOf(some: readonly string[], all: readonly string[]): boolean {
-  let at = 0;
-  for (const each of all) if (each === some[at]) at += 1;
-  return at === some.length;
-}
-
-function comments(text: string): readonly string[] {
-  return [...text.matchAll(/(?<=\s)#[^\r\n]*/gu)].map(([words]) => words);
-}
 
 /** The lines that hold nothing of a photo. */
 function untouchable(text: string): readonly string[] {
