@@ -2,6 +2,7 @@
 import { readServeAssets, readSiteAssets } from "../publish/assets.ts";
 import { siteServer } from "../publish/site-server.tsx";
 import type { BuildOptions } from "./build.ts";
+import { openDesk } from "./desk.ts";
 import { describeFailure, exitCodes, tellFailure } from "./failure.ts";
 import { siteFolderOf } from "./folders.ts";
 import { keepShowing } from "./keep-showing.ts";
@@ -18,8 +19,10 @@ export interface ServeOptions extends BuildOptions {
  * is shown on its pages; where there is no site yet, it is shown in its place.
  */
 export async function serve(options: ServeOptions): Promise<number> {
+  const { desk, changed: deskChanged } = await openDesk(options.archive);
   const server = siteServer(siteFolderOf(options), {
     assets: await readServeAssets(),
+    desk,
     failed: tellFailure,
   });
   await untilListening(server.listen(options.port), options.port);
@@ -31,10 +34,15 @@ export async function serve(options: ServeOptions): Promise<number> {
     isStale: () => watching.isUntold() || rounds.isAwaited(),
   });
   const again = async () => void (await showing.again());
-  const watching = watchArchive(options.archive, () => rounds.next(again), tellUnwatched);
+  const changed = () => {
+    deskChanged();
+    rounds.next(again);
+  };
+  const watching = watchArchive(options.archive, changed, tellUnwatched);
   rounds.next(async () => {
     const isWell = await showing.again();
     console.error(`The catalogue is at http://localhost:${options.port}/ (stop with Ctrl-C).`);
+    console.error(`The desk, for the teacher alone, is at http://localhost:${options.port}/desk/.`);
     if (!isWell) console.error("Mend the faults above: it is built again when you save.");
   });
   await stopped;

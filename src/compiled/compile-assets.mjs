@@ -1,5 +1,5 @@
 /** Bundles the styles and scripts that browsers load, and puts fonts and icon beside them. */
-import { cp, writeFile } from "node:fs/promises";
+import { cp, readdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { build } from "esbuild";
 import { listScripts, stylesOfPages } from "./page-styles.mjs";
@@ -7,19 +7,20 @@ import { listScripts, stylesOfPages } from "./page-styles.mjs";
 /** What pages that are no part of a site ask for, by the name of their folder. */
 const besidesTheSite = {
   copystand: ["templates/styles/copystand.css", "src/browser/crop/copystand.ts"],
-  serve: ["templates/styles/trouble.css", "templates/styles/no-site.css"],
+  serve: ["trouble", "no-site", "way-to-desk"].map((name) => `templates/styles/${name}.css`),
 };
 
 /**
- * Writes a folder of assets for the site, one for the copy stand, one for what `serve` shows, and one
- * of what all three use.
+ * Writes a folder of assets for the site, one for the copy stand, one for what `serve` shows, one for the
+ * desk, and one of what all of them use.
  *
  * @param {string} project
  * @param {string} folder
  */
 export async function compileAssets(project, folder) {
   const scripts = (await listScripts(project)).map((name) => `src/browser/${name}`);
-  const all = { site: scripts, ...besidesTheSite };
+  const desk = ["templates/styles/desk.css", ...(await listDeskScripts(project))];
+  const all = { site: scripts, ...besidesTheSite, desk };
   await cp(join(project, "templates/assets"), join(folder, "shared"), { recursive: true });
   for (const [name, files] of Object.entries(all)) {
     const entryPoints = files.map((file) => join(project, file));
@@ -27,6 +28,17 @@ export async function compileAssets(project, folder) {
   }
   for (const [name, styles] of Object.entries(await stylesOfPages(project)))
     await writeFile(join(folder, "site", name), styles);
+}
+
+/**
+ * As of the site: a script that a page of the desk loads is a file of `src/browser/desk/` itself.
+ *
+ * @param {string} project
+ */
+async function listDeskScripts(project) {
+  const folder = "src/browser/desk";
+  const names = await readdir(join(project, folder));
+  return names.filter((name) => name.endsWith(".ts")).map((name) => `${folder}/${name}`);
 }
 
 /**

@@ -1,5 +1,5 @@
 /** What the page may ask for: what it sends is doubted here. */
-import { Refused } from "../local-server/door.ts";
+import { fieldsOf, unreadable } from "../local-server/body.ts";
 import { box } from "../records/fields.ts";
 import type { Edges, Frames, FramesOnTile, Scope, WriteRequest } from "./types.ts";
 
@@ -32,13 +32,4 @@ function parseEdges(value: unknown): Edges {
   if (!reading.success) throw unreadable();
   const { left, top, right, bottom } = reading.data;
   return [left, top, right, bottom];
-}
-
-function fieldsOf(value: unknown): Readonly<Record<string, unknown>> {
-  if (typeof value !== "object" || value === null) throw unreadable();
-  return value as Readonly<Record<string, unknown>>;
-}
-
-function unreadable(): Refused {
-  return new Refused(400, "That could not be understood.");
 }

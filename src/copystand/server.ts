@@ -1,6 +1,6 @@
 /** The copy stand's server: it writes only when it is asked to. */
 import type { ServerResponse } from "node:http";
-import { send, sendAsset, sendHtml, sendJson } from "../local-server/answers.ts";
+import { send, sendAsset, sendHtml, sendJson, setPolicy } from "../local-server/answers.ts";
 import { nowhere } from "../local-server/door.ts";
 import { type LocalServer, localServer, makeToken } from "../local-server/local-server.ts";
 import { renderPage } from "./page.tsx";
@@ -46,7 +46,7 @@ async function answer(
   work: StandWork,
   token: string,
 ): Promise<void> {
-  response.setHeader("content-security-policy", policy);
+  setPolicy(response);
   if (path === "/") return sendHtml(response, renderPage(token));
   if (path === "/stand.json") return sendJson(response, await work.view());
   const asset = /^\/assets\/(.+)$/u.exec(path)?.[1];
@@ -74,9 +74,3 @@ function demand<T>(found: T | undefined): T {
   if (found === undefined) throw nowhere();
   return found;
 }
-
-const policy = [
-  ...["default-src 'none'", "script-src 'self'", "style-src 'self'", "img-src 'self'"],
-  ...["font-src 'self'", "connect-src 'self'", "base-uri 'none'", "form-action 'none'"],
-  "frame-ancestors 'none'",
-].join("; ");

@@ -16,6 +16,17 @@ export function setHeaders(response: ServerResponse): void {
   for (const [name, value] of Object.entries(headers)) response.setHeader(name, value);
 }
 
+/** A page of a command loads nothing from elsewhere, runs no script but its own, and sends no form. */
+const policy = [
+  ...["default-src 'none'", "script-src 'self'", "style-src 'self'", "img-src 'self'"],
+  ...["font-src 'self'", "connect-src 'self'", "base-uri 'none'", "form-action 'none'"],
+  "frame-ancestors 'none'",
+].join("; ");
+
+export function setPolicy(response: ServerResponse): void {
+  response.setHeader("content-security-policy", policy);
+}
+
 /**
  * Sends a whole answer.
  *

@@ -78,18 +78,17 @@ export function nowhere(): Refused {
   return new Refused(404, "There is no such thing here.");
 }
 
-const longestBody = 10_000;
-
 /**
  * Reads a request's JSON, and no more of it than a page would send.
  *
+ * @param longest in letters
  * @throws Refused
  */
-export async function readBody(request: IncomingMessage): Promise<unknown> {
+export async function readBody(request: IncomingMessage, longest: number): Promise<unknown> {
   let text = "";
   for await (const part of request.setEncoding("utf8")) {
     text += part;
-    if (text.length > longestBody) throw new Refused(413, "That is more than is read.");
+    if (text.length > longest) throw new Refused(413, "That is more than is read.");
   }
   try {
     return JSON.parse(text);

@@ -19,6 +19,8 @@ export interface LocalWork {
   readonly get: (path: string, request: IncomingMessage, response: ServerResponse) => Promise<void>;
   /** Answers what a page that knows the token posted; nothing is taken where it is left out. */
   readonly post?: (path: string, body: unknown, response: ServerResponse) => Promise<void>;
+  /** The most letters that are read of what is posted; 10,000 where it is left out. */
+  readonly longestBody?: number;
   /** Is told of what failed and should not have. */
   readonly failed: (error: unknown) => void;
 }
@@ -47,8 +49,10 @@ export function localServer(work: LocalWork, token: string = makeToken()): Local
       const { port } = server.address() as AddressInfo;
       checkRequest(request, { port, token, methods });
       const path = readPath(request);
-      if (request.method === "POST") await work.post?.(path, await readBody(request), response);
-      else await work.get(path, request, response);
+      if (request.method === "POST") {
+        const body = await readBody(request, work.longestBody ?? 10_000);
+        await work.post?.(path, body, response);
+      } else await work.get(path, request, response);
     } catch (error) {
       tell(response, error, work);
     }

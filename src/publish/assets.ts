@@ -18,8 +18,13 @@ export function readServeAssets(): Promise<ReadonlyMap<string, Uint8Array>> {
   return readAssets("serve");
 }
 
+/** What the pages of the desk ask for, by its address beneath their `assets/`. */
+export function readDeskAssets(): Promise<ReadonlyMap<string, Uint8Array>> {
+  return readAssets("desk");
+}
+
 async function readAssets(
-  kind: "site" | "copystand" | "serve",
+  kind: "site" | "copystand" | "serve" | "desk",
 ): Promise<ReadonlyMap<string, Uint8Array>> {
   const assets = join(await compiledFolder(), "assets");
   const [own, shared] = await Promise.all([

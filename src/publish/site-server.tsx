@@ -9,9 +9,10 @@ import { renderToString } from "preact-render-to-string";
 import sendFile from "send";
 import { NoSitePage } from "../../templates/serve/no-site-page.tsx";
 import { TroubleStrip } from "../../templates/serve/trouble-strip.tsx";
+import { WayToDesk } from "../../templates/serve/way-to-desk.tsx";
 import { send, sendAsset, sendHtml } from "../local-server/answers.ts";
 import { nowhere, Refused } from "../local-server/door.ts";
-import { type LocalServer, localServer } from "../local-server/local-server.ts";
+import { type LocalServer, type LocalWork, localServer } from "../local-server/local-server.ts";
 import { makeView, type SiteShown, type View } from "./site-view.ts";
 import type { UnwrittenSites } from "./unwritten-sites.ts";
 
@@ -20,7 +21,21 @@ export interface SiteServer extends LocalServer {
   readonly showWritten: View["showWritten"];
 }
 
+/** Pages beside the site, which are never published and may write: their addresses begin with `/desk/`. */
+export interface BesideTheSite {
+  /** What they must send with whatever they post. */
+  readonly token: string;
+  /** The most letters that are read of it. */
+  readonly longestBody: number;
+  /** @throws Refused, and whatever fails */
+  readonly get: (path: string, response: ServerResponse) => Promise<void>;
+  /** @throws Refused, and whatever fails */
+  readonly post: (path: string, body: unknown, response: ServerResponse) => Promise<void>;
+}
+
 export interface SiteServing {
+  /** The pages beside the site; the site alone is shown where it is left out. */
+  readonly desk?: BesideTheSite;
   /** Styles, fonts and drawings of what is added to pages, by name. */
   readonly assets: ReadonlyMap<string, Uint8Array>;
   /** Is told of what failed and should not have. */
@@ -29,6 +44,7 @@ export interface SiteServing {
 
 /** Where lies what is no part of the site. */
 const own = "/_tilebook/";
+const beside = "/desk/";
 
 /** A page that was sent before the last change, while it was not listening yet say, loads again as well. */
 const script = `const { shown } = document.currentScript.dataset;
@@ -38,22 +54,25 @@ new EventSource("${own}events").onmessage = ({ data }) => {
 `;
 
 /** A server for a folder that may be replaced by another while it runs. */
-export function siteServer(folder: string, { assets, failed }: SiteServing): SiteServer {
+export function siteServer(folder: string, { assets, failed, desk }: SiteServing): SiteServer {
   const view = makeView();
-  const server = localServer({
+  const work: LocalWork = {
     async get(path, request, response) {
-      if (path === `${own}events`) view.listen(response);
+      if (desk && path.startsWith(beside)) await desk.get(path, response);
+      else if (path === `${own}events`) view.listen(response);
       else if (path === `${own}reload.js`) send(response, "text/javascript; charset=utf-8", script);
       else if (path.startsWith(own)) sendOwn(assets, path.slice(own.length), response);
       else {
         // Whoever is sent what was read before a change says so, and loads again.
         const [shown, mark] = [view.shown(), view.mark()];
-        const asked = { request, response, shown, mark, untilWritten: view.untilWritten };
+        const { untilWritten } = view;
+        const asked = { request, response, shown, mark, untilWritten, hasDesk: desk !== undefined };
         await sendFromSite(folder, fromRoot(path, shown.under), asked);
       }
     },
     failed,
-  });
+  };
+  const server = desk ? localServer({ ...work, ...postsOf(desk) }, desk.token) : localServer(work);
   return {
     ...server,
     show: view.show,
@@ -61,6 +80,17 @@ export function siteServer(folder: string, { assets, failed }: SiteServing): Sit
     close() {
       view.close();
       server.close();
+    },
+  };
+}
+
+/** The site itself takes nothing that is posted. */
+function postsOf({ post, longestBody }: BesideTheSite): Pick<LocalWork, "post" | "longestBody"> {
+  return {
+    longestBody,
+    async post(path, body, response) {
+      if (!path.startsWith(beside)) throw nowhere();
+      await post(path, body, response);
     },
   };
 }
@@ -86,6 +116,7 @@ interface Asked {
   readonly shown: SiteShown;
   readonly mark: string;
   readonly untilWritten: View["untilWritten"];
+  readonly hasDesk: boolean;
 }
 
 async function sendFromSite(folder: string, path: string, asked: Asked): Promise<void> {
@@ -157,17 +188,35 @@ function sendNotFound(page: string | undefined, asked: Asked): void {
   else {
     const instead = <NoSitePage trouble={asked.shown.trouble} assets={own} />;
     const html = `<!doctype html>\n${renderToString(instead)}\n`;
-    sendHtml(asked.response, withReload(html, asked), 503);
+    sendHtml(asked.response, withDesk(withReload(html, asked), asked), 503);
   }
 }
 
-/** A page with the script that loads it again and the faults; the file itself holds neither. */
+/** A page with the script that loads it again, the way to the desk and the faults; the file itself holds none of them. */
 function withOwn(page: string, asked: Asked): string {
-  const { trouble } = asked.shown;
-  if (!trouble) return withReload(page, asked);
+  return withTrouble(withDesk(withReload(page, asked), asked), asked);
+}
+
+function withTrouble(page: string, { shown: { trouble } }: Asked): string {
+  if (!trouble) return page;
   const strip = renderToString(<TroubleStrip trouble={trouble} />);
-  const style = `<link rel="stylesheet" href="${own}trouble.css">`;
-  return withReload(putBefore(putBefore(page, "</head>", style), "</body>", strip), asked);
+  return putBefore(putBefore(page, "</head>", styles("trouble")), "</body>", strip);
+}
+
+function withDesk(page: string, { hasDesk }: Asked): string {
+  const at = page.indexOf("<body>");
+  if (!hasDesk || at < 0) return page;
+  const begin = at + "<body>".length;
+  const way = renderToString(<WayToDesk address={beside} />);
+  return putBefore(
+    page.slice(0, begin) + way + page.slice(begin),
+    "</head>",
+    styles("way-to-desk"),
+  );
+}
+
+function styles(name: string): string {
+  return `<link rel="stylesheet" href="${own}${name}.css">`;
 }
 
 function withReload(page: string, { mark }: Asked): string {

@@ -42,9 +42,9 @@ beforeAll(() => {
     ...["tsconfig.json", "package.json", "package-lock.json"],
   ])
     cpSync(join(project, path), join(folder, "checkout", path), { recursive: true });
-  for (const style of ["site", "copystand", "trouble", "no-site"])
+  for (const style of ["site", "copystand", "trouble", "no-site", "way-to-desk", "desk"])
     write(`checkout/templates/styles/${style}.css`, "p { margin: 0 }");
-  for (const script of ["wall", "crop/copystand"])
+  for (const script of ["wall", "crop/copystand", "desk/paper"])
     write(`checkout/src/browser/${script}.ts`, "document.title = 'Tiles';");
   write("checkout/templates/pages/tile-page.tsx", "export const styles = 'tile';");
   write("checkout/templates/assets/icon.svg", "<svg/>");

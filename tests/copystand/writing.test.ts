@@ -15,12 +15,12 @@ const grey = [6, 90, 15, 95.5];
 async function write(stand: Stand, scope: string, frames: unknown, tile = "EV-1") {
   const { status, text } = await stand.ask("POST", "/write", { body: { scope, tile, frames } });
   expect(status).toBe(200);
-  return JSON.parse(Buffer.from(text, "latin1").toString()) as WrittenWords;
+  return JSON.parse(text) as WrittenWords;
 }
 
 async function measure(stand: Stand, frames: unknown, tile = "EV-1") {
   const { text } = await stand.ask("POST", "/measure", { body: { tile, frames } });
-  return JSON.parse(Buffer.from(text, "latin1").toString()) as MeasuredWords;
+  return JSON.parse(text) as MeasuredWords;
 }
 
 const read = (stand: Stand, file: string) => readFile(join(stand.archive, file), "utf8");

@@ -35,6 +35,10 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
     ...["terms", "records", "likeness", "catalogue", "templates", "words", "photos"],
     ...["compiled", "disk", "local-server"],
   ],
+  // Reads and writes the archive as the copy stand does; its pages speak with the site's words and drawings.
+  desk: [
+    ...["terms", "records", "types of reader", "archive", "templates", "words", "local-server"],
+  ],
   copystand: [
     ...["terms", "records", "types of reader", "archive", "colour", "templates"],
     ...["words", "local-server"],
@@ -54,6 +58,7 @@ export const roomsThatUseNode: readonly string[] = [
   "compiled",
   "copystand",
   "demo",
+  "desk",
   "disk",
   "local-server",
   "photos",
@@ -79,8 +84,8 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
   pagefind: ["publish"],
   picocolors: ["commands", "reporting"],
   postcss: ["compiled"],
-  preact: ["copystand", "publish", "templates"],
-  "preact-render-to-string": ["copystand", "publish", "templates"],
+  preact: ["copystand", "desk", "publish", "templates"],
+  "preact-render-to-string": ["copystand", "desk", "publish", "templates"],
   qrcode: ["templates"],
   send: ["publish"],
   sharp: ["demo", "photos"],

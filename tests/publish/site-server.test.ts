@@ -1,5 +1,5 @@
 import { mkdir, mkdtemp, readFile, rm, symlink, writeFile } from "node:fs/promises";
-import { request } from "node:http";
+import { request, type ServerResponse } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
@@ -201,6 +201,38 @@ describe("who is answered", () => {
         "x-frame-options": "DENY",
       });
     }
+  });
+});
+
+describe("the pages beside the site", () => {
+  const desk = {
+    token: "x".repeat(32),
+    longestBody: 100,
+    get: async (path: string, response: ServerResponse) => void response.end(`desk: ${path}`),
+    post: async (path: string, _: unknown, response: ServerResponse) => void response.end(path),
+  };
+
+  test("are reached by a line at the head of every page, which its file does not hold", async () => {
+    const withDesk = siteServer(join(base, "site"), {
+      assets: new Map(),
+      desk,
+      failed: (error) => failures.push(error),
+    });
+    const served = await withDesk.listen(0);
+    const text = async (path: string) => (await fetch(`http://localhost:${served}${path}`)).text();
+    const file = "<html><head></head><body>\n<p>wall</p></body></html>";
+    await writeFile(join(base, "site", "index.html"), file);
+    const page = await text("/");
+    expect(page).toContain('<body><aside class="way-to-desk"');
+    expect(page).toContain('<a href="/desk/">To the desk</a>');
+    const added =
+      /<script src="\/_tilebook[^>]+><\/script>|<link [^>]+way-to-desk.css">|<aside.+?<\/aside>/gu;
+    expect(page.replaceAll(added, "")).toBe(file);
+    expect(await readFile(join(base, "site", "index.html"), "utf8")).toBe(file);
+    expect(await text("/data/tiles.json")).toBe("[]");
+    expect(await text("/desk/paper")).toBe("desk: /desk/paper");
+    withDesk.close();
+    expect((await ask("/")).body).not.toContain("desk");
   });
 });
 

@@ -1,0 +1,25 @@
+/** The desk of an archive, for the command that shows it. */
+import { readArchive } from "../archive/read-archive.ts";
+import { carriedWords } from "../chemistry/minerals/minerals.ts";
+import { archiveNow } from "../desk/archive-now.ts";
+import { type Desk, makeDesk } from "../desk/desk.ts";
+import type { DeskPage } from "../desk/page.ts";
+import { deskWork } from "../desk/work.ts";
+import { makeToken } from "../local-server/local-server.ts";
+import { readDeskAssets } from "../publish/assets.ts";
+
+export interface DeskOpened {
+  readonly desk: Desk;
+  /** Something in the archive was changed. */
+  readonly changed: () => void;
+}
+
+/**
+ * @param dir the archive's folder
+ * @param pages all of them, but in tests
+ */
+export async function openDesk(dir: string, pages?: readonly DeskPage[]): Promise<DeskOpened> {
+  const now = archiveNow(() => readArchive(dir, { builtInMaterials: carriedWords }));
+  const needs = { work: deskWork(dir, now), assets: await readDeskAssets(), token: makeToken() };
+  return { desk: makeDesk(needs, pages), changed: now.changed };
+}

@@ -1,0 +1,87 @@
+/**
+ * The desk: pages for the teacher alone, which `serve` shows beside the site and never publishes. They
+ * may write into the archive, so whoever asks is doubted by `local-server/` first.
+ */
+import type { ServerResponse } from "node:http";
+import type { VNode } from "preact";
+import { renderToString } from "preact-render-to-string";
+import { sendAsset, sendHtml, sendJson, setPolicy } from "../local-server/answers.ts";
+import { nowhere } from "../local-server/door.ts";
+import { IndexPage } from "./index-page.tsx";
+import type { DeskPage } from "./page.ts";
+import { deskPages } from "./pages.ts";
+import { Shell } from "./shell.tsx";
+import type { DeskArchive } from "./types.ts";
+import type { DeskWork } from "./work.ts";
+
+export interface DeskNeeds {
+  readonly work: DeskWork;
+  /** Styles, scripts and fonts, by their addresses beneath `assets/`. */
+  readonly assets: ReadonlyMap<string, Uint8Array>;
+  /** What a page must send with whatever it posts. */
+  readonly token: string;
+}
+
+/** What the desk answers; paths begin with `/desk/`. */
+export interface Desk {
+  readonly token: string;
+  readonly longestBody: number;
+  /** @throws Refused, and whatever fails */
+  readonly get: (path: string, response: ServerResponse) => Promise<void>;
+  /** @throws Refused, and whatever fails */
+  readonly post: (path: string, body: unknown, response: ServerResponse) => Promise<void>;
+}
+
+/** Letters of one thing posted. The notes of a tile may fill a page or two, a load may name two hundred tiles. */
+const longestBody = 50_000;
+
+/** @param pages all of them, but in tests */
+export function makeDesk(needs: DeskNeeds, pages: readonly DeskPage[] = deskPages): Desk {
+  const { work, token } = needs;
+  return {
+    token,
+    longestBody,
+    get: (path, response) => answer(path, response, needs, pages),
+    async post(path, body, response) {
+      const [, name, action] = /^\/desk\/([^/]+)\/([^/]+)$/u.exec(path) ?? [];
+      const actions = pages.find((page) => page.name === name)?.actions ?? {};
+      const act = Object.hasOwn(actions, action ?? "") ? actions[action ?? ""] : undefined;
+      if (!act) throw nowhere();
+      sendJson(response, await act(body, work));
+    },
+  };
+}
+
+async function answer(
+  path: string,
+  response: ServerResponse,
+  { work, assets, token }: DeskNeeds,
+  pages: readonly DeskPage[],
+): Promise<void> {
+  setPolicy(response);
+  const asset = /^\/desk\/assets\/(.+)$/u.exec(path)?.[1];
+  if (asset !== undefined) {
+    const found = assets.get(asset);
+    if (!found) throw nowhere();
+    return sendAsset(response, asset, found);
+  }
+  const archive = await work.read();
+  const found = findPage(path, archive, pages);
+  if (!found) throw nowhere();
+  const { page, main } = found;
+  const whole = renderToString(Shell({ archive, page, pages, token, children: main }));
+  sendHtml(response, `<!doctype html>\n${whole}\n`);
+}
+
+/** The desk's first page has no entry of its own in its head. */
+function findPage(
+  path: string,
+  archive: DeskArchive,
+  pages: readonly DeskPage[],
+): { readonly page: DeskPage | undefined; readonly main: VNode } | undefined {
+  if (path === "/desk/") return { page: undefined, main: IndexPage({ archive, pages }) };
+  const [, name, of] = /^\/desk\/([^/]+)(?:\/([^/]+))?$/u.exec(path) ?? [];
+  const page = pages.find((each) => each.name === name);
+  const main = page?.render(archive, of);
+  return main && { page, main };
+}

@@ -1,0 +1,77 @@
+/** What a page of the desk can do to the archive. Each writing is told in words, refused ones too. */
+import { createHash } from "node:crypto";
+import { type FieldChange, type RecordToWrite, writeFields } from "../archive/write-fields.ts";
+import { type NewFile, writeNew } from "../archive/write-new.ts";
+import type { ArchiveNow } from "./archive-now.ts";
+import type { Written } from "./types.ts";
+import { tellInTheWay, tellNewFiles, tellRefusal, tellWritten } from "./words.ts";
+
+/** A record that is to be changed, as the page showed it. */
+export interface SeenRecord {
+  readonly file: string;
+  readonly kind: RecordToWrite["kind"];
+  /** `sumOf` its text when the page was made, which the page sends back. */
+  readonly seen: string;
+}
+
+export interface DeskWork {
+  /** The archive as it is now. */
+  readonly read: ArchiveNow["read"];
+  /**
+   * Writes fields into a record, or nothing where it was changed since it was shown.
+   *
+   * @throws MachineError where the disk or a permission fails
+   */
+  readonly writeFields: (record: SeenRecord, fields: readonly FieldChange[]) => Promise<Written>;
+  /**
+   * Writes new files, all or none, and over none that is there.
+   *
+   * @throws MachineError where the disk or a permission fails
+   */
+  readonly writeNew: (files: readonly NewFile[]) => Promise<Written>;
+}
+
+/** By what a page says which state of a record it showed. */
+export function sumOf(text: string): string {
+  return createHash("sha256").update(text).digest("base64url").slice(0, 22);
+}
+
+/** @param dir the archive's folder */
+export function deskWork(dir: string, now: ArchiveNow): DeskWork {
+  return {
+    read: now.read,
+    async writeFields({ file, kind, seen }, fields) {
+      const asRead = (await now.read()).texts.get(file);
+      if (asRead === undefined || sumOf(asRead) !== seen)
+        return refused(now, "changed", file, fields);
+      const result = writeFields(dir, { file, kind, asRead }, fields);
+      now.changed();
+      if (!result.ok) return refused(now, result.because, file, fields);
+      const { lines } = result;
+      return { written: true, words: tellWritten(file, lines), files: [{ file, lines }] };
+    },
+    async writeNew(files) {
+      const inTheWay = writeNew(dir, files);
+      now.changed();
+      if (inTheWay) return { written: false, words: tellInTheWay(inTheWay), files: [] };
+      return { written: true, words: tellNewFiles(files), files: files.map(asWritten) };
+    },
+  };
+}
+
+function refused(
+  now: ArchiveNow,
+  because: Parameters<typeof tellRefusal>[0],
+  file: string,
+  fields: readonly FieldChange[],
+): Written {
+  // What was read may be what is wrong: whoever asks again gets what is there.
+  now.changed();
+  return { written: false, words: tellRefusal(because, file, fields), files: [] };
+}
+
+/** A text with all its lines; of a picture only that it was written. */
+function asWritten({ path, content }: NewFile) {
+  const lines = typeof content === "string" ? content.trimEnd().split("\n") : [];
+  return { file: path, lines: lines.map((text, i) => ({ line: i + 1, text })) };
+}

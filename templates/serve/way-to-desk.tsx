@@ -1,0 +1,14 @@
+/**
+ * The line at the head of every page that `serve` shows, which leads to the desk. It is put into the
+ * page on its way to the browser; the file of the site does not hold it.
+ */
+import type { VNode } from "preact";
+
+export function WayToDesk({ address }: { readonly address: string }): VNode {
+  return (
+    <aside class="way-to-desk" aria-label="On this computer alone">
+      <a href={address}>To the desk</a>
+      <span>Only this computer shows this line: it is not published.</span>
+    </aside>
+  );
+}
