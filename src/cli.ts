@@ -15,6 +15,7 @@ import { addRename } from "./commands/rename-line.ts";
 import { addRework } from "./commands/rework-line.ts";
 import { addScrub } from "./commands/scrub-line.ts";
 import { addServe } from "./commands/serve-line.ts";
+import { addShare } from "./commands/share-line.ts";
 import { ownVersion } from "./commands/version.ts";
 
 /** The commands, as `--help` lists them. */
@@ -29,6 +30,7 @@ const commands: readonly AddCommand[] = [
   addRename,
   addRework,
   addScrub,
+  addShare,
 ];
 
 /**

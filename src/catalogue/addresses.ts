@@ -55,6 +55,9 @@ export function stripsUrl(glaze: string): string {
   return glaze.replace(/\.html$/u, "~series.html");
 }
 
+/** A site's address as one that its pages' addresses can be put behind. */
+export const withSlash = (address: string) => (address.endsWith("/") ? address : `${address}/`);
+
 /** The folder in which an unlisted set has its own site. */
 export const unlistedUrl = (link: string) => `s/${link}`;
 

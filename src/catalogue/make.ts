@@ -26,12 +26,12 @@ import { mixingFinder } from "./mixing/mixing.ts";
 import { describeOwn } from "./own.ts";
 import { listPairs } from "./pairs.ts";
 import { listSets } from "./sets.ts";
-import { describeStudio } from "./studio.ts";
+import { type Alone, describeStudio } from "./studio.ts";
 import { type CatalogueTile, catalogueTile } from "./tiles.ts";
 import type { Catalogue } from "./types.ts";
 
-/** Makes the catalogue of a site; `unlisted` for that of a set that is reached only by its link. */
-export type MakeCatalogue = (shown: Archive, unlisted?: boolean) => Catalogue;
+/** Makes the catalogue of a site; with `alone` for that of one set. */
+export type MakeCatalogue = (shown: Archive, alone?: Alone) => Catalogue;
 
 /**
  * Makes the catalogues of an archive, which share what is the same in all of them.
@@ -40,19 +40,19 @@ export type MakeCatalogue = (shown: Archive, unlisted?: boolean) => Catalogue;
  */
 export function catalogueMaker(archive: Archive, findings: Findings): MakeCatalogue {
   const common = findCommon(archive, findings);
-  return (shown, unlisted = false) => makeFrom(shown, findings, common, unlisted);
+  return (shown, alone) => makeFrom(shown, findings, common, alone ?? null);
 }
 
 /** The catalogue of an archive that is shown as a whole. */
-export function makeCatalogue(archive: Archive, findings: Findings, unlisted = false): Catalogue {
-  return catalogueMaker(archive, findings)(archive, unlisted);
+export function makeCatalogue(archive: Archive, findings: Findings, alone?: Alone): Catalogue {
+  return catalogueMaker(archive, findings)(archive, alone);
 }
 
 function makeFrom(
   archive: Archive,
   findings: Findings,
   common: Common,
-  unlisted: boolean,
+  alone: Alone | null,
 ): Catalogue {
   const { hazards, factsOf, findBatch } = common;
   const names = namesThatMayBeShown(archive.studio);
@@ -73,8 +73,8 @@ function makeFrom(
   const glazes = listGlazes({ archive, findings, tiles, pairs, trust, findLink, findMixing });
   const cones = listCones(tiles);
   return freezeAll({
-    studio: describeStudio(archive, unlisted),
-    own: describeOwn(archive, findings.mark, unlisted),
+    studio: describeStudio(archive, alone),
+    own: describeOwn(archive, findings.mark, alone?.unlisted ?? false),
     tiles,
     glazes,
     pairs,

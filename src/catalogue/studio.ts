@@ -1,5 +1,15 @@
 /** What every page says of the studio. */
 import type { Archive } from "../records/archive.ts";
+import { setUrl } from "./addresses.ts";
+import { type Link, linkTo } from "./link.ts";
+
+/** How a site shows one set and nothing else of the archive. */
+export interface Alone {
+  readonly unlisted: boolean;
+  /** How many tiles the set has, those that are not shown among them. */
+  readonly tiles: number;
+  readonly forFamilies: boolean;
+}
 
 export interface CatalogueStudio {
   readonly name: string;
@@ -10,9 +20,11 @@ export interface CatalogueStudio {
   readonly handingIn: string | null;
   /** True for a site that is reached only by its link: no search engine may list it. */
   readonly unlisted: boolean;
+  /** Of a site that shows one set alone, that set; null where it shows more. */
+  readonly alone: (Pick<Alone, "tiles" | "forFamilies"> & { readonly set: Link }) | null;
 }
 
-export function describeStudio({ studio }: Archive, unlisted: boolean): CatalogueStudio {
+export function describeStudio({ studio, sets }: Archive, alone: Alone | null): CatalogueStudio {
   return {
     name: studio.studio,
     address: studio.address ?? null,
@@ -20,6 +32,14 @@ export function describeStudio({ studio }: Archive, unlisted: boolean): Catalogu
     licence: studio.licence ?? null,
     temperature: studio.temperature ?? "celsius",
     handingIn: studio.handingIn ?? null,
-    unlisted,
+    unlisted: alone?.unlisted ?? false,
+    alone: describeAlone(sets, alone),
   };
+}
+
+function describeAlone(sets: Archive["sets"], alone: Alone | null): CatalogueStudio["alone"] {
+  const set = linkTo([...sets.values()][0], setUrl);
+  if (set === null || alone === null) return null;
+  const { tiles, forFamilies } = alone;
+  return { set, tiles, forFamilies };
 }

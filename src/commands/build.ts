@@ -4,6 +4,8 @@ import { unlistedUrl } from "../catalogue/addresses.ts";
 import type { Findings } from "../catalogue/findings.ts";
 import { catalogueMaker } from "../catalogue/make.ts";
 import { onlySet, unlistedSets, withoutUnlistedSets } from "../catalogue/select.ts";
+import { tilesOfSet } from "../catalogue/shared.ts";
+import type { Alone } from "../catalogue/studio.ts";
 import { notesByFile } from "../checks/notes.ts";
 import { carriedMaterials } from "../chemistry/minerals/minerals.ts";
 import { pruneOnceADay } from "../photos/prune.ts";
@@ -75,8 +77,18 @@ export async function build(options: BuildOptions): Promise<number> {
   return exitCodes.done;
 }
 
-/** Reads, checks and links all that a site is made of, and writes nothing of it yet. */
-export async function linkSites(options: BuildOptions): Promise<Linked> {
+/** Which sites are made of an archive that may be published. */
+export type ChooseSites = (ready: Marked, waiting: WaitingLister) => readonly SiteRequest[];
+
+/**
+ * Reads, checks and links all that a site is made of, and writes nothing of it yet.
+ *
+ * @param choose which sites those are; as the options say if left out
+ */
+export async function linkSites(
+  options: BuildOptions,
+  choose: ChooseSites = (ready, waiting) => chooseSites(ready, options, waiting),
+): Promise<Linked> {
   const progress = startProgress(options.quiet);
   const siteFolder = await checkSiteFolder(siteFolderOf(options), options.archive);
   const cacheDir = cacheFolderOf(options);
@@ -93,7 +105,7 @@ export async function linkSites(options: BuildOptions): Promise<Linked> {
     return { sites: null, faults, address, tell };
   }
   const { mark } = examined;
-  const chosen = chooseSites({ ...ready, mark }, options, waitingOf(examined, ready));
+  const chosen = choose({ ...ready, mark }, waitingOf(examined, ready));
   const sites = chosen.map((site) => ({ ...site, mark: mark?.bytes }));
   const pictureFile = ready.photographs.fileOf;
   const write = async () => {
@@ -147,9 +159,16 @@ function waitingOf({ read }: Examined, { leftOut }: Ready): WaitingLister {
 }
 
 /** What is published, with the studio's mark. */
-type Marked = Ready & Pick<Examined, "mark">;
+export type Marked = Ready & Pick<Examined, "mark">;
 
-function gatherFindings({ problems, chemistry, heats, photographs, mark }: Marked): Findings {
+/** What the catalogue is told of an archive besides its records. */
+export function gatherFindings({
+  problems,
+  chemistry,
+  heats,
+  photographs,
+  mark,
+}: Marked): Findings {
   return {
     pictures: photographs.prepared,
     chemistry,
@@ -176,7 +195,7 @@ function chooseSites(
     const chosen = findById(archive.sets, set);
     if (!chosen) throw new WrongUsage(tellNoSet(set, ready));
     const unlisted = chosen.record.listed === false;
-    const catalogue = makeCatalogue(onlySet(archive, set), unlisted);
+    const catalogue = makeCatalogue(onlySet(archive, set), aloneOf(archive, set, unlisted));
     return [{ catalogue, under: "", waiting: waiting(chosen.id) }];
   }
   const whole = makeCatalogue(withoutUnlistedSets(archive));
@@ -186,7 +205,7 @@ function chooseSites(
       ? []
       : [
           {
-            catalogue: makeCatalogue(onlySet(archive, id), true),
+            catalogue: makeCatalogue(onlySet(archive, id), aloneOf(archive, id, true)),
             under: unlistedUrl(link),
             waiting: waiting(id),
           },
@@ -195,7 +214,12 @@ function chooseSites(
   return [{ catalogue: whole, under: "", waiting: waiting(null) }, ...hidden];
 }
 
-function tellNoSet(set: string, { leftOut }: Ready): string {
+function aloneOf(archive: Archive, set: string, unlisted: boolean): Alone {
+  return { unlisted, tiles: tilesOfSet(archive, set).length, forFamilies: false };
+}
+
+/** Why a set cannot be published: there is none of that id, or its record was left out. */
+export function tellNoSet(set: string, { leftOut }: Pick<Ready, "leftOut">): string {
   const isLeftOut = leftOut.some(({ kind, id }) => kind === "set" && idKey(id) === idKey(set));
   return isLeftOut
     ? `The set “${set}” cannot be published alone: its own record has to be mended first.`

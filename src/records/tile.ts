@@ -96,6 +96,10 @@ export const tileSchema = f.fields({
   later: f.optional("What was seen when it was looked at again.", f.list(laterLook)),
   "leach-tests": leachTests,
   fate: f.optional("Why the tile did not come back whole.", f.choice(fates)),
+  "show-notes": f.optional(
+    "yes where the notes and next-time may go into what is shared with families too; left out of it otherwise.",
+    f.yesNo(),
+  ),
   formerly: f.optional("Codes it was published under before.", f.list(f.reference())),
 });
 

@@ -23,6 +23,8 @@ export interface Frame {
   readonly canonical: string | null;
   /** True for a site that is reached only by its link. */
   readonly unlisted: boolean;
+  /** What a site of one set alone says of that; null on a site that shows more. */
+  readonly alone: string | null;
   /** Null where the site has no feed of its newest results. */
   readonly feed: string | null;
   /** Records that were left out until they are mended; null where there are none. */

@@ -4,10 +4,11 @@ import type { Frame } from "./frame.ts";
 import { waysAtFoot } from "./sections.ts";
 
 export function SiteFoot({ frame }: { readonly frame: Frame }): VNode {
-  const { root, studio, website, pages, licence, feed, waiting } = frame;
+  const { root, studio, website, pages, licence, feed, waiting, alone } = frame;
   return (
     <footer class="site-foot">
       <p>
+        {alone && <>{alone} </>}
         These pages report what {studio} tested. They certify nothing:{" "}
         <a href={`${root}care.html`}>what to take care of, and what decides</a>.
       </p>

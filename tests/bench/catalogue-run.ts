@@ -77,7 +77,8 @@ function findTwins(archive: Archive, heats: Findings["heats"]) {
 function makeCatalogues(archive: Archive, findings: Findings): void {
   const makeCatalogue = catalogueMaker(archive, findings);
   makeCatalogue(withoutUnlistedSets(archive));
-  for (const { id } of unlistedSets(archive)) makeCatalogue(onlySet(archive, id), true);
+  for (const { id } of unlistedSets(archive))
+    makeCatalogue(onlySet(archive, id), { unlisted: true, tiles: 1, forFamilies: false });
 }
 
 /** A picture in all sizes that a build makes, under a name as long as a build gives. */

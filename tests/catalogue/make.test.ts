@@ -202,7 +202,11 @@ describe("privacy", () => {
   });
 
   test("an unlisted set's own site holds its tiles alone", () => {
-    const catalogue = makeCatalogue(onlySet(known, "secret"), nothingFound, true);
+    const catalogue = makeCatalogue(onlySet(known, "secret"), nothingFound, {
+      unlisted: true,
+      tiles: 1,
+      forFamilies: false,
+    });
     expect(catalogue.tiles.map((t) => t.id)).toEqual(["B"]);
     expect(catalogue.studio.unlisted).toBe(true);
     expect(catalogue.sets.map(({ id }) => id)).toEqual(["secret"]);

@@ -77,6 +77,7 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
   "d3-shape": ["templates"],
   esbuild: ["compiled"],
   "fastest-levenshtein": ["records"],
+  fflate: ["publish"],
   "gray-matter": ["archive"],
   "heic-decode": ["photos"],
   "markdown-it": ["publish", "templates"],

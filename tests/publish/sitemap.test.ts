@@ -11,6 +11,7 @@ const studio = {
   temperature: "celsius",
   handingIn: null,
   unlisted: false,
+  alone: null,
 } as const;
 
 const search = { title: "TB-1", kind: "Tile", words: "", picture: null };

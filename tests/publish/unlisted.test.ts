@@ -1,7 +1,7 @@
-/** Nothing of an unlisted set is in the site for everyone, whatever it holds and shares. */
+/** Nothing of an unlisted set is in the site for everyone, whatever it holds and shares; nor of any other set in what is shared of one. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { examine, sitesOf, type Texts } from "../support/site-in-memory.ts";
+import { examine, sharedSiteOf, sitesOf, type Texts } from "../support/site-in-memory.ts";
 
 /** In every word that only the unlisted set has. */
 const mark = "xqz";
@@ -121,7 +121,9 @@ function tileOf({ glazes, clay, load, maker, result, touchUp }: Plan): string {
   );
 }
 
-function withHidden(plans: readonly Plan[]): Texts {
+const unlisted = ["listed: no", "link: k7wq2mzt4hx3vb5nrd6yfp2cja"];
+
+function withHidden(plans: readonly Plan[], listing: readonly string[] = unlisted): Texts {
   const tiles = plans.map((each, i) => [`tiles/${mark}/${mark}-${i}.md`, tileOf(each)] as const);
   const formerlyOnce = tiles.map(([path, text], i) => [path, text.replace("-old", `-old-${i}`)]);
   const shared = plans.flatMap(({ load }, i) => (load === "shared" ? [`, ${mark}-${i}`] : []));
@@ -134,8 +136,7 @@ function withHidden(plans: readonly Plan[]): Texts {
     [`tiles/${mark}/set.md`]: record(
       [
         `name: Set ${mark}`,
-        "listed: no",
-        "link: k7wq2mzt4hx3vb5nrd6yfp2cja",
+        ...listing,
         "teacher: h1",
         `codes: ${mark}-90..${mark}-95`,
         `jars: {8: ${mark}-glaze, 9: ${mark}-blend}`,
@@ -192,6 +193,29 @@ describe("a site with an unlisted set", () => {
         if (!read.archive) throw new Error("the archive cannot be read");
         const { catalogue } = sitesOf(read.archive, problems);
         expect(JSON.stringify(catalogue)).not.toMatch(/xqz/iu);
+      }),
+      { numRuns: 20 },
+    );
+  });
+});
+
+describe("what is shared of a set", () => {
+  const { read, problems } = examine(open("", ""));
+  if (!read.archive) throw new Error("the archive without another set cannot be read");
+  const alone = sharedSiteOf(read.archive, problems, "open");
+
+  it("is byte for byte the same whatever other set there is, unlisted or for all to see", () => {
+    const others = fc.record({
+      plans: fc.array(plan, { minLength: 1, maxLength: 4 }),
+      listing: fc.constantFrom(unlisted, []),
+    });
+    fc.assert(
+      fc.property(others, ({ plans, listing }) => {
+        const whole = examine(withHidden(plans, listing));
+        if (!whole.read.archive) throw new Error("the archive cannot be read");
+        const shared = sharedSiteOf(whole.read.archive, whole.problems, "open");
+        for (const [path, content] of shared) expect(`${path} ${content}`).not.toMatch(/xqz/iu);
+        expect(shared).toEqual(alone);
       }),
       { numRuns: 20 },
     );

@@ -4,17 +4,19 @@ import { textParser } from "../../src/archive/parse-text.ts";
 import type { Findings } from "../../src/catalogue/findings.ts";
 import { catalogueMaker } from "../../src/catalogue/make.ts";
 import { onlySet, unlistedSets, withoutUnlistedSets } from "../../src/catalogue/select.ts";
+import type { SharedWith } from "../../src/catalogue/shared.ts";
 import type { Catalogue } from "../../src/catalogue/types.ts";
 import { runChecks } from "../../src/checks/all.ts";
 import { notesByFile } from "../../src/checks/notes.ts";
 import { chemistryOfGlazes } from "../../src/chemistry/glazes.ts";
 import { theoreticalMaterials } from "../../src/chemistry/minerals/minerals.ts";
+import { planSharing } from "../../src/commands/share-plan.ts";
 import { heatOfFirings } from "../../src/firing/of-archive.ts";
 import { dataOf } from "../../src/publish/data-of-site.ts";
 import { searchEntryOf } from "../../src/publish/page.ts";
 import { renderPage } from "../../src/publish/write-pages.ts";
 import { type ReadArchive, readArchiveFiles } from "../../src/reader/read-archive-files.ts";
-import type { Archive } from "../../src/records/archive.ts";
+import { type Archive, findById } from "../../src/records/archive.ts";
 import type { Problem } from "../../src/records/problem.ts";
 import { nothing } from "../checks/support.ts";
 import { filesOf, type Texts } from "./files-in-memory.ts";
@@ -68,9 +70,24 @@ export function sitesOf(archive: Archive, problems: readonly Problem[]) {
     hidden: new Map(
       unlistedSets(archive).map(({ id }) => [
         id,
-        writeSite(makeCatalogue(onlySet(archive, id), true)),
+        writeSite(
+          makeCatalogue(onlySet(archive, id), { unlisted: true, tiles: 1, forFamilies: false }),
+        ),
       ]),
     ),
     catalogue,
   };
+}
+
+/** What `share` writes of a set, by path. */
+export function sharedSiteOf(
+  archive: Archive,
+  problems: readonly Problem[],
+  id: string,
+  whom: SharedWith = "all",
+): Map<string, string> {
+  const set = findById(archive.sets, id);
+  if (!set) throw new Error(`There is no set ${id}`);
+  const known = { archive, problems, findings: findingsOf(archive, problems) };
+  return writeSite(planSharing(known, set, whom, nothing.asTyped).catalogue);
 }

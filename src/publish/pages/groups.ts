@@ -9,6 +9,7 @@ import {
   shadeTitle,
 } from "../../../templates/words/clay/clay.ts";
 import { capital, count } from "../../../templates/words/english/numbers.ts";
+import { leftOutForFamilies, shownSentence } from "../../../templates/words/site/alone.ts";
 import { sheetKinds, sheetNames } from "../../../templates/words/site/sheets.ts";
 import { sheetsUrl } from "../../catalogue/addresses.ts";
 import { conesMissingFor } from "../../catalogue/clay-gaps.ts";
@@ -20,6 +21,7 @@ import { definePage, type Page, type SearchEntry } from "../page.ts";
 import { askedTables } from "./asked.ts";
 import { pagesOfLines } from "./line-lists.ts";
 import { setBlends } from "./set-blends.ts";
+import { hasSheets } from "./sheets.ts";
 import type { Site } from "./site.ts";
 import { setSquare } from "./square.ts";
 import { pagesOfTiles, type TileList, wallWith } from "./tile-lists.ts";
@@ -117,7 +119,7 @@ function setPage(site: Site, set: CatalogueSet): readonly Page[] {
   const list: TileList = {
     url,
     title: name,
-    sentence: setSentence(set),
+    sentence: [setSentence(set), shownOfAll(site, set)].filter(Boolean).join(" "),
     section: "sets",
     groups: [{ title: "", items: set.tiles }],
     ...(isLaidOut && { firstOfEach: tilesBesideQuestions }),
@@ -135,7 +137,7 @@ function setPage(site: Site, set: CatalogueSet): readonly Page[] {
         square,
         asked,
         blends,
-        sheets: set.codes.length > 0 ? sheetLinks(set) : [],
+        sheets: hasSheets(site, set) ? sheetLinks(set) : [],
       }),
       search: (props) => ({
         title: props.set.name,
@@ -145,6 +147,13 @@ function setPage(site: Site, set: CatalogueSet): readonly Page[] {
       }),
     }),
   );
+}
+
+/** What a site that holds a part of the set says of that; null where all of it is here. */
+function shownOfAll({ catalogue: { studio } }: Site, { tiles }: CatalogueSet): string | null {
+  if (studio.alone === null) return null;
+  const shown = shownSentence(tiles.length, studio.alone.tiles);
+  return studio.alone.forFamilies ? [shown, leftOutForFamilies].filter(Boolean).join(" ") : shown;
 }
 
 function sheetLinks({ id }: CatalogueSet) {

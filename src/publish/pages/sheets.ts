@@ -12,8 +12,13 @@ const codesOnAPage = 24;
 
 export function sheetPages(site: Site): readonly Page[] {
   return site.catalogue.sets
-    .filter(({ codes }) => codes.length > 0)
+    .filter((set) => hasSheets(site, set))
     .flatMap((set) => sheetKinds.flatMap((what) => sheetsOfSet(site, set, what)));
+}
+
+/** Whether a set has codes to print sheets for; what families are given needs none. */
+export function hasSheets({ catalogue: { studio } }: Site, { codes }: CatalogueSet): boolean {
+  return codes.length > 0 && studio.alone?.forFamilies !== true;
 }
 
 function sheetsOfSet(site: Site, set: CatalogueSet, what: SheetKind): readonly Page[] {

@@ -5,9 +5,11 @@ import { layerView, type Paint } from "../../../templates/drawing/layer-view.ts"
 import type { TileEntry } from "../../../templates/parts/entry.ts";
 import type { Frame } from "../../../templates/parts/frame.ts";
 import { toSmallPicture } from "../../../templates/parts/photograph.tsx";
+import { aloneSentence } from "../../../templates/words/site/alone.ts";
 import type { WaitingRecord } from "../../../templates/words/site/waiting.ts";
 import type { CardOutcomeFacts } from "../../../templates/words/tile/card.ts";
 import { namesTopFirst } from "../../../templates/words/tile/stack.ts";
+import { withSlash } from "../../catalogue/addresses.ts";
 import { paintFinder } from "../../catalogue/colours/glaze-paint.ts";
 import type { CatalogueFiring } from "../../catalogue/kilns/firings.ts";
 import type { CataloguePair } from "../../catalogue/pairs.ts";
@@ -119,6 +121,7 @@ function replicateFinder(catalogue: Catalogue): Site["replicates"] {
 function frameFinder({ studio, own }: Catalogue, { under, waiting }: SitePlace): Site["frame"] {
   const missing = countBy(waiting.flatMap(({ pages }) => pages));
   const records = waiting.length;
+  const alone = studio.alone && aloneSentence(studio.alone);
   const links = Object.freeze(own.pages.map(({ title, url }) => Object.freeze({ title, url })));
   return (path, first = path) => ({
     root:
@@ -133,6 +136,7 @@ function frameFinder({ studio, own }: Catalogue, { under, waiting }: SitePlace):
     canonical: studio.address && new URL(path, withSlash(studio.address)).href,
     feed: studio.address === null || studio.unlisted ? null : feedPath,
     unlisted: studio.unlisted,
+    alone,
     waiting: records === 0 ? null : { records, here: missing.get(first) ?? 0 },
   });
 }
@@ -150,8 +154,4 @@ function countBy(words: readonly string[]): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();
   for (const word of words) counts.set(word, (counts.get(word) ?? 0) + 1);
   return counts;
-}
-
-function withSlash(address: string): string {
-  return address.endsWith("/") ? address : `${address}/`;
 }
