@@ -1,6 +1,6 @@
 /** Bundles the styles and scripts that browsers load, and puts fonts and icon beside them. */
 import { cp, readdir, writeFile } from "node:fs/promises";
-import { join } from "node:path";
+import { join, sep } from "node:path";
 import { build } from "esbuild";
 import { listScripts, stylesOfPages } from "./page-styles.mjs";
 
@@ -36,9 +36,11 @@ export async function compileAssets(project, folder) {
  * @param {string} project
  */
 async function listDeskScripts(project) {
-  const folder = "src/browser/desk";
-  const names = await readdir(join(project, folder));
-  return names.filter((name) => name.endsWith(".ts")).map((name) => `${folder}/${name}`);
+  const files = await readdir(join(project, "src/browser"), { recursive: true });
+  return files
+    .map((file) => `src/browser/${file.replaceAll(sep, "/")}`)
+    .filter((file) => /^src\/browser\/desk\/[^/]+\.ts$/u.test(file))
+    .sort();
 }
 
 /**
