@@ -24,9 +24,22 @@ function decoded(address: string): string {
   }
 }
 
-/** Where words are shown, and for each link that is open whether it leads anywhere. */
-interface Place extends Pick<Frame, "root" | "pages"> {
+/** Where words are shown. */
+interface Place {
+  /** The address that a link to another page leads to; undefined where there is no such page. */
+  readonly addressOf: (page: string) => string | undefined;
+  /** By how much their headings are lowered: those of words are below the page's own. */
+  readonly lowered: number;
+}
+
+/** For each link that is open whether it leads anywhere. */
+interface Rendering extends Place {
   readonly open: boolean[];
+}
+
+/** What `renderWords` handed over with the words. */
+function renderingOf(env: unknown): Rendering {
+  return env as Rendering;
 }
 
 const words = new MarkdownIt("default", { html: false, linkify: false, typographer: false });
@@ -34,26 +47,23 @@ words.disable("image");
 words.validateLink = (address) => isLinkOfTheWeb(address) || pageNamed(address) !== undefined;
 words.renderer.rules.link_open = (tokens, index, options, env, renderer) => {
   const link = tokens[index];
-  const place = env as Place | undefined;
+  const { addressOf, open } = renderingOf(env);
   const page = pageNamed(String(link?.attrGet("href") ?? ""));
-  const url = page === undefined ? undefined : pageUrl(page);
-  const leads = url === undefined || place?.pages.some((known) => known.url === url) === true;
-  place?.open.push(leads);
+  const address = page === undefined ? undefined : addressOf(page);
+  const leads = page === undefined || address !== undefined;
+  open.push(leads);
   if (!leads) return "";
-  if (url === undefined) link?.attrSet("rel", "noopener");
-  else link?.attrSet("href", `${place?.root}${url}`);
+  if (address === undefined) link?.attrSet("rel", "noopener");
+  else link?.attrSet("href", address);
   return renderer.renderToken(tokens, index, options);
 };
 words.renderer.rules.link_close = (tokens, index, options, env, renderer) =>
-  (env as Place | undefined)?.open.pop() === false
-    ? ""
-    : renderer.renderToken(tokens, index, options);
+  renderingOf(env).open.pop() === false ? "" : renderer.renderToken(tokens, index, options);
 
-/** A page has its own heading: those of its words are below it. */
-words.core.ruler.push("lower-headings", ({ tokens }) => {
+words.core.ruler.push("lower-headings", ({ tokens, env }) => {
   for (const token of tokens)
     if (token.type === "heading_open" || token.type === "heading_close")
-      token.tag = `h${Math.min(6, Number(token.tag.slice(1)) + 1)}`;
+      token.tag = `h${Math.min(6, Number(token.tag.slice(1)) + renderingOf(env).lowered)}`;
 });
 
 /**
@@ -66,8 +76,22 @@ export function renderOwnWords(
   markdown: string,
   { root, pages }: Pick<Frame, "root" | "pages">,
 ): string {
-  const place: Place = { root, pages, open: [] };
-  return words.render(markdown, { ...place });
+  return renderWords(markdown, {
+    addressOf: (page) => {
+      const url = pageUrl(page);
+      return pages.some((known) => known.url === url) ? root + url : undefined;
+    },
+    lowered: 1,
+  });
+}
+
+/**
+ * Renders words in which a link may lead to another page by its file's name: HTML that is safe to put
+ * on a page as it is. A link to a page that is not there is its words alone.
+ */
+export function renderWords(markdown: string, place: Place): string {
+  const rendering: Rendering = { ...place, open: [] };
+  return words.render(markdown, { ...rendering });
 }
 
 /** What in the studio's words would not work on a page. */

@@ -21,6 +21,7 @@ export const waysAtFoot = [
   { address: "blends/index.html", name: "Blends" },
   { address: "maps/index.html", name: "Maps" },
   { address: "makers/index.html", name: "Makers" },
+  { address: "guide/index.html", name: "How it is done" },
   { address: "reference.html", name: "How to write a record" },
   { address: "about.html", name: "About" },
 ] as const;

@@ -15,10 +15,12 @@ export interface WrittenCommand {
 /** Every document that a reader of the project or of a new archive is handed. */
 export async function listDocs(): Promise<readonly string[]> {
   const docs = await readdir(join(project, "docs"));
+  const guide = await readdir(join(project, "docs/guide"));
   return [
     ...["README.md", "DEVELOPERS.md", "src/starter/README.md", "src/starter/gitlab-ci.yml"],
     "src/starter/github/tilebook.yml",
     ...docs.filter((name) => name.endsWith(".md")).map((name) => `docs/${name}`),
+    ...guide.map((name) => `docs/guide/${name}`),
   ];
 }
 

@@ -7,6 +7,7 @@ import { conePages, firingPages } from "./firings.ts";
 import { glazePages } from "./glazes.ts";
 import { gridPages } from "./grid.ts";
 import { clayPages, makerPages, setPages, surfacePages } from "./groups.ts";
+import { guidePages } from "./guide.ts";
 import { standingPages, wallPages } from "./home.ts";
 import { kilnPages } from "./kilns.ts";
 import { materialPages } from "./materials.ts";
@@ -42,6 +43,7 @@ const kinds: readonly ((site: Site) => readonly Page[])[] = [
   sheetPages,
   makerPages,
   ownPages,
+  guidePages,
   standingPages,
 ];
 
