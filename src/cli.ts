@@ -11,6 +11,7 @@ import type { AddCommand, Line } from "./commands/line.ts";
 import { addMaterials } from "./commands/materials-line.ts";
 import { addNewArchive } from "./commands/new-archive-line.ts";
 import { addNewBlend } from "./commands/new-blend-line.ts";
+import { addReceive } from "./commands/receive-line.ts";
 import { addRename } from "./commands/rename-line.ts";
 import { addRework } from "./commands/rework-line.ts";
 import { addScrub } from "./commands/scrub-line.ts";
@@ -27,6 +28,7 @@ const commands: readonly AddCommand[] = [
   addMaterials,
   addNewArchive,
   addNewBlend,
+  addReceive,
   addRename,
   addRework,
   addScrub,

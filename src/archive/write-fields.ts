@@ -39,6 +39,17 @@ export type FieldsWritten =
   /** Nothing was written: the file is another than was read, is faulty, or would be. */
   | { readonly ok: false; readonly because: "changed" | "faulty" | "unchangeable" };
 
+/** What is to change in a record: fields, and words that are added below what its notes say. */
+export interface RecordChange {
+  readonly fields: readonly FieldChange[];
+  readonly addedNotes?: string;
+}
+
+/** A record's text as it would be with a change, or why it cannot be had. */
+export type RecordChanged =
+  | { readonly ok: true; readonly text: string }
+  | { readonly ok: false; readonly because: "faulty" | "unchangeable" };
+
 /**
  * Writes fields into a record's file, or nothing at all: where the file was changed since it was
  * read, where it has faults, and where it would say anything but what it said and the new fields.
@@ -48,32 +59,75 @@ export type FieldsWritten =
  */
 export function writeFields(
   dir: string,
-  { file, kind, asRead }: RecordToWrite,
+  record: RecordToWrite,
   fields: readonly FieldChange[],
 ): FieldsWritten {
-  const form = kind === "studio" ? "yaml" : "markdown";
+  return writeChange(dir, record, { fields });
+}
+
+/** Writes a change into a record's file, or nothing at all: see `writeFields`. */
+export function writeChange(
+  dir: string,
+  { file, kind, asRead }: RecordToWrite,
+  change: RecordChange,
+): FieldsWritten {
   const absolute = path.join(dir, file);
   const bytes = onMachine("read", absolute, () => fs.readFileSync(absolute));
   const reading = decodeText(bytes);
   if (reading.text !== asRead) return { ok: false, because: "changed" };
-  const before = readSound(asRead, form, kind);
-  if (!reading.ok || !before) return { ok: false, because: "faulty" };
+  if (!reading.ok) return { ok: false, because: "faulty" };
   const typed = new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
-  const written = fields.reduce((text, field) => setField(text, form, field), typed);
-  const text = normalise(written);
-  const after = readSound(text, form, kind);
-  const wanted = fields.reduce((source, field) => withField(source, field), before);
-  if (!after || !isDeepStrictEqual(after, wanted)) return { ok: false, because: "unchangeable" };
-  if (written !== typed) replaceFile(dir, file, written);
-  return { ok: true, lines: linesOf(text, form, fields) };
+  const changed = changeRecord(typed, kind, change);
+  if (!changed.ok) return changed;
+  if (changed.text !== typed) replaceFile(dir, file, changed.text);
+  return { ok: true, lines: linesOf(normalise(changed.text), formOf(kind), change.fields) };
+}
+
+/**
+ * Changes a record's text, and no other letter of it than is asked for.
+ *
+ * @param typed the text with the ends of lines that its file has
+ */
+export function changeRecord(
+  typed: string,
+  kind: RecordToWrite["kind"],
+  { fields, addedNotes = "" }: RecordChange,
+): RecordChanged {
+  const form = formOf(kind);
+  const before = readSound(normalise(typed), form, kind);
+  if (!before) return { ok: false, because: "faulty" };
+  const withFields = fields.reduce((text, field) => setField(text, form, field), typed);
+  const text = addNotes(withFields, addedNotes, before.notes === "");
+  const after = readSound(normalise(text), form, kind);
+  const wanted = fields.reduce((source, field) => withField(source, field), before.source);
+  const notes = [before.notes, normalise(addedNotes).trim()].filter(Boolean).join("\n\n");
+  const isAsWanted = isDeepStrictEqual(after, { source: wanted, notes });
+  return isAsWanted ? { ok: true, text } : { ok: false, because: "unchangeable" };
+}
+
+function formOf(kind: RecordToWrite["kind"]): Form {
+  return kind === "studio" ? "yaml" : "markdown";
+}
+
+/** Below what is there, after an empty line, with the file's own ends of lines. */
+function addNotes(typed: string, added: string, areFirst: boolean): string {
+  if (added.trim() === "") return typed;
+  const newline = typed.includes("\r\n") ? "\r\n" : "\n";
+  const kept = typed.trimEnd();
+  const between = newline.repeat(areFirst ? 1 : 2);
+  return `${kept}${between}${normalise(added).trim().replaceAll("\n", newline)}${newline}`;
 }
 
 /** What a record says, where nothing is wrong with it. */
-function readSound(text: string, form: Form, kind: RecordToWrite["kind"]): SourceMap | undefined {
-  const { source, faults } = parseText(text, form);
+function readSound(
+  text: string,
+  form: Form,
+  kind: RecordToWrite["kind"],
+): { readonly source: SourceMap; readonly notes: string } | undefined {
+  const { source, notes, faults } = parseText(text, form);
   const schema = recordKinds.find(({ name }) => name === kind)?.schema;
   if (!source || !schema || faults.some(({ severity }) => severity === "error")) return undefined;
-  return readAs(schema, source).ok ? source : undefined;
+  return readAs(schema, source).ok ? { source, notes } : undefined;
 }
 
 function withField(source: SourceMap, { path: [step, ...rest], value }: FieldChange): SourceMap {

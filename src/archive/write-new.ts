@@ -42,6 +42,11 @@ export function writeNew(dir: string, files: readonly NewFile[]): NotWrittenAnew
   }
 }
 
+/** Takes back files that `writeNew` has just written, where what belongs to them could not be. */
+export function takeBack(dir: string, files: readonly NewFile[]): void {
+  for (const file of files) takeAway(path.join(dir, file.path));
+}
+
 function isThere(place: string): boolean {
   return fs.lstatSync(place, { throwIfNoEntry: false }) !== undefined;
 }

@@ -126,3 +126,26 @@ export const mostExifBlocks = 32;
 
 /** Strips or tiles of a TIFF. Strips of one row are usual, and the tallest pictures have some 15,000. */
 export const mostStrips = 200_000;
+
+// ## What is handed in
+
+/** Bytes of a zip. As many photographs as a class takes in a term. */
+export const largestZip = 500_000_000;
+
+/** Files in a zip, or in a folder that is handed in. Four for each of 500 tiles. */
+export const mostZipEntries = 2_000;
+
+/** Bytes of all files of a zip, unpacked. Photographs hardly shrink when they are packed. */
+export const largestUnzipped = 600_000_000;
+
+/** How many times larger a file may be than it is packed, above 1 MB. Texts shrink to a twentieth, photographs not at all. */
+export const mostZipRatio = 200;
+
+/** Bytes of a spreadsheet. Twenty years of tiles. */
+export const largestSpreadsheet = 5_000_000;
+
+/** Rows of a spreadsheet. As many tiles as a kiln holds in a year. */
+export const mostSheetRows = 2_000;
+
+/** Columns of a spreadsheet. Four for each of thirty layers, and all other fields. */
+export const mostSheetColumns = 200;

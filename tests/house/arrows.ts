@@ -39,6 +39,7 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   desk: [
     ...["terms", "records", "types of reader", "archive", "templates", "words", "local-server"],
   ],
+  receive: ["terms", "records", "reader", "types of archive", "types of photos", "words"],
   copystand: [
     ...["terms", "records", "types of reader", "archive", "colour", "templates"],
     ...["words", "local-server"],
@@ -71,7 +72,7 @@ export const roomsThatUseNode: readonly string[] = [
 export const packages: Readonly<Record<string, readonly string[]>> = {
   "@11ty/eleventy": ["publish"],
   commander: ["commands", "src"],
-  "csv-parse": ["firing"],
+  "csv-parse": ["firing", "receive"],
   "csv-stringify": ["publish"],
   "d3-scale": ["templates"],
   "d3-shape": ["templates"],
@@ -91,6 +92,7 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
   send: ["publish"],
   sharp: ["demo", "photos"],
   yaml: ["reader"],
+  yauzl: ["archive"],
   zod: ["publish", "reader", "records"],
 };
 
