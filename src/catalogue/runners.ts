@@ -3,6 +3,7 @@
  * of it. How far a glaze ran on one shape of test says nothing of another, so each circumstance is an
  * entry of its own, and nothing is averaged.
  */
+import type { TileStep } from "../records/archive.ts";
 import { coatsThatCount } from "../records/coat-stack.ts";
 import type { Movement, Shape } from "../terms/choices.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
@@ -84,12 +85,12 @@ export const listRunners = rememberFor(
 );
 
 /** The same for all tiles that have the same glazes on each other in the same order. */
-function layersKey(tile: CatalogueTile): string {
+export function layersKey(tile: { readonly steps: readonly TileStep[] }): string {
   return JSON.stringify(layersOf(tile).map(({ glazes, under }) => [glazes.map(idKey), under]));
 }
 
 /** Coats of one glaze on each other are one layer. */
-function layersOf({ steps }: CatalogueTile): readonly StackedCoat[] {
+function layersOf({ steps }: { readonly steps: readonly TileStep[] }): readonly StackedCoat[] {
   const layers: StackedCoat[] = [];
   for (const coat of stackTopFirst(steps)) {
     const above = layers.at(-1);

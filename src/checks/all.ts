@@ -1,5 +1,5 @@
 /** Every rule an archive is checked by. */
-import type { Archive } from "../records/archive.ts";
+import type { Archive, Firing, Tile } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
 import { type Check, type Extra, type Finding, type Rule, toProblem } from "./check.ts";
 import { longWaiting } from "./long-waiting.ts";
@@ -121,6 +121,24 @@ export const checks: readonly Check[] = [...rules, longWaiting, strayPicture];
  */
 export function runChecks(archive: Archive, extra: Extra): readonly Problem[] {
   return rules.flatMap((rule) => runRule(rule, archive, extra));
+}
+
+/** Checks one tile by the rules that are about a tile, as a check of the whole archive would. */
+export function checkTile(archive: Archive, tile: Tile, extra: Extra): readonly Problem[] {
+  return rules.flatMap((rule) =>
+    rule.of === "tile"
+      ? rule.find(archive, tile, extra).map((finding) => toProblem(rule, finding, tile.file))
+      : [],
+  );
+}
+
+/** Checks one firing by the rules that are about a firing. */
+export function checkFiring(archive: Archive, firing: Firing, extra: Extra): readonly Problem[] {
+  return rules.flatMap((rule) =>
+    rule.of === "firing"
+      ? rule.find(archive, firing, extra).map((finding) => toProblem(rule, finding, firing.file))
+      : [],
+  );
 }
 
 function runRule(rule: Rule, archive: Archive, extra: Extra): readonly Problem[] {

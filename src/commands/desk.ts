@@ -1,4 +1,6 @@
 /** The desk of an archive, for the command that shows it. */
+import { folderFiles } from "../archive/folder-files.ts";
+import { textParser } from "../archive/parse-text.ts";
 import { readArchive } from "../archive/read-archive.ts";
 import { carriedWords } from "../chemistry/minerals/minerals.ts";
 import { archiveNow } from "../desk/archive-now.ts";
@@ -7,6 +9,7 @@ import type { DeskPage } from "../desk/page.ts";
 import { deskWork } from "../desk/work.ts";
 import { makeToken } from "../local-server/local-server.ts";
 import { readDeskAssets } from "../publish/assets.ts";
+import { asTypedFor } from "./as-typed.ts";
 
 export interface DeskOpened {
   readonly desk: Desk;
@@ -20,6 +23,12 @@ export interface DeskOpened {
  */
 export async function openDesk(dir: string, pages?: readonly DeskPage[]): Promise<DeskOpened> {
   const now = archiveNow(() => readArchive(dir, { builtInMaterials: carriedWords }));
-  const needs = { work: deskWork(dir, now), assets: await readDeskAssets(), token: makeToken() };
+  const trial = {
+    files: folderFiles(dir),
+    reader: { builtInMaterials: carriedWords, texts: textParser },
+    asTyped: asTypedFor(dir),
+  };
+  const work = deskWork(dir, now, trial);
+  const needs = { work, assets: await readDeskAssets(), token: makeToken() };
   return { desk: makeDesk(needs, pages), changed: now.changed };
 }

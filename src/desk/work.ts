@@ -2,6 +2,7 @@
 import { createHash } from "node:crypto";
 import { type FieldChange, type RecordToWrite, writeFields } from "../archive/write-fields.ts";
 import { type NewFile, writeNew } from "../archive/write-new.ts";
+import type { TrialNeeds } from "../loads/try-load.ts";
 import type { ArchiveNow } from "./archive-now.ts";
 import type { Written } from "./types.ts";
 import { tellInTheWay, tellNewFiles, tellRefusal, tellWritten } from "./words.ts";
@@ -15,6 +16,8 @@ export interface SeenRecord {
 }
 
 export interface DeskWork {
+  /** With what a load is tried before it is written. */
+  readonly trial: TrialNeeds;
   /** The archive as it is now. */
   readonly read: ArchiveNow["read"];
   /**
@@ -37,8 +40,9 @@ export function sumOf(text: string): string {
 }
 
 /** @param dir the archive's folder */
-export function deskWork(dir: string, now: ArchiveNow): DeskWork {
+export function deskWork(dir: string, now: ArchiveNow, trial: TrialNeeds): DeskWork {
   return {
+    trial,
     read: now.read,
     async writeFields({ file, kind, seen }, fields) {
       const asRead = (await now.read()).texts.get(file);

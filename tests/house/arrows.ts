@@ -20,6 +20,8 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   checks: ["terms", "records", "chemistry", "firing", "colour", "likeness", "words"],
   reader: ["terms", "records"],
   "leaving-out": ["terms", "records", "types of reader", "chemistry"],
+  // A load is judged by the checks, on the archive as the reader would read it with the load in it.
+  loads: [...["terms", "records", "reader", "firing", "likeness", "checks", "catalogue", "words"]],
   compiled: [],
   disk: [],
   "local-server": [],
@@ -37,7 +39,8 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   ],
   // Reads and writes the archive as the copy stand does; its pages speak with the site's words and drawings.
   desk: [
-    ...["terms", "records", "types of reader", "archive", "templates", "words", "local-server"],
+    ...["terms", "records", "reader", "checks", "loads", "archive", "templates", "words"],
+    "local-server",
   ],
   receive: ["terms", "records", "reader", "types of archive", "types of photos", "words"],
   copystand: [
@@ -46,7 +49,7 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   ],
   browser: [
     ...["terms", "records", "reader", "chemistry", "firing", "colour", "likeness", "checks"],
-    ...["types of copystand", "types of publish"],
+    ...["types of copystand", "types of desk", "types of loads", "types of publish"],
   ],
   demo: "every room",
   commands: "every room",

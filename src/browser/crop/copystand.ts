@@ -1,6 +1,6 @@
 /** The page of `tilebook crop`: two frames over photographs, and what they make of them. */
 import type { Edges, Frames, ShownTile, StandView } from "../../copystand/types.ts";
-import { get, Unanswered } from "./ask.ts";
+import { get, Unanswered } from "../parts/ask.ts";
 import { Frame } from "./frame.ts";
 import { Measured } from "./measured.ts";
 import { Numbers } from "./numbers.ts";

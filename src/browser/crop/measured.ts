@@ -1,6 +1,6 @@
 /** What would be measured on the shown photograph with the frames as they lie. */
 import type { FramesOnTile, MeasuredWords } from "../../copystand/types.ts";
-import { post } from "./ask.ts";
+import { post } from "../parts/ask.ts";
 
 /** Dragging asks only once the hand rests. */
 const restMs = 120;

@@ -7,7 +7,7 @@ import type {
   WriteRequest,
   WrittenWords,
 } from "../../copystand/types.ts";
-import { post } from "./ask.ts";
+import { post } from "../parts/ask.ts";
 
 export interface WritingActs {
   readonly current: () => { readonly tile: ShownTile; readonly frames: Frames };
