@@ -1,6 +1,6 @@
 /** Pages with their places among the files of all sites, and the sums that tell whether they changed. */
 import type { Ledger } from "./ledger.ts";
-import { type Page, searchEntryOf, withProps } from "./page.ts";
+import { type Page, type SearchEntry, searchEntryOf, withProps } from "./page.ts";
 import { keyOfPage } from "./page-key.ts";
 import { renderingCode } from "./rendering-code.ts";
 import { sumOf } from "./sum.ts";
@@ -14,6 +14,8 @@ export interface FiledPage {
   readonly key: string;
   /** The sum of what a search is to find on it; empty where that is nothing. */
   readonly words: string;
+  /** What a search is to find on it; null where that is nothing. */
+  readonly entry: () => SearchEntry | null;
 }
 
 /** So many changed pages keep their props until they are written; those of more are made twice. */
@@ -37,10 +39,19 @@ export async function filePages(
     const made = withProps(page);
     const key = keyOfPage(made, code);
     const known = ledger.find(file);
-    const isKnown = known?.key === key;
-    const words = isKnown ? known.words : sumOfWords(made);
-    if (!isKnown) held += 1;
-    filed.push({ page: isKnown || held > mostHeld ? page : made, file, key, words });
+    if (known?.key === key) {
+      const entry = () => searchEntryOf(page);
+      filed.push({ page, file, key, words: known.words, entry });
+      return;
+    }
+    held += 1;
+    // The words of all changed pages take little room, and are wanted at once.
+    const words = searchEntryOf(made);
+    const entry = () => words;
+    filed.push({
+      ...{ page: held > mostHeld ? page : made, file, key },
+      ...{ words: sumOfWords(words), entry },
+    });
   });
   return filed;
 }
@@ -50,8 +61,7 @@ export function fileUnder(under: string, path: string): string {
   return under === "" ? path : `${under}/${path}`;
 }
 
-function sumOfWords(page: Page): string {
-  const entry = searchEntryOf(page);
+function sumOfWords(entry: SearchEntry | null): string {
   return entry ? sumOf(JSON.stringify(entry)) : "";
 }
 

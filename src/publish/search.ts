@@ -9,7 +9,6 @@ import { readOwnPackage } from "../compiled/own-files.ts";
 import { hasCode } from "../disk/machine-error.ts";
 import { carryUnchanged, type Place, writeOrCarry } from "./carry.ts";
 import { type FiledPage, fileUnder } from "./filed-page.ts";
-import { searchEntryOf } from "./page.ts";
 import { type IndexFile, type IndexRecord, makeIndexes } from "./pagefind-index.ts";
 import { shardsOf } from "./search-shards.ts";
 import { sumOf } from "./sum.ts";
@@ -61,10 +60,10 @@ function listShards({ under, pages }: SearchedSite): readonly Shard[] {
   }));
 }
 
-function toRecord({ page }: FiledPage): IndexRecord[] {
-  const entry = searchEntryOf(page);
-  if (entry === null) return [];
-  const { title, kind, words, picture } = entry;
+function toRecord({ page, entry }: FiledPage): IndexRecord[] {
+  const found = entry();
+  if (found === null) return [];
+  const { title, kind, words, picture } = found;
   const meta = { title, kind, ...(picture && { picture }) };
   return [{ url: page.path, content: `${title} ${words}`, language: "en", meta }];
 }

@@ -6,6 +6,7 @@ import type {
   SeenOutcome,
 } from "../../../src/catalogue/mixing/companies.ts";
 import type { MixFigure } from "../../../src/chemistry/mix-figures.ts";
+import { rememberFor } from "../../../src/terms/remember.ts";
 import { capital, codesInShort, count, listed } from "../english/numbers.ts";
 import { fixed, formatMoles } from "./chemistry.ts";
 
@@ -48,12 +49,12 @@ export function seenOutcomes(seen: readonly SeenOutcome[]): string {
 }
 
 /** What the marks rest on, and what they leave out. */
-export function restsOnWords(company: Company): string {
+export const restsOnWords = rememberFor((company: Company): string => {
   const tiles = new Set(company.glazes.flatMap(({ seen }) => seen.flatMap((entry) => entry.tiles)));
   const airs = company.airs.map((air) => air ?? "not recorded");
   const air = airs.length > 1 ? ` Atmospheres differ (${listed([...airs].sort())}).` : "";
   return `From ${count(tiles.size, "tile")} of ${count(company.glazes.length, "mixed glaze")}, each alone on its tile, at ${companyName(company)}.${air} Other cones, coolings and kinds of fire are left out, and so are glazes whose tiles have no result.`;
-}
+});
 
 interface Known {
   readonly name: string;
