@@ -24,6 +24,9 @@ export const setUrl = (id: string) => `sets/${idSlug(id)}.html`;
 export const sheetsUrl = (what: "labels" | "notes" | "shelf", set: string) =>
   `${what}/${idSlug(set)}.html`;
 
+/** A sheet for each tile of a set, to be printed. */
+export const bookUrl = (set: string) => `book/${idSlug(set)}.html`;
+
 export const materialUrl = (id: string) => `materials/${idSlug(id)}.html`;
 
 export const coneUrl = (cone: Cone) => `cones/${coneSlug(cone)}.html`;

@@ -31,7 +31,14 @@ const lineHeight = 24;
  * card, so it is few and short paths: a lane is painted from its edge down into the hollows of the
  * lane beneath, and that one over it, the clay last of all.
  */
-export function LayerDrawing({ view }: { readonly view: LayerView }): VNode {
+export function LayerDrawing({
+  view,
+  large = false,
+}: {
+  readonly view: LayerView;
+  /** As large as the styles say, in its own shape. */
+  readonly large?: boolean;
+}): VNode {
   const lanes = view.lanes.filter((lane) => heightOf(lane, line) > 0);
   const tall = lanes.reduce((sum, lane) => sum + heightOf(lane, line), line.clay);
   const squeeze = Math.min(1, lineHeight / tall);
@@ -47,7 +54,11 @@ export function LayerDrawing({ view }: { readonly view: LayerView }): VNode {
     inks.unshift(...coatInks(lane, groundOf(lane, lanes[i - 1]), boxOf(measures, top, height)));
   }
   return (
-    <svg class="layers" aria-hidden="true">
+    <svg
+      class={large ? "layers large" : "layers"}
+      {...(large && { viewBox: `0 0 ${line.width} ${lineHeight}` })}
+      aria-hidden="true"
+    >
       <Inks of={inks} />
       {rules.length > 0 && <path class="rule" d={rules.join("")} />}
     </svg>

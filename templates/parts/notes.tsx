@@ -27,14 +27,21 @@ export function Cautions({ notes }: { readonly notes: readonly Note[] }): VNode 
   return (
     <section class="cautions" aria-label="Cautions">
       {notes.map((note) => (
-        <div class={note.severity === "error" ? "caution loud" : "caution"}>
-          <p>
-            <b>{note.severity === "error" ? "Caution" : "Practice"}</b> {sentence(note.message)}
-          </p>
-          {note.hint && <p class="quiet">{sentence(note.hint)}</p>}
-        </div>
+        <Caution note={note} />
       ))}
     </section>
+  );
+}
+
+/** One of them. */
+export function Caution({ note }: { readonly note: Note }): VNode {
+  return (
+    <div class={note.severity === "error" ? "caution loud" : "caution"}>
+      <p>
+        <b>{note.severity === "error" ? "Caution" : "Practice"}</b> {sentence(note.message)}
+      </p>
+      {note.hint && <p class="quiet">{sentence(note.hint)}</p>}
+    </div>
   );
 }
 

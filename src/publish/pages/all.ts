@@ -2,6 +2,7 @@
 import type { Catalogue } from "../../catalogue/types.ts";
 import type { Page } from "../page.ts";
 import { besidePages } from "./beside.ts";
+import { bookPages } from "./book.ts";
 import { colourPages } from "./colours.ts";
 import { conePages, firingPages } from "./firings.ts";
 import { glazePages } from "./glazes.ts";
@@ -41,6 +42,7 @@ const kinds: readonly ((site: Site) => readonly Page[])[] = [
   kilnPages,
   setPages,
   sheetPages,
+  bookPages,
   makerPages,
   ownPages,
   guidePages,

@@ -11,7 +11,7 @@ import {
 import { capital, count } from "../../../templates/words/english/numbers.ts";
 import { leftOutForFamilies, shownSentence } from "../../../templates/words/site/alone.ts";
 import { sheetKinds, sheetNames } from "../../../templates/words/site/sheets.ts";
-import { sheetsUrl } from "../../catalogue/addresses.ts";
+import { bookUrl, sheetsUrl } from "../../catalogue/addresses.ts";
 import { conesMissingFor } from "../../catalogue/clay-gaps.ts";
 import type { CatalogueClay } from "../../catalogue/clays.ts";
 import type { CatalogueSet } from "../../catalogue/sets.ts";
@@ -137,7 +137,7 @@ function setPage(site: Site, set: CatalogueSet): readonly Page[] {
         square,
         asked,
         blends,
-        sheets: hasSheets(site, set) ? sheetLinks(set) : [],
+        sheets: [...bookLink(set), ...(hasSheets(site, set) ? sheetLinks(set) : [])],
       }),
       search: (props) => ({
         title: props.set.name,
@@ -154,6 +154,10 @@ function shownOfAll({ catalogue: { studio } }: Site, { tiles }: CatalogueSet): s
   if (studio.alone === null) return null;
   const shown = shownSentence(tiles.length, studio.alone.tiles);
   return studio.alone.forFamilies ? [shown, leftOutForFamilies].filter(Boolean).join(" ") : shown;
+}
+
+function bookLink({ id, tiles }: CatalogueSet) {
+  return tiles.length > 0 ? [{ name: "Book", url: bookUrl(id) }] : [];
 }
 
 function sheetLinks({ id }: CatalogueSet) {
