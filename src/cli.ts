@@ -11,6 +11,7 @@ import type { AddCommand, Line } from "./commands/line.ts";
 import { addMaterials } from "./commands/materials-line.ts";
 import { addNewArchive } from "./commands/new-archive-line.ts";
 import { addNewBlend } from "./commands/new-blend-line.ts";
+import { addNewTile } from "./commands/new-tile-line.ts";
 import { addReceive } from "./commands/receive-line.ts";
 import { addRename } from "./commands/rename-line.ts";
 import { addRework } from "./commands/rework-line.ts";
@@ -29,6 +30,7 @@ const commands: readonly AddCommand[] = [
   addNewArchive,
   addNewBlend,
   addReceive,
+  addNewTile,
   addRename,
   addRework,
   addScrub,

@@ -8,9 +8,10 @@ export const addNewBlend: AddCommand = (program, { finish }) => {
     .command("new")
     .description("write the records of a whole blend, and print a weighing sheet for it")
     .addOption(
-      new Option("--blend <shape>", "a line between two glazes, or a triangle between three")
-        .choices(["line", "triaxial"])
-        .makeOptionMandatory(),
+      new Option(
+        "--blend <shape>",
+        "a line between two glazes, or a triangle between three",
+      ).choices(["line", "triaxial"]),
     )
     .option("--of <glazes>", "the ids of the glazes at its ends, as in chalk,soot", readIds)
     .option("--steps <number>", "steps along an edge: 5 makes fifths", readSteps, 5)
@@ -25,7 +26,8 @@ export const addNewBlend: AddCommand = (program, { finish }) => {
     .option("--batch <amount>", "grams of each blend, or millilitres by volume", readBatch, 100)
     .option("--dry-run", "write nothing, and tell what would be written", false)
     .option(...archiveOption)
-    .action(async (options) => {
+    .action(async (options, command) => {
+      if (options.blend === undefined) command.error(sayWhat);
       const [{ newBlend }, { terminalAsk }] = await Promise.all([
         import("./new-blend.ts"),
         import("./ask.ts"),
@@ -33,6 +35,9 @@ export const addNewBlend: AddCommand = (program, { finish }) => {
       finish(await newBlend(options, terminalAsk()));
     });
 };
+
+const sayWhat =
+  "error: say what is new: “new tile” for a tile, or --blend line (or triaxial) for a whole blend";
 
 /** Two steps would be a single blend, and no series. */
 function readSteps(found: string): number {

@@ -43,6 +43,9 @@ export const longestList = 1000;
 /** Layers of one tile. The thickest stack that holds on a tile is some twenty. */
 export const mostLayers = 100;
 
+/** Letters of the layers of one tile on a line in short form. Thirty layers with some words each have half as many. */
+export const longestShortForm = 5000;
+
 /** Choices, words or ids of one field, such as surfaces, faults or the glazes a layer laps over. The longest list of choices has some twenty. */
 export const mostChoices = 30;
 

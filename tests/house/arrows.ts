@@ -37,7 +37,8 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
     ...["terms", "records", "likeness", "catalogue", "templates", "words", "photos"],
     ...["compiled", "disk", "local-server"],
   ],
-  // Reads and writes the archive as the copy stand does; its pages speak with the site's words and drawings.
+  // Reads and writes the archive as the copy stand does, reads layers on one line and renders records;
+  // its pages speak with the site's words and drawings.
   desk: [
     ...["terms", "records", "reader", "checks", "loads", "archive", "templates", "words"],
     "local-server",

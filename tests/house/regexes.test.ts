@@ -25,6 +25,7 @@ const bounded: Readonly<Record<string, string>> = {
   "src/reader/find-id-problems.ts": "names of files: a disk takes 255 letters",
   "src/reader/meant-names.ts": "names of files: a disk takes 255 letters",
   "src/reader/references/picture-names.ts": "names of files: a disk takes 255 letters",
+  "src/reader/short-form/tokens.ts": "one line of layers: longestShortForm",
   "src/records/fields/cones.ts": "one value: longestValue",
   "src/records/fields/days.ts": "one value: longestValue",
   "src/reader/yaml-indent.ts":
