@@ -1,5 +1,6 @@
 /** Every page of the desk, in the order of its head. */
 import { loadPage } from "./load/load-page.tsx";
 import type { DeskPage } from "./page.ts";
+import { paperPage } from "./paper/paper-page.tsx";
 
-export const deskPages: readonly DeskPage[] = [loadPage];
+export const deskPages: readonly DeskPage[] = [paperPage, loadPage];

@@ -1,5 +1,6 @@
 /** The whole document around a page: head, masthead, main part, foot. */
 import type { ComponentChildren, VNode } from "preact";
+import { Hatch } from "../drawing/hatch.tsx";
 import { missingSentence } from "../words/site/waiting.ts";
 import type { Frame } from "./frame.ts";
 import { Masthead } from "./masthead.tsx";
@@ -99,19 +100,5 @@ function Head(props: Omit<DocumentProps, "children">): VNode {
       ))}
       {leadsTo === undefined && <script defer src={`${root}${everywhere}`} />}
     </head>
-  );
-}
-
-/** The hatching for a glaze whose colour nobody has measured, which every drawing refers to. */
-function Hatch(): VNode {
-  return (
-    <svg class="defs" width="0" height="0" aria-hidden="true">
-      <defs>
-        <pattern id="hatch" width="4" height="4" patternUnits="userSpaceOnUse">
-          <path class="hatch-ground" d="M0 0h4v4H0z" />
-          <path class="hatch-line" d="M-1 5L5 -1M-1 1L1 -1M3 5L5 3" />
-        </pattern>
-      </defs>
-    </svg>
   );
 }

@@ -60,8 +60,6 @@ describe("the exports", () => {
   const allowed = {
     "src/checks/all.ts: checks": "the list that every check's sentence and code are held to",
     "src/likeness/alike.ts: areAlike": "the definition that groups are held to, for any tiles",
-    "src/reader/short-form/render-short-form.ts: renderShortForm":
-      "the other way of what reads a line, which is held to it",
   };
 
   test("are used by the program itself: what only tests keep alive goes", () => {

@@ -2,7 +2,7 @@
 import { isDeepStrictEqual } from "node:util";
 import { parseText } from "../../archive/parse-text.ts";
 import type { NewFile } from "../../archive/write-new.ts";
-import { turningFault } from "../../reader/decode-text.ts";
+import { decodeText, turningFault } from "../../reader/decode-text.ts";
 import { type FieldValue, renderRecord } from "../../reader/render-record.ts";
 import { shortNames } from "../../reader/short-form/names.ts";
 import { readShortForm, type ShortStep } from "../../reader/short-form/read-short-form.ts";
@@ -119,9 +119,14 @@ function readMaker({ archive }: DeskArchive, typed: string) {
 
 /** What the reader of archives would say of the file, and whether it reads what was meant. */
 function findUnsound(content: string, record: object, notes: string): readonly TypedFault[] {
+  const decoded = decodeText(new TextEncoder().encode(content));
   const parsed = parseText(content, "markdown");
   const turned = turningFault(content);
-  const told = [...parsed.faults, ...(turned ? [turned] : [])];
+  const told = [
+    ...(decoded.ok ? [] : [decoded.fault]),
+    ...parsed.faults,
+    ...(turned ? [turned] : []),
+  ];
   if (told.length > 0)
     return told.map(({ message, hint }) => ({ field: "notes" as const, message, hint }));
   const read = readAs(tileSchema, (parsed.source ?? {}) as SourceMap);
