@@ -46,15 +46,18 @@ export function withoutUnlistedSets(archive: Archive): Archive {
   });
 }
 
-/** The archive with one set alone: its tiles, and what they are made of and were fired in. */
+/**
+ * The archive with one set alone: its tiles, what they are made of and were fired in, and what it has ready
+ * for tiles to come: the glazes in its jars, its clay.
+ */
 export function onlySet(archive: Archive, id: string): Archive {
   const set = findById(archive.sets, id);
   const part = {
     tiles: tilesOfSets(archive).get(idKey(id)) ?? [],
     sets: set ? [set] : [],
   };
-  const { glazes, clays, firings } = usesOf({ tiles: part.tiles, sets: [] }, archive);
-  const { makers } = usesOf(part, archive);
+  const { glazes, clays, makers } = usesOf(part, archive);
+  const { firings } = usesOf({ tiles: part.tiles, sets: [] }, archive);
   const idOf = materialIdsOf(archive.materials);
   const materials = materialsIn(glazes, archive, idOf);
   return narrow(archive, part, {

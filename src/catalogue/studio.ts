@@ -1,5 +1,6 @@
 /** What every page says of the studio. */
 import type { Archive } from "../records/archive.ts";
+import type { WayOfHandingIn } from "../terms/choices.ts";
 import { setUrl } from "./addresses.ts";
 import { type Link, linkTo } from "./link.ts";
 
@@ -17,7 +18,10 @@ export interface CatalogueStudio {
   readonly repository: string | null;
   readonly licence: string | null;
   readonly temperature: "celsius" | "fahrenheit";
+  /** In its own words. */
   readonly handingIn: string | null;
+  /** How the tile form ends. */
+  readonly handsInBy: WayOfHandingIn;
   /** True for a site that is reached only by its link: no search engine may list it. */
   readonly unlisted: boolean;
   /** Of a site that shows one set alone, that set; null where it shows more. */
@@ -31,7 +35,8 @@ export function describeStudio({ studio, sets }: Archive, alone: Alone | null): 
     repository: studio.repository ?? null,
     licence: studio.licence ?? null,
     temperature: studio.temperature ?? "celsius",
-    handingIn: studio.handingIn ?? null,
+    handingIn: studio.handingIn?.words ?? null,
+    handsInBy: studio.handingIn?.by ?? "download",
     unlisted: alone?.unlisted ?? false,
     alone: describeAlone(sets, alone),
   };

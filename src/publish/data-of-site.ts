@@ -1,5 +1,6 @@
 /** What programs read of a site: data files, sitemap and feed. */
 import type { Catalogue } from "../catalogue/types.ts";
+import { makeFormScripts } from "./add.ts";
 import { makeBesideScripts } from "./beside.ts";
 import { type DataFile, makeDataFiles } from "./data/files.ts";
 import { makeFacetsScript } from "./facets.ts";
@@ -20,6 +21,7 @@ export function dataOf(catalogue: Catalogue, pages: readonly Page[]): readonly D
     { path: "data/facets.js", content },
     ...makeGridScripts(catalogue),
     ...makeBesideScripts(catalogue),
+    ...makeFormScripts(catalogue),
   ];
   if (catalogue.studio.unlisted) return scripts;
   const forOthers = [...makeSitemap(catalogue.studio, pages), ...makeFeed(catalogue)];

@@ -1,6 +1,6 @@
 /** The studio: who it is, where its catalogue is published, who its makers are. */
 import type * as z from "zod";
-import { namesShown } from "../terms/choices.ts";
+import { namesShown, type WayOfHandingIn, waysOfHandingIn } from "../terms/choices.ts";
 import * as f from "./fields.ts";
 import { copyStand } from "./tile.ts";
 
@@ -24,6 +24,28 @@ const mark = f.fields({
   alt: f.required("What the mark shows, for those who cannot see it.", f.text()),
 });
 
+/** How a maker hands in a tile: what the tile form ends with, and the studio's own words. */
+export interface HandingIn {
+  readonly by: WayOfHandingIn;
+  readonly words: string | undefined;
+}
+
+const handingInFields = f
+  .fields({
+    by: f.optional(
+      "How the tile form ends: download gives one zip, share opens the phone's share sheet, new-file fills in the repository's own page for a new file; download if left out.",
+      f.choice(waysOfHandingIn),
+    ),
+    words: f.optional("How a maker hands in a tile, in your own words.", f.text()),
+  })
+  .transform(({ by, words }): HandingIn => ({ by: by ?? "download", words }));
+
+/** One of the three ways alone is that way; anything else is the studio's own words. */
+const handingInAlone = f.text().transform((said): HandingIn => {
+  const by = waysOfHandingIn.find((way) => way === said.trim().toLowerCase());
+  return by ? { by, words: undefined } : { by: "download", words: said };
+});
+
 export const studioSchema = f.fields({
   format: f.required(
     `The version of the archive's format: ${formatVersion}.`,
@@ -40,7 +62,10 @@ export const studioSchema = f.fields({
     "Which unit is shown first; celsius if left out.",
     f.choice(["celsius", "fahrenheit"]),
   ),
-  "handing-in": f.optional("How a maker hands in a tile, in your own words.", f.text()),
+  "handing-in": f.optional(
+    "How a maker hands in a tile, in your own words; or how the tile form ends: download, new-file or share; or both, as {by: share, words: …}.",
+    f.scalarOrMap<HandingIn>(handingInAlone, handingInFields),
+  ),
   photo: f.optional(
     "How the studio's copy stand takes pictures: for every tile that does not say otherwise.",
     copyStand,

@@ -175,6 +175,10 @@ export const leachUnits = ["mg/article", "mg/dm²", "mg/L", "µg/L"] as const;
 export const kindsOfSet = ["class", "series", "term"] as const;
 export type KindOfSet = (typeof kindsOfSet)[number];
 
+/** How the tile form ends: a zip to download, the repository's page for a new file, the phone's share sheet. */
+export const waysOfHandingIn = ["download", "new-file", "share"] as const;
+export type WayOfHandingIn = (typeof waysOfHandingIn)[number];
+
 export const namesShown = ["initials", "no", "yes"] as const;
 
 /** A tile's stage, in the order of its life; `lost` may come at any time. */

@@ -106,6 +106,38 @@ export function findCodes(text: string): readonly string[] | undefined {
   );
 }
 
+/**
+ * The same codes in fewer words, sorted: `TB-101`, `TB-102`, `TB-103` → `TB-101..TB-103`. `findCodes` of each
+ * spells them out again.
+ */
+export function foldCodes(codes: Iterable<string>): readonly string[] {
+  const folded: string[] = [];
+  let range: CodeRange | undefined;
+  for (const code of [...new Set(codes)].sort(compareIds)) {
+    const next = range && range.count < longestRange ? codeAfter(range) : undefined;
+    if (range && next === code) range = { ...range, count: range.count + 1 };
+    else range = rangeOfOne(code);
+    folded.splice(range.count > 1 ? -1 : folded.length, 1, formatRange(range));
+  }
+  return folded;
+}
+
+function rangeOfOne(code: string): CodeRange {
+  const { stem, digits } = splitCode(code) ?? { stem: code, digits: "" };
+  return { first: code, stem, begin: Number(digits), count: 1, width: digits.length };
+}
+
+/** Undefined behind a code without a number, and where the number is too long to be counted. */
+function codeAfter({ stem, begin, count, width }: CodeRange): string | undefined {
+  if (width === 0 || !Number.isSafeInteger(begin + count)) return undefined;
+  return `${stem}${String(begin + count).padStart(width, "0")}`;
+}
+
+function formatRange({ first, stem, begin, count, width }: CodeRange): string {
+  if (count === 1) return first;
+  return `${first}..${stem}${String(begin + count - 1).padStart(width, "0")}`;
+}
+
 /** Sorts ids as a reader would: by Unicode form and case folded, numbers by their value. */
 export function compareIds(a: string, b: string): number {
   const [x, y] = [idKey(a), idKey(b)];

@@ -8,6 +8,7 @@ import { renderOwnWords } from "../parts/own-words.ts";
 import type { Turn } from "../parts/turn.ts";
 import { TurnPages } from "../parts/turn-pages.tsx";
 import { Wall, type WallCut } from "../parts/wall.tsx";
+import { formTitle } from "../words/add/form.ts";
 import { count, grouped } from "../words/english/numbers.ts";
 import { pageTitle } from "../words/english/turning.ts";
 import { allTiles } from "../words/site/finder.ts";
@@ -73,6 +74,11 @@ export function WallPage(props: WallPageProps): VNode {
             class="welcome"
             dangerouslySetInnerHTML={{ __html: renderOwnWords(props.welcome, frame) }}
           />
+        )}
+        {frame.form !== null && turn.here === 0 && (
+          <p class="quiet screen">
+            Glazed one? <a href={frame.root + frame.form}>{formTitle}</a>
+          </p>
         )}
         {frame.waiting && turn.here === 0 && (
           <p class="waiting-home" role="note">

@@ -25,6 +25,8 @@ export interface Frame {
   readonly unlisted: boolean;
   /** What a site of one set alone says of that; null on a site that shows more. */
   readonly alone: string | null;
+  /** The form on which tiles are added; null on a site that families are given. */
+  readonly form: string | null;
   /** Null where the site has no feed of its newest results. */
   readonly feed: string | null;
   /** Records that were left out until they are mended; null where there are none. */

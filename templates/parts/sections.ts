@@ -1,3 +1,5 @@
+import { formTitle } from "../words/add/form.ts";
+
 /** The sections of a catalogue, in the order of the masthead: a line here is an entry there. */
 export const sections = [
   { key: "wall", address: "index.html", name: "Tiles" },
@@ -27,4 +29,7 @@ export const waysAtFoot = [
 ] as const;
 
 /** What leads somewhere from every page: a page of the studio's own may have none of these names. */
-export const namesOfWays: readonly string[] = [...sections, ...waysAtFoot].map(({ name }) => name);
+export const namesOfWays: readonly string[] = [
+  formTitle,
+  ...[...sections, ...waysAtFoot].map(({ name }) => name),
+];

@@ -1,5 +1,6 @@
 /** The foot of every page: what the catalogue is not, and where else to go. */
 import type { VNode } from "preact";
+import { formTitle } from "../words/add/form.ts";
 import type { Frame } from "./frame.ts";
 import { waysAtFoot } from "./sections.ts";
 
@@ -28,6 +29,11 @@ export function SiteFoot({ frame }: { readonly frame: Frame }): VNode {
         {website !== null && (
           <li>
             <a href={website}>The website of {studio}</a>
+          </li>
+        )}
+        {frame.form !== null && (
+          <li>
+            <a href={root + frame.form}>{formTitle}</a>
           </li>
         )}
         {waysAtFoot.map(({ address, name }) => (

@@ -112,12 +112,12 @@ describe("the site for everyone", () => {
 });
 
 describe("the site of an unlisted set", () => {
-  it("holds what its own tiles are made of and nothing else", () => {
+  it("holds what its own tiles are made of, its jars and its clay, and nothing else", () => {
     expect(idsOf(onlySet(whole, "HIDDEN"))).toEqual({
       sets: ["hidden"],
       tiles: ["h-1", "h-2", "h-3"],
-      glazes: ["shared", "secret", "told", "outer", "inner"],
-      clays: ["buff", "dark"],
+      glazes: ["shared", "in-jar", "in-hidden-jar", "secret", "told", "outer", "inner"],
+      clays: ["buff", "dark", "hidden-default"],
       materials: ["silica", "common", "rare", "rarer"],
       firings: ["both", "hidden-load"],
       makers: ["m2", "t2"],

@@ -166,7 +166,7 @@ describe("a check of names", () => {
       clays: [clay("buff", { name: words, colour: words })],
       materials: [material("ash", { name: words, formula: "SiO2", cautions: [words, words] })],
     }),
-    studio: { ...studioOf(bram), handingIn: words, licence: words },
+    studio: { ...studioOf(bram), handingIn: { by: "download" as const, words }, licence: words },
   };
 
   it("looks at every text that a site shows, each where it was written", () => {

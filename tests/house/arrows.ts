@@ -1,6 +1,6 @@
 /**
  * The plan of the house: what each room may import. A room is a folder of src/, or templates/, or
- * templates/words/ ("words"); its own files it may always import. The files that stand in src/ itself
+ * templates/words/ ("words") or templates/drawing/ ("drawing"); its own files it may always import. The files that stand in src/ itself
  * and src/commands/ put the rooms together, so to them every room is open, but not every package.
  * Nothing imports demo/, which draws the demonstration's pictures and is no part of the program.
  */
@@ -29,19 +29,20 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   reporting: ["terms", "records", "types of reader"],
   photos: ["terms", "colour", "compiled", "disk"],
   catalogue: ["terms", "records", "chemistry", "firing", "colour", "likeness"],
+  drawing: ["terms", "types of records", "colour", "catalogue", "words"],
   templates: [
     ...["terms", "types of records", "chemistry", "firing", "colour", "types of likeness"],
-    ...["catalogue", "words"],
+    ...["catalogue", "words", "drawing"],
   ],
   publish: [
-    ...["terms", "records", "likeness", "catalogue", "templates", "words", "photos"],
+    ...["terms", "records", "likeness", "catalogue", "templates", "words", "drawing", "photos"],
     ...["compiled", "disk", "local-server"],
   ],
   // Reads and writes the archive as the copy stand does, reads layers on one line and renders records;
   // its pages speak with the site's words and drawings.
   desk: [
     ...["terms", "records", "reader", "checks", "loads", "archive", "templates", "words"],
-    "local-server",
+    ...["drawing", "local-server"],
   ],
   receive: ["terms", "records", "reader", "types of archive", "types of photos", "words"],
   copystand: [
@@ -50,7 +51,9 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   ],
   browser: [
     ...["terms", "records", "reader", "chemistry", "firing", "colour", "likeness", "checks"],
-    ...["types of copystand", "types of desk", "types of loads", "types of publish"],
+    // The tile form says and draws a tile's layers with what its page does.
+    ...["words", "drawing", "types of copystand", "types of desk", "types of loads"],
+    "types of publish",
   ],
   demo: "every room",
   commands: "every room",
@@ -82,17 +85,18 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
   "d3-shape": ["templates"],
   esbuild: ["compiled"],
   "fastest-levenshtein": ["records"],
-  fflate: ["publish"],
+  fflate: ["browser", "publish"],
   "gray-matter": ["archive"],
   "heic-decode": ["photos"],
+  "idb-keyval": ["browser"],
   "markdown-it": ["publish", "templates"],
   "ml-fcnnls": ["chemistry"],
   pagefind: ["publish"],
   picocolors: ["commands", "reporting"],
   postcss: ["compiled"],
-  preact: ["copystand", "desk", "publish", "templates"],
+  preact: ["browser", "copystand", "desk", "drawing", "publish", "templates"],
   "preact-render-to-string": ["copystand", "desk", "publish", "templates"],
-  qrcode: ["templates"],
+  qrcode: ["drawing"],
   send: ["publish"],
   sharp: ["demo", "photos"],
   yaml: ["reader"],

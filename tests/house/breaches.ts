@@ -2,12 +2,12 @@ import { arrows, doors, packages, roomsThatUseNode, startsTheCompiled } from "./
 import type { Import } from "./imports.ts";
 
 /**
- * The room a file of src/ or templates/ stands in, templates/words/ being one of its own; undefined
+ * The room a file of src/ or templates/ stands in, templates/words/ and templates/drawing/ being rooms of their own; undefined
  * for what stands in neither.
  */
 export function roomOf(path: string): string | undefined {
   const [top, next, ...deeper] = path.split("/");
-  if (top === "templates") return next === "words" ? "words" : "templates";
+  if (top === "templates") return next === "words" || next === "drawing" ? next : "templates";
   if (top !== "src") return undefined;
   return deeper.length > 0 ? next : "src";
 }

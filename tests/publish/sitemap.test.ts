@@ -10,6 +10,7 @@ const studio = {
   licence: null,
   temperature: "celsius",
   handingIn: null,
+  handsInBy: "download",
   unlisted: false,
   alone: null,
 } as const;

@@ -244,7 +244,11 @@ export const meant: Readonly<Record<string, fc.Arbitrary<MeantRecord>>> = {
       repository: address,
       licence: words,
       temperature: oneOf(["celsius", "fahrenheit"]),
-      "handing-in": words,
+      "handing-in": fc.oneof(
+        words,
+        oneOf(choices.waysOfHandingIn),
+        map({ by: oneOf(choices.waysOfHandingIn) }, { words }),
+      ),
       welcome: words,
       website: fc.constant("https://eelgate.example/"),
       mark: map({ file: fc.constant("mark.svg"), alt: words }),

@@ -1,4 +1,5 @@
 /** What is done with the demonstration in a browser, on one site that is built once for all of it. */
+import { testForm } from "./add-in-a-browser.ts";
 import { testBeside } from "./beside-in-a-browser.ts";
 import { demoSite } from "./built-sites.ts";
 import { testGrid } from "./grid-in-a-browser.ts";
@@ -13,3 +14,4 @@ testOrderOfWall(site);
 testQuestions(site);
 testGrid(site);
 testBeside(site);
+testForm(site);

@@ -21,7 +21,7 @@ export function publishedWords(archive: Archive): readonly PublishedWords[] {
     ...placed({ file: "studio.yaml", notes: "" }, [
       [["studio"], studio.studio],
       [["licence"], studio.licence],
-      [["handing-in"], studio.handingIn],
+      [["handing-in"], studio.handingIn?.words],
       [["welcome"], studio.welcome],
       [["mark", "alt"], studio.mark?.alt],
     ]),

@@ -1,6 +1,7 @@
 /** Which pages a site has. */
 import type { Catalogue } from "../../catalogue/types.ts";
 import type { Page } from "../page.ts";
+import { addPages } from "./add.ts";
 import { besidePages } from "./beside.ts";
 import { bookPages } from "./book.ts";
 import { colourPages } from "./colours.ts";
@@ -43,6 +44,7 @@ const kinds: readonly ((site: Site) => readonly Page[])[] = [
   setPages,
   sheetPages,
   bookPages,
+  addPages,
   makerPages,
   ownPages,
   guidePages,

@@ -136,10 +136,14 @@ function frameFinder({ studio, own }: Catalogue, { under, waiting }: SitePlace):
     canonical: studio.address && new URL(path, withSlash(studio.address)).href,
     feed: studio.address === null || studio.unlisted ? null : feedPath,
     unlisted: studio.unlisted,
+    form: studio.alone?.forFamilies ? null : formPath,
     alone,
     waiting: records === 0 ? null : { records, here: missing.get(first) ?? 0 },
   });
 }
+
+/** The form on which a tile is written down. */
+export const formPath = "add.html";
 
 /** The page that a host shows for an address that leads nowhere, at whatever depth that is. */
 export const notFoundPath = "404.html";
