@@ -2,5 +2,6 @@
 import { loadPage } from "./load/load-page.tsx";
 import type { DeskPage } from "./page.ts";
 import { paperPage } from "./paper/paper-page.tsx";
+import { unloadPage } from "./unload/unload-page.tsx";
 
-export const deskPages: readonly DeskPage[] = [paperPage, loadPage];
+export const deskPages: readonly DeskPage[] = [paperPage, loadPage, unloadPage];

@@ -9,6 +9,13 @@ export function tellWritten(file: string, lines: readonly { readonly line: numbe
   return `Written into ${file}, ${lines.length === 1 ? "line" : "lines"} ${numbers}.`;
 }
 
+/** Whether the last change was taken back, and if not, why. */
+export function tellTakenBack(isBack: boolean, file: string): string {
+  return isBack
+    ? `Taken back: ${file} is as it was before.`
+    : `${file} was changed since, so nothing was taken back. Open the file and mend it there.`;
+}
+
 /** Files that are named one by one; of more there is a count. */
 const mostNamed = 6;
 

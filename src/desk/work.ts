@@ -1,11 +1,12 @@
 /** What a page of the desk can do to the archive. Each writing is told in words, refused ones too. */
 import { createHash } from "node:crypto";
+import { type Changed, takeBack, typedText } from "../archive/take-back.ts";
 import { type FieldChange, type RecordToWrite, writeFields } from "../archive/write-fields.ts";
 import { type NewFile, writeNew } from "../archive/write-new.ts";
 import type { TrialNeeds } from "../loads/try-load.ts";
 import type { ArchiveNow } from "./archive-now.ts";
 import type { Written } from "./types.ts";
-import { tellInTheWay, tellNewFiles, tellRefusal, tellWritten } from "./words.ts";
+import { tellInTheWay, tellNewFiles, tellRefusal, tellTakenBack, tellWritten } from "./words.ts";
 
 /** A record that is to be changed, as the page showed it. */
 export interface SeenRecord {
@@ -27,6 +28,12 @@ export interface DeskWork {
    */
   readonly writeFields: (record: SeenRecord, fields: readonly FieldChange[]) => Promise<Written>;
   /**
+   * Takes back what was last written into a record here, where the file was not changed since.
+   *
+   * @throws MachineError where the disk or a permission fails
+   */
+  readonly takeBack: (file: string) => Promise<Written>;
+  /**
    * Writes new files, all or none, and over none that is there.
    *
    * @throws MachineError where the disk or a permission fails
@@ -41,6 +48,7 @@ export function sumOf(text: string): string {
 
 /** @param dir the archive's folder */
 export function deskWork(dir: string, now: ArchiveNow, trial: TrialNeeds): DeskWork {
+  const changes = new Map<string, Changed>();
   return {
     trial,
     read: now.read,
@@ -48,11 +56,20 @@ export function deskWork(dir: string, now: ArchiveNow, trial: TrialNeeds): DeskW
       const asRead = (await now.read()).texts.get(file);
       if (asRead === undefined || sumOf(asRead) !== seen)
         return refused(now, "changed", file, fields);
+      const before = typedText(dir, file);
       const result = writeFields(dir, { file, kind, asRead }, fields);
       now.changed();
       if (!result.ok) return refused(now, result.because, file, fields);
+      remember(changes, file, { before, after: typedText(dir, file) });
       const { lines } = result;
       return { written: true, words: tellWritten(file, lines), files: [{ file, lines }] };
+    },
+    async takeBack(file) {
+      const change = changes.get(file);
+      changes.delete(file);
+      const isBack = change !== undefined && takeBack(dir, file, change);
+      now.changed();
+      return { written: isBack, words: tellTakenBack(isBack, file), files: [] };
     },
     async writeNew(files) {
       const inTheWay = writeNew(dir, files);
@@ -61,6 +78,15 @@ export function deskWork(dir: string, now: ArchiveNow, trial: TrialNeeds): DeskW
       return { written: true, words: tellNewFiles(files), files: files.map(asWritten) };
     },
   };
+}
+
+/** So many changes can be taken back, each once. */
+const mostChanges = 100;
+
+function remember(changes: Map<string, Changed>, file: string, change: Changed): void {
+  changes.delete(file);
+  changes.set(file, change);
+  for (const [oldest] of changes) if (changes.size > mostChanges) changes.delete(oldest);
 }
 
 function refused(
