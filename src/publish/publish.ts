@@ -8,6 +8,7 @@ import { readSiteAssets } from "./assets.ts";
 import { linkInto, type Place, writeOrCarry } from "./carry.ts";
 import { dataOf } from "./data-of-site.ts";
 import { type FiledPage, filePages, fileUnder } from "./filed-page.ts";
+import { makeFormWorker } from "./form-worker.ts";
 import { openLedger } from "./ledger.ts";
 import { withOwn } from "./own-assets.ts";
 import { writeSearch } from "./search.ts";
@@ -107,12 +108,15 @@ async function writeRest(
   await inTurns(pictureUrls(site), (url) =>
     linkInto(pictureFile(url), join(place.folder, fileUnder(under, url))),
   );
-  await inTurns(withOwn(assets, site), ([name, content]) =>
+  const own = withOwn(assets, site);
+  await inTurns(own, ([name, content]) =>
     writeOrCarry(place, fileUnder(under, `assets/${name}`), content),
   );
   const data = dataOf(
     catalogue,
     pages.map(({ page }) => page),
   );
-  await inTurns(data, ({ path, content }) => writeOrCarry(place, fileUnder(under, path), content));
+  await inTurns([...data, ...makeFormWorker(site, own)], ({ path, content }) =>
+    writeOrCarry(place, fileUnder(under, path), content),
+  );
 }

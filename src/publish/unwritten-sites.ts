@@ -4,6 +4,7 @@
  */
 import type { DataFile } from "./data/files.ts";
 import { dataOf } from "./data-of-site.ts";
+import { makeFormWorker } from "./form-worker.ts";
 import { withOwn } from "./own-assets.ts";
 import { pagesOf, pictureUrls, type SiteRequest } from "./site-request.ts";
 import { renderPage } from "./write-pages.ts";
@@ -52,7 +53,12 @@ function fileFinder(
   const own = withOwn(assets, site);
   let data: ReadonlyMap<string, DataFile["content"]> | undefined;
   const findData = (path: string) => {
-    data ??= new Map(dataOf(catalogue, pages.all()).map((file) => [file.path, file.content]));
+    data ??= new Map(
+      [...dataOf(catalogue, pages.all()), ...makeFormWorker(site, own)].map((file) => [
+        file.path,
+        file.content,
+      ]),
+    );
     return data.get(path);
   };
   return (path) => {

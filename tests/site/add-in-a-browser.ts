@@ -1,6 +1,6 @@
 /** The tile form on a phone: a tile is written down without a connection, and handed in. */
 import { readFileSync } from "node:fs";
-import { readFile } from "node:fs/promises";
+import { cp, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
 import type { Page } from "playwright-core";
@@ -8,7 +8,9 @@ import sharp from "sharp";
 import { expect } from "vitest";
 import { project } from "../house/files.ts";
 import { tracesOf } from "../photos/pictures.ts";
+import { writeFolder } from "../support/archive-folder.ts";
 import { fileAddress, siteTest } from "../support/browser.ts";
+import { removeFolder } from "../support/remove-folder.ts";
 import { examine } from "../support/site-in-memory.ts";
 import type { BuiltSite } from "./built-sites.ts";
 
@@ -195,6 +197,43 @@ layers:
       await tap(/^Tuesday evening/u);
       expect(await page.getByLabel("Code on its back").inputValue()).toBe("EV-136");
       expect(await page.getByLabel("Who glazed it").inputValue()).toBe("");
+    },
+  );
+
+  siteTest(
+    "after one visit the form opens offline, and a new build is shown from the second visit on",
+    async ({ open, serve }) => {
+      const copy = await writeFolder({});
+      try {
+        for (const part of ["add.html", "add-worker.js", "assets", "data/add.js", "data/add"])
+          await cp(join(site.folder, part), join(copy, part), { recursive: true });
+        const address = `${await serve(copy, "/studio/tests/")}add.html`;
+        const { page } = await openForm(open, address);
+        const ready = () =>
+          page.evaluate(async () => (await navigator.serviceWorker.ready).active?.state);
+        await expect.poll(ready).toBe("activated");
+        await page.context().setOffline(true);
+        await page.goto(`${address}?set=evening`);
+        expect(await page.locator("h1").textContent()).toBe("Add a tile");
+        await page.waitForFunction(() => "tilebookZip" in globalThis);
+        await page.context().setOffline(false);
+        for (const [file, old, now] of [
+          ["add.html", "<h1>Add a tile</h1>", "<h1>New build</h1>"],
+          ["add-worker.js", '"sum":"', '"sum":"x'],
+        ] as const) {
+          const text = await readFile(join(copy, file), "utf8");
+          await writeFile(join(copy, file), text.replace(old, now));
+        }
+        const names = () => page.evaluate(() => caches.keys());
+        const [before] = await names();
+        await page.goto(address);
+        await expect.poll(names, { timeout: 20_000 }).not.toContain(before);
+        expect(await names()).toHaveLength(1);
+        await page.goto(address);
+        expect(await page.locator("h1").textContent()).toBe("New build");
+      } finally {
+        await removeFolder(copy);
+      }
     },
   );
 

@@ -19,7 +19,8 @@ export function startForm(place: HTMLElement, site: FormSite, root: string): voi
   const form = new FormStore(site, root, () => render(<App form={form} />, place));
   place.replaceChildren();
   render(<App form={form} />, place);
-  void form.start();
+  // Once the form is there to be seen.
+  requestAnimationFrame(() => setTimeout(() => void form.start()));
 }
 
 interface Props {
