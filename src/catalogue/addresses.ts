@@ -27,6 +27,9 @@ export const sheetsUrl = (what: "labels" | "notes" | "shelf", set: string) =>
 /** A sheet for each tile of a set, to be printed. */
 export const bookUrl = (set: string) => `book/${idSlug(set)}.html`;
 
+/** All that a set found out, where that is more than its own page shows. */
+export const foundUrl = (set: string) => `found/${idSlug(set)}.html`;
+
 export const materialUrl = (id: string) => `materials/${idSlug(id)}.html`;
 
 export const coneUrl = (cone: Cone) => `cones/${coneSlug(cone)}.html`;

@@ -20,11 +20,15 @@ export type SharedWith = "all" | "families";
  */
 export function sharedPart(archive: Archive, set: Filed<SetRecord>, whom: SharedWith): Archive {
   const part = onlySet(whom === "families" ? forFamilies(archive, set.id) : archive, set.id);
-  const { welcome, repository, handingIn, address, ...letterhead } = part.studio;
-  const here = whom === "families" ? null : sharedAddress(address, set.record);
+  const { welcome, repository, handingIn, address, website, ...letterhead } = part.studio;
+  const here = sharedAddress(address, set.record);
+  const ways = {
+    ...(here !== null && { address: here }),
+    ...(website !== undefined && { website }),
+  };
   return {
     ...part,
-    studio: here === null ? letterhead : { ...letterhead, address: here },
+    studio: whom === "families" ? letterhead : { ...letterhead, ...ways },
     pages: new Map(),
     pageKeys: new Set(),
   };

@@ -5,6 +5,7 @@ import type { GlazePair, GlazeTold } from "../../src/catalogue/glazes.ts";
 import type { Link } from "../../src/catalogue/link.ts";
 import type { Company } from "../../src/catalogue/mixing/companies.ts";
 import { formatConeRange } from "../../src/terms/cones.ts";
+import { idSlug } from "../../src/terms/ids.ts";
 import { AmongOthers } from "../mixing/company.tsx";
 import { ExpansionAndFit } from "../mixing/expansion.tsx";
 import { Hazards, LoudHazards } from "../mixing/hazards.tsx";
@@ -78,6 +79,10 @@ export function GlazePage(props: GlazePageProps): VNode {
         <h1>{glaze.name}</h1>
         <p class="lede">{sentence}</p>
         <SetBeside kind="glazes" id={glaze.id} />
+        <p class="quiet screen">
+          <a href={`${frame.root}grid.html?over=${idSlug(glaze.id)}`}>{glaze.name} on the grid</a>,
+          over and under the others.
+        </p>
       </header>
       <LoudHazards root={frame.root} hazards={glaze.hazards} />
       <PartLine root={frame.root} turn={turn} many="tiles" wall={props.wall} />

@@ -5,12 +5,14 @@ import { BlendLayout, type BlendLayoutProps } from "../mixing/blend-layout.tsx";
 import { type AskedTable, AskedTables } from "../parts/asked.tsx";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
+import { type LessonList, Lessons } from "../parts/found-out.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { Quotation } from "../parts/notes.tsx";
 import { SetSquare, type SetSquareView } from "../parts/set-square.tsx";
 import type { Turn } from "../parts/turn.ts";
 import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
 import { article, count, formatDay, formatDays } from "../words/english/numbers.ts";
+import { foundOutTitle } from "../words/tile/found-out.ts";
 import { type MorePageProps, TileGroups } from "./more-page.tsx";
 
 export interface SetPageProps {
@@ -32,6 +34,15 @@ export interface SetPageProps {
   readonly square: SetSquareView | null;
   /** What differs among its tiles while the rest is the same. */
   readonly asked: readonly AskedTable[];
+  /** What its makers found out; null where nobody has said anything yet. */
+  readonly foundOut: {
+    readonly sentence: string;
+    readonly lessons: readonly LessonList[];
+    /** The page that has all of it; null where this is all. */
+    readonly all: { readonly url: string; readonly lines: number } | null;
+  } | null;
+  /** Where its glazes are on the grid; null where none lies on another. */
+  readonly grid: { readonly cone: string; readonly url: string } | null;
   /** Sheets to print for its codes; empty where it has none. */
   readonly sheets: readonly { readonly name: string; readonly url: string }[];
 }
@@ -79,8 +90,10 @@ export function SetPage(props: SetPageProps): VNode {
         </section>
       ))}
       <Sheets root={frame.root} sheets={props.sheets} />
+      <ElsewhereHere root={frame.root} {...props} />
       {props.square && <SetSquare root={frame.root} square={props.square} />}
       <AskedTables root={frame.root} tables={props.asked} />
+      {props.foundOut && <FoundOut root={frame.root} found={props.foundOut} />}
       {turn.total === 0 && <p class="empty">No tile of this set is here yet.</p>}
       <PartLine root={frame.root} turn={turn} many="tiles" wall={props.wall} />
       <TileGroups root={frame.root} groups={props.groups} first />
@@ -104,6 +117,42 @@ export function setSentence({ kind, tiles, teacher, begins, ends }: CatalogueSet
 function daysWords(begins: string | null, ends: string | null): string {
   if (begins && ends) return formatDays(begins, ends);
   return begins ? `from ${formatDay(begins)}` : ends ? `until ${formatDay(ends)}` : "";
+}
+
+/** The same tiles where they can be narrowed down, and where its glazes meet. */
+function ElsewhereHere({ root, wall, grid, turn }: SetPageProps & { readonly root: string }) {
+  if (turn.total === 0) return null;
+  return (
+    <p class="quiet measure screen">
+      Narrow its tiles down <a href={`${root}index.html?${wall}`}>on the wall</a>
+      {grid && (
+        <>
+          {" "}
+          or see <a href={root + grid.url}>the grid of glazes at cone {grid.cone}</a>
+        </>
+      )}
+      .
+    </p>
+  );
+}
+
+function FoundOut(props: {
+  readonly root: string;
+  readonly found: NonNullable<SetPageProps["foundOut"]>;
+}): VNode {
+  const { root, found } = props;
+  return (
+    <section class="found-by-set">
+      <h2>{foundOutTitle}</h2>
+      <p class="measure">{found.sentence}</p>
+      <Lessons root={root} lessons={found.lessons} />
+      {found.all && (
+        <p class="measure">
+          <a href={root + found.all.url}>All {found.all.lines} lines of what it found out</a>
+        </p>
+      )}
+    </section>
+  );
 }
 
 function Sheets({ root, sheets }: Pick<SetPageProps, "sheets"> & { readonly root: string }) {

@@ -25,6 +25,8 @@ export interface WallPageProps {
   readonly frame: Frame;
   /** The studio's own words, as Markdown; null on the further pages of the wall. */
   readonly welcome: string | null;
+  /** The set that this site shows alone, on its first page; null on a site that shows more. */
+  readonly alone: { readonly name: string; readonly url: string } | null;
   /** Of the whole archive. */
   readonly total: number;
   /** The tiles of this page of the wall. */
@@ -78,6 +80,12 @@ export function WallPage(props: WallPageProps): VNode {
         {frame.form !== null && turn.here === 0 && (
           <p class="quiet screen">
             Glazed one? <a href={frame.root + frame.form}>{formTitle}</a>
+          </p>
+        )}
+        {props.alone && (
+          <p class="measure">
+            All of them are of <a href={frame.root + props.alone.url}>{props.alone.name}</a>: its
+            page has what it is about, what it found out, and its book to print.
           </p>
         )}
         {frame.waiting && turn.here === 0 && (

@@ -27,20 +27,30 @@ export function isLinkOfTheWeb(address: string): boolean {
 }
 
 /**
- * What a note begins with, without its marks: its first paragraph, or as much of it as there is room
+ * What a note begins with, without its marks and what is struck out: its first paragraph, or as much of it as there is room
  * for.
  *
  * @param most letters; what is cut off ends in an ellipsis
  */
 export function firstWords(markdown: string, most: number): string {
   const first = notes.parse(markdown, {}).find(({ type, content }) => type === "inline" && content);
-  const text = (first?.children ?? [])
+  const text = withoutStruck(first?.children ?? [])
     .map(({ type, content }) => (type.endsWith("break") ? " " : content))
     .join("")
     .trim();
   if (text.length <= most) return text;
   const gap = text.lastIndexOf(" ", most);
   return `${text.slice(0, gap > 0 ? gap : most).trimEnd()}…`;
+}
+
+/** What somebody struck out is not quoted as if it were meant. */
+function withoutStruck<T extends { readonly type: string }>(tokens: readonly T[]): readonly T[] {
+  let depth = 0;
+  return tokens.filter(({ type }) => {
+    if (type === "s_open") depth += 1;
+    if (type === "s_close") depth -= 1;
+    return depth === 0;
+  });
 }
 
 /**

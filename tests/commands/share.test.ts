@@ -3,7 +3,7 @@ import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { unzipSync } from "fflate";
 import { describe, expect, test } from "vitest";
-import { type Files, photograph } from "../support/archive-folder.ts";
+import { type Files, photograph, soundFiles } from "../support/archive-folder.ts";
 import { archiveWith, folderWith } from "./archives.ts";
 import { filesThatHold, listFiles, sumsOf } from "./site-files.ts";
 import { tilebook } from "./tilebook.ts";
@@ -212,6 +212,7 @@ describe("what is shared with families", () => {
     expect(await readFile(join(folder, "sets/evening.html"), "utf8")).toContain(
       "3 of 5 tiles are shown here.",
     );
+    expect(await filesThatHold(folder, "What to avoid")).toEqual([]);
     for (const words of ["EV-2", "EV-3", "EV-20", "B. T.", "running"])
       expect(await filesThatHold(join(folder, "tiles"), words), words).toEqual([]);
   });
@@ -225,7 +226,9 @@ describe("what is shared with families", () => {
   });
 
   test("holds no address that leads to the rest, and no sheets of codes", async () => {
-    const { folder } = await shareWith();
+    const sound = await soundFiles();
+    const studio = `${String(sound["studio.yaml"])}\nwebsite: https://eelgate.example/\n`;
+    const { folder } = await shareWith({ "studio.yaml": studio });
     expect(await filesThatHold(folder, "eelgate.example")).toEqual([]);
     const files = await listFiles(folder);
     expect(files.filter((file) => /^(labels|notes|shelf)\//u.test(file))).toEqual([]);

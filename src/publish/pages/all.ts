@@ -6,6 +6,7 @@ import { besidePages } from "./beside.ts";
 import { bookPages } from "./book.ts";
 import { colourPages } from "./colours.ts";
 import { conePages, firingPages } from "./firings.ts";
+import { foundPages } from "./found-out.ts";
 import { glazePages } from "./glazes.ts";
 import { gridPages } from "./grid.ts";
 import { clayPages, makerPages, setPages, surfacePages } from "./groups.ts";
@@ -45,6 +46,7 @@ const kinds: readonly ((site: Site) => readonly Page[])[] = [
   sheetPages,
   bookPages,
   addPages,
+  foundPages,
   makerPages,
   ownPages,
   guidePages,

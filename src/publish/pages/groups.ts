@@ -1,5 +1,5 @@
 /** Pages of clays, sets, makers and surfaces. */
-import { SetPage, setSentence } from "../../../templates/pages/set-page.tsx";
+import { SetPage, type SetPageProps, setSentence } from "../../../templates/pages/set-page.tsx";
 import { SurfacePage } from "../../../templates/pages/surface-page.tsx";
 import { TilesPage, type TilesPageProps } from "../../../templates/pages/tiles-page.tsx";
 import {
@@ -15,10 +15,13 @@ import { bookUrl, sheetsUrl } from "../../catalogue/addresses.ts";
 import { conesMissingFor } from "../../catalogue/clay-gaps.ts";
 import type { CatalogueClay } from "../../catalogue/clays.ts";
 import type { CatalogueSet } from "../../catalogue/sets.ts";
+import { tilesByCode } from "../../catalogue/tiles-by-code.ts";
 import { shades, surfaces } from "../../terms/choices.ts";
 import { idSlug } from "../../terms/ids.ts";
+import { indexBy } from "../../terms/index-by.ts";
 import { definePage, type Page, type SearchEntry } from "../page.ts";
 import { askedTables } from "./asked.ts";
+import { foundBySet } from "./found-out.ts";
 import { pagesOfLines } from "./line-lists.ts";
 import { setBlends } from "./set-blends.ts";
 import { hasSheets } from "./sheets.ts";
@@ -136,6 +139,8 @@ function setPage(site: Site, set: CatalogueSet): readonly Page[] {
         control,
         square,
         asked,
+        foundOut: foundBySet(site, set),
+        grid: gridAtCone(site, set),
         blends,
         sheets: [...bookLink(set), ...(hasSheets(site, set) ? sheetLinks(set) : [])],
       }),
@@ -158,6 +163,15 @@ function shownOfAll({ catalogue: { studio } }: Site, { tiles }: CatalogueSet): s
 
 function bookLink({ id, tiles }: CatalogueSet) {
   return tiles.length > 0 ? [{ name: "Book", url: bookUrl(id) }] : [];
+}
+
+/** The grid at the cone that most of the set's tiles have; null where no glaze of it lies on another. */
+function gridAtCone({ catalogue }: Site, { tiles: codes }: CatalogueSet): SetPageProps["grid"] {
+  const tiles = tilesByCode(catalogue, codes).filter(({ pairs }) => pairs.length > 0);
+  const [first] = [...indexBy(tiles, ({ cone }) => (cone === null ? [] : [cone]))].toSorted(
+    ([, a], [, b]) => b.length - a.length,
+  );
+  return first ? { cone: first[0], url: `grid.html?cone=${idSlug(first[0])}` } : null;
 }
 
 function sheetLinks({ id }: CatalogueSet) {

@@ -38,6 +38,7 @@ export function wallPages(site: Site): readonly Page[] {
       props: () => ({
         frame: site.frame(path),
         welcome: turn.here === 0 ? site.catalogue.own.welcome : null,
+        alone: turn.here === 0 ? aloneOf(site) : null,
         total: codes.length,
         tiles: site.entries(groups.flatMap(({ items }) => items)),
         ways: turn.here === 0 ? ways : null,
@@ -48,6 +49,12 @@ export function wallPages(site: Site): readonly Page[] {
       search: null,
     });
   });
+}
+
+function aloneOf({ catalogue: { studio, tiles } }: Site) {
+  if (studio.alone === null || tiles.length === 0) return null;
+  const { name, url } = studio.alone.set;
+  return { name, url };
 }
 
 /** The orders in which the wall would not stand as it does. */
