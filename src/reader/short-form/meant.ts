@@ -1,5 +1,6 @@
 /** What a step means once its names are followed, as the catalogue and its words have it. */
 import type { TileStep } from "../../records/archive.ts";
+import type { Source, SourceMap } from "../../records/read.ts";
 import { coatingOf, placeOf, type Step } from "../../records/steps.ts";
 import { kindsOfFiring } from "../../terms/choices.ts";
 import { idKey } from "../../terms/ids.ts";
@@ -35,6 +36,39 @@ function firingMeant(
     ...{ step: "fired", at, kind: firing?.kind ?? "glaze" },
     ...{ firing: firing?.id ?? fired, shelf: shelf ?? null },
   };
+}
+
+/**
+ * The layers with every glaze by its id, so that they mean the same in a set whose jars have other numbers.
+ *
+ * @param layers as a record has them
+ * @param names of the set that the record lies in
+ */
+export function withGlazeIds(
+  layers: readonly SourceMap[],
+  names: ShortNames,
+): readonly SourceMap[] {
+  const named = (value: Source): Source =>
+    typeof value === "string"
+      ? idOf(value, names)
+      : Array.isArray(value)
+        ? value.map(named)
+        : value;
+  return layers.map((layer) => {
+    const { glaze, fade, over, ...rest } = layer;
+    return {
+      ...(glaze !== undefined && { glaze: named(glaze) }),
+      ...(isMap(fade) && {
+        fade: { ...fade, from: named(fade.from ?? ""), to: named(fade.to ?? "") },
+      }),
+      ...rest,
+      ...(over !== undefined && { over: named(over) }),
+    };
+  });
+}
+
+function isMap(value: Source | undefined): value is SourceMap {
+  return typeof value === "object" && !Array.isArray(value);
 }
 
 function idOf(written: string, names: ShortNames): string {

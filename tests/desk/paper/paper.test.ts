@@ -3,6 +3,7 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { sumsOf } from "../../commands/site-files.ts";
+import { writeInto } from "../../support/archive-folder.ts";
 import { openSmallDesk } from "../desk-opened.ts";
 
 const files = {
@@ -85,9 +86,21 @@ test("a row with any fault is not written, whatever stands in it", async () => {
   expect(await sumsOf(archive)).toEqual(before);
 });
 
-test("the layers of another tile are taken over as a line", async () => {
-  const { post } = await open();
-  expect(await post("like", { code: "ev-1" })).toEqual({
+test("the layers of another tile are taken over as a line, but neither its load nor another set's jars", async () => {
+  const { post, archive, changed } = await open();
+  await writeInto(archive, {
+    "tiles/evening/EV-8.md":
+      "---\nlayers: [{glaze: 7}, {fade: {from: 7, to: liner}}, {glaze: liner, over: 7}, {fired: g-1, shelf: top}]\n---\n",
+    "tiles/monday/set.md": files["tiles/monday/set.md"].replace("1: soot", "7: liner, 1: soot"),
+  });
+  changed();
+  expect(await post("like", { code: "EV-8", set: "monday" })).toEqual({
+    line: "soot; soot to liner; liner over soot; fired glaze",
+  });
+  expect(await post("like", { code: "EV-8", set: "evening" })).toEqual({
+    line: "7; 7 to liner; liner over 7; fired glaze",
+  });
+  expect(await post("like", { code: "ev-1", set: "evening" })).toEqual({
     line: "fired bisque; 7 x2 by brush; liner x1 by dip",
   });
   expect(await post("like", { code: "EV-77" })).toEqual({ fault: "There is no tile “EV-77”." });

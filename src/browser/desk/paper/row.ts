@@ -105,7 +105,7 @@ export class Row {
   async takeOver(): Promise<void> {
     const code = /^\s*like\s+(\S+)\s*$/iu.exec(this.inputs.layers.value)?.[1];
     if (code === undefined) return;
-    const found = await this.ask<LayersLike>("like", { code });
+    const found = await this.ask<LayersLike>("like", { code, set: this.sheet.set });
     if (found && "line" in found) this.inputs.layers.value = found.line;
     if (found && "fault" in found) showTrouble(this.below, found.fault);
     else await this.look();
