@@ -20,7 +20,7 @@ const phone = { viewport: { width: 390, height: 780 }, hasTouch: true, isMobile:
 const aTuesday = new Date("2026-11-24T18:30:00");
 
 /** A page in the hands of a pupil: what she touches and types is counted. */
-interface Hands {
+export interface Hands {
   readonly page: Page;
   readonly tap: (name: string | RegExp) => Promise<void>;
   readonly type: (label: string, text: string) => Promise<void>;
@@ -48,9 +48,13 @@ function handsOn(page: Page): Hands {
   };
 }
 
-type Open = (address: string, options?: object) => Promise<Page>;
+export type Open = (address: string, options?: object) => Promise<Page>;
 
-async function openForm(open: Open, address: string, options: object = phone): Promise<Hands> {
+export async function openForm(
+  open: Open,
+  address: string,
+  options: object = phone,
+): Promise<Hands> {
   const page = await open("about:blank", options);
   await page.clock.setFixedTime(aTuesday);
   await page.goto(address);
@@ -59,7 +63,7 @@ async function openForm(open: Open, address: string, options: object = phone): P
 }
 
 /** A photograph that lies on its side, 12 megapixels, of which its dark half is the upper one; it knows its place. */
-function photographOnItsSide(): Promise<Buffer> {
+export function photographOnItsSide(): Promise<Buffer> {
   const half = {
     create: { width: 2000, height: 3000, channels: 3 as const, background: "#202020" },
   };
@@ -89,13 +93,13 @@ const surroundings = [
   ...["sky", "soot", "tidewrack"].map((id) => `recipes/glazes/${id}.md`),
 ];
 
-async function handIn({ page, tap }: Hands): Promise<Record<string, Uint8Array>> {
+export async function handIn({ page, tap }: Hands): Promise<Record<string, Uint8Array>> {
   const coming = page.waitForEvent("download");
   await tap("Download the tile");
   return unzipSync(await readFile(await (await coming).path()));
 }
 
-async function writeThreeLayers({ tap, type, page }: Hands): Promise<void> {
+export async function writeThreeLayers({ tap, type, page }: Hands): Promise<void> {
   await tap(/^Tuesday evening/u);
   await type("Who glazed it", "m04");
   await tap("On to the layers");

@@ -212,7 +212,7 @@ function isEqual(a: Outcome, b: Outcome): boolean {
 function progressWords(tiles: readonly TileOutView[]): string {
   const done = tiles.filter(({ missing, file }) => file !== "" && !missing.result).length;
   const bare = tiles.filter(({ missing }) => !missing.result && missing.photograph);
-  const told = `${done} of ${tiles.length} are written down.`;
+  const told = `${done} of ${tiles.length} ${done === 1 ? "is" : "are"} written down.`;
   if (bare.length === 0) return told;
   const some = bare.slice(0, 4).map(({ code }) => code);
   const more = bare.length > some.length ? ` and ${bare.length - some.length} more` : "";
