@@ -7,6 +7,8 @@ import type { VNode } from "preact";
 import { renderToString } from "preact-render-to-string";
 import { sendAsset, sendHtml, sendJson, setPolicy } from "../local-server/answers.ts";
 import { nowhere } from "../local-server/door.ts";
+import type { TakesPictures } from "../local-server/local-server.ts";
+import { largestPicture } from "../terms/limits.ts";
 import { IndexPage } from "./index-page.tsx";
 import type { DeskPage } from "./page.ts";
 import { deskPages } from "./pages.ts";
@@ -30,6 +32,7 @@ export interface Desk {
   readonly get: (path: string, response: ServerResponse) => Promise<void>;
   /** @throws Refused, and whatever fails */
   readonly post: (path: string, body: unknown, response: ServerResponse) => Promise<void>;
+  readonly pictures: TakesPictures;
 }
 
 /** Letters of one thing posted. The notes of a tile may fill a page or two, a load may name two hundred tiles. */
@@ -48,6 +51,17 @@ export function makeDesk(needs: DeskNeeds, pages: readonly DeskPage[] = deskPage
       const act = Object.hasOwn(actions, action ?? "") ? actions[action ?? ""] : undefined;
       if (!act) throw nowhere();
       sendJson(response, await act(body, work));
+    },
+    pictures: {
+      largest: largestPicture,
+      async take(path, bytes, response) {
+        const [, name, action = "", of = ""] =
+          /^\/desk\/([^/]+)\/([^/]+)\/([^/]+)$/u.exec(path) ?? [];
+        const takers = pages.find((page) => page.name === name)?.pictures ?? {};
+        const take = Object.hasOwn(takers, action) ? takers[action] : undefined;
+        if (!take) throw nowhere();
+        sendJson(response, await take(of, bytes, work));
+      },
     },
   };
 }

@@ -19,6 +19,10 @@ export interface DeskPage {
    * @returns undefined where there is no such thing
    */
   readonly render: (archive: DeskArchive, of: string | undefined) => VNode | undefined;
+  /** What becomes of a picture that its script posts to `/desk/paper/NAME/OF`. */
+  readonly pictures?: Readonly<
+    Record<string, (of: string, bytes: Uint8Array, work: DeskWork) => Promise<unknown>>
+  >;
   /** What it answers to what its script posts to `/desk/paper/NAME`, by that name. */
   readonly actions?: Readonly<Record<string, (body: unknown, work: DeskWork) => Promise<unknown>>>;
 }

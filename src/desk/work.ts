@@ -16,6 +16,11 @@ export interface SeenRecord {
   readonly seen: string;
 }
 
+/** A picture without what it gives away, and the end of its file's name: `jpg`. */
+export type TakeIn = (
+  bytes: Uint8Array,
+) => Promise<{ readonly bytes: Uint8Array; readonly ending: string } | { readonly why: string }>;
+
 export interface DeskWork {
   /** With what a load is tried before it is written. */
   readonly trial: TrialNeeds;
@@ -27,6 +32,8 @@ export interface DeskWork {
    * @throws MachineError where the disk or a permission fails
    */
   readonly writeFields: (record: SeenRecord, fields: readonly FieldChange[]) => Promise<Written>;
+  /** Takes a picture in: nothing but the picture, or in whole sentences why not. */
+  readonly takeIn: TakeIn;
   /**
    * Takes back what was last written into a record here, where the file was not changed since.
    *
@@ -47,10 +54,15 @@ export function sumOf(text: string): string {
 }
 
 /** @param dir the archive's folder */
-export function deskWork(dir: string, now: ArchiveNow, trial: TrialNeeds): DeskWork {
+export function deskWork(
+  dir: string,
+  now: ArchiveNow,
+  { trial, takeIn }: Pick<DeskWork, "trial" | "takeIn">,
+): DeskWork {
   const changes = new Map<string, Changed>();
   return {
     trial,
+    takeIn,
     read: now.read,
     async writeFields({ file, kind, seen }, fields) {
       const asRead = (await now.read()).texts.get(file);

@@ -19,6 +19,8 @@ export interface Door {
   readonly token: string;
   /** The methods that are answered. */
   readonly methods: readonly string[];
+  /** Whether pictures are taken besides JSON. */
+  readonly takesPictures: boolean;
 }
 
 /**
@@ -38,9 +40,13 @@ export function checkRequest({ method = "", headers }: IncomingMessage, door: Do
   if (method === "GET" || method === "HEAD") return;
   if (!isToken(headers[tokenHeader], door.token))
     throw new Refused(403, "This page was opened before the command began. Load it again.");
-  if (!/^application\/json\b/u.test(headers["content-type"] ?? ""))
+  const isPicture = door.takesPictures && headers["content-type"] === pictureType;
+  if (!isPicture && !/^application\/json\b/u.test(headers["content-type"] ?? ""))
     throw new Refused(415, "Only JSON is read.");
 }
+
+/** As what a page sends a picture, whatever it is: its first bytes tell that, and nothing else does. */
+export const pictureType = "application/octet-stream";
 
 /** The header in which a page says the token that it was given. */
 const tokenHeader = "x-tilebook-token";
@@ -95,4 +101,21 @@ export async function readBody(request: IncomingMessage, longest: number): Promi
   } catch {
     throw new Refused(400, "That is no JSON.");
   }
+}
+
+/**
+ * Reads the bytes of a request.
+ *
+ * @param most so many, and no more
+ * @throws Refused
+ */
+export async function readBytes(request: IncomingMessage, most: number): Promise<Uint8Array> {
+  const parts: Buffer[] = [];
+  let length = 0;
+  for await (const part of request as AsyncIterable<Buffer>) {
+    length += part.length;
+    if (length > most) throw new Refused(413, "That is more than is read.");
+    parts.push(part);
+  }
+  return Buffer.concat(parts);
 }

@@ -6,7 +6,7 @@ import { randomBytes } from "node:crypto";
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { send, setHeaders } from "./answers.ts";
-import { checkRequest, Refused, readBody, readPath } from "./door.ts";
+import { checkRequest, pictureType, Refused, readBody, readBytes, readPath } from "./door.ts";
 
 /** What a server answers, once a request was let in. */
 export interface LocalWork {
@@ -21,8 +21,16 @@ export interface LocalWork {
   readonly post?: (path: string, body: unknown, response: ServerResponse) => Promise<void>;
   /** The most letters that are read of what is posted; 10,000 where it is left out. */
   readonly longestBody?: number;
+  /** Takes a picture that such a page posted; none is taken where it is left out. */
+  readonly pictures?: TakesPictures;
   /** Is told of what failed and should not have. */
   readonly failed: (error: unknown) => void;
+}
+
+export interface TakesPictures {
+  /** The most bytes of one. */
+  readonly largest: number;
+  readonly take: (path: string, bytes: Uint8Array, response: ServerResponse) => Promise<void>;
 }
 
 export interface LocalServer {
@@ -47,12 +55,11 @@ export function localServer(work: LocalWork, token: string = makeToken()): Local
     setHeaders(response);
     try {
       const { port } = server.address() as AddressInfo;
-      checkRequest(request, { port, token, methods });
+      const takesPictures = work.pictures !== undefined;
+      checkRequest(request, { port, token, methods, takesPictures });
       const path = readPath(request);
-      if (request.method === "POST") {
-        const body = await readBody(request, work.longestBody ?? 10_000);
-        await work.post?.(path, body, response);
-      } else await work.get(path, request, response);
+      if (request.method === "POST") await takePost(path, request, response, work);
+      else await work.get(path, request, response);
     } catch (error) {
       tell(response, error, work);
     }
@@ -68,6 +75,17 @@ export function localServer(work: LocalWork, token: string = makeToken()): Local
       server.closeAllConnections();
     },
   };
+}
+
+async function takePost(
+  path: string,
+  request: IncomingMessage,
+  response: ServerResponse,
+  { post, longestBody, pictures }: LocalWork,
+): Promise<void> {
+  if (pictures && request.headers["content-type"] === pictureType)
+    await pictures.take(path, await readBytes(request, pictures.largest), response);
+  else await post?.(path, await readBody(request, longestBody ?? 10_000), response);
 }
 
 function tell(response: ServerResponse, error: unknown, { failed }: LocalWork): void {

@@ -12,7 +12,12 @@ import { TroubleStrip } from "../../templates/serve/trouble-strip.tsx";
 import { WayToDesk } from "../../templates/serve/way-to-desk.tsx";
 import { send, sendAsset, sendHtml } from "../local-server/answers.ts";
 import { nowhere, Refused } from "../local-server/door.ts";
-import { type LocalServer, type LocalWork, localServer } from "../local-server/local-server.ts";
+import {
+  type LocalServer,
+  type LocalWork,
+  localServer,
+  type TakesPictures,
+} from "../local-server/local-server.ts";
 import { makeView, type SiteShown, type View } from "./site-view.ts";
 import type { UnwrittenSites } from "./unwritten-sites.ts";
 
@@ -31,6 +36,7 @@ export interface BesideTheSite {
   readonly get: (path: string, response: ServerResponse) => Promise<void>;
   /** @throws Refused, and whatever fails */
   readonly post: (path: string, body: unknown, response: ServerResponse) => Promise<void>;
+  readonly pictures: TakesPictures;
 }
 
 export interface SiteServing {
@@ -85,9 +91,20 @@ export function siteServer(folder: string, { assets, failed, desk }: SiteServing
 }
 
 /** The site itself takes nothing that is posted. */
-function postsOf({ post, longestBody }: BesideTheSite): Pick<LocalWork, "post" | "longestBody"> {
+function postsOf({
+  post,
+  longestBody,
+  pictures,
+}: BesideTheSite): Pick<LocalWork, "post" | "longestBody" | "pictures"> {
   return {
     longestBody,
+    pictures: {
+      largest: pictures.largest,
+      async take(path, bytes, response) {
+        if (!path.startsWith(beside)) throw nowhere();
+        await pictures.take(path, bytes, response);
+      },
+    },
     async post(path, body, response) {
       if (!path.startsWith(beside)) throw nowhere();
       await post(path, body, response);

@@ -1,10 +1,12 @@
 /** The page of unloading: what it shows of a load, and what it writes of each tile. */
 import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import sharp from "sharp";
 import { describe, expect, test } from "vitest";
 import type { Written } from "../../src/desk/types.ts";
 import type { OutcomeRequest, OutcomeWritten, UnloadView } from "../../src/desk/unload/types.ts";
 import { sumsOf } from "../commands/site-files.ts";
+import { photograph } from "../support/archive-folder.ts";
 import { type OpenedDesk, openSmallDesk } from "./desk-opened.ts";
 
 const tile = (...more: readonly string[]) =>
@@ -239,4 +241,71 @@ test.each([
   const { ask, failures } = await openSmallDesk(more);
   expect((await ask("POST", "/desk/unload/outcome", { body })).status).toBe(400);
   expect(failures).toEqual([]);
+});
+
+describe("a photograph", () => {
+  const send = async (desk: OpenedDesk, code: string, body: Uint8Array | string, more = {}) => {
+    const headers = { "content-type": "application/octet-stream", ...more };
+    return desk.ask("POST", `/desk/unload/photograph/${code}`, { headers, body });
+  };
+  const told = async (answer: ReturnType<typeof send>) =>
+    JSON.parse((await answer).text) as Written;
+
+  test("is named after its tile, and nothing is written over it", async () => {
+    const desk = await openSmallDesk(more);
+    const picture = await photograph("#6b7f86", 300, 200);
+    expect(await told(send(desk, "w-1", picture))).toMatchObject({
+      ...{ written: true, words: "Written: tiles/evening/W-1.jpg." },
+    });
+    expect(await readFile(join(desk.archive, "tiles/evening/W-1.jpg"))).toEqual(picture);
+    const other = await photograph("#ffffff", 300, 200);
+    expect(await told(send(desk, "W-1", other))).toEqual({
+      ...{ written: false, files: [] },
+      words: "W-1 has a photograph, tiles/evening/W-1.jpg. Nothing was written over it.",
+    });
+    expect(await readFile(join(desk.archive, "tiles/evening/W-1.jpg"))).toEqual(picture);
+    expect((await viewOf(desk)).tiles[1]?.missing).toEqual({ result: true, photograph: false });
+  });
+
+  test("loses the place and the device that it was taken with", async () => {
+    const desk = await openSmallDesk(more);
+    const picture = await sharp(await photograph("#6b7f86", 300, 200))
+      .withExif({ IFD0: { Model: "Phone" }, IFD3: { GPSLatitude: "51/1 30/1 0/1" } })
+      .toBuffer();
+    expect(picture.toString("latin1")).toContain("Phone");
+    await send(desk, "W-1", picture);
+    const written = await readFile(join(desk.archive, "tiles/evening/W-1.jpg"), "latin1");
+    expect(written).not.toContain("Phone");
+    expect(written).not.toContain("Exif");
+  });
+
+  test.each([
+    ["no picture", "<svg onload='alert(1)'/>", "W-1", /^That photograph was not taken\. /u],
+    ["nothing", "", "W-1", /^That photograph was not taken\. /u],
+    ["a tile that is none", "x", "W-99", /^There is no tile “W-99” that can be read\.$/u],
+  ])("of %s is refused in plain words", async (_, body, code, words) => {
+    const desk = await openSmallDesk(more);
+    const before = await sumsOf(desk.archive);
+    const answer = await told(send(desk, code, new TextEncoder().encode(body)));
+    expect(answer.written).toBe(false);
+    expect(answer.words).toMatch(words);
+    expect(await sumsOf(desk.archive)).toEqual(before);
+  });
+
+  test("is taken from no page but the desk's own", async () => {
+    const desk = await openSmallDesk(more);
+    const picture = await photograph("#6b7f86", 300, 200);
+    for (const wrong of [
+      { "x-tilebook-token": "" },
+      { origin: "https://evil.example" },
+      { host: "evil.example" },
+    ])
+      expect((await send(desk, "W-1", picture, wrong)).status).toBe(403);
+    expect((await send(desk, "W-1", picture, { "content-type": "image/jpeg" })).status).toBe(415);
+    const { status } = await desk.ask("POST", "/desk/load/photograph/W-1", {
+      headers: { "content-type": "application/octet-stream" },
+      body: picture,
+    });
+    expect(status).toBe(404);
+  });
 });

@@ -208,6 +208,7 @@ describe("the pages beside the site", () => {
   const desk = {
     token: "x".repeat(32),
     longestBody: 100,
+    pictures: { largest: 100, take: async () => undefined },
     get: async (path: string, response: ServerResponse) => void response.end(`desk: ${path}`),
     post: async (path: string, _: unknown, response: ServerResponse) => void response.end(path),
   };

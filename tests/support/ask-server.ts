@@ -40,8 +40,10 @@ export function askServer(
       resolve({ status: response.statusCode ?? 0, headers: response.headers, text });
     });
     asked.once("error", reject);
-    asked.end(
-      body === undefined ? undefined : typeof body === "string" ? body : JSON.stringify(body),
-    );
+    asked.end(isSentAsIs(body) ? body : JSON.stringify(body));
   });
+}
+
+function isSentAsIs(body: unknown): body is string | Uint8Array | undefined {
+  return body === undefined || typeof body === "string" || body instanceof Uint8Array;
 }

@@ -22,6 +22,15 @@ export function post<T>(path: string, body: unknown, signal?: AbortSignal): Prom
   });
 }
 
+/** Sends a picture and gets JSON. */
+export function postPicture<T>(path: string, picture: Blob): Promise<T> {
+  return ask(path, {
+    method: "POST",
+    headers: { "content-type": "application/octet-stream", "x-tilebook-token": token },
+    body: picture,
+  });
+}
+
 async function ask<T>(path: string, options: RequestInit): Promise<T> {
   const response = await fetch(path, options).catch((error: unknown) => {
     if (error instanceof DOMException && error.name === "AbortError") throw error;

@@ -8,6 +8,7 @@ import type { DeskPage } from "../page.ts";
 import { today } from "../today.ts";
 import type { DeskArchive } from "../types.ts";
 import { litAction, outcomeAction, undoAction } from "./actions.ts";
+import { photographAction } from "./photograph.ts";
 import { viewUnload } from "./view.ts";
 import { againWords, fateWords } from "./words.ts";
 
@@ -22,6 +23,7 @@ export const unloadPage: DeskPage = {
     return firing && <UnloadPage desk={desk} firing={firing} />;
   },
   actions: { lit: litAction, outcome: outcomeAction, undo: undoAction },
+  pictures: { photograph: photographAction },
 };
 
 /** So many firings are offered: whoever unloads an older one finds it by its address. */
@@ -109,6 +111,10 @@ function TileHead(): VNode {
       <p class="where" />
       <p class="made" />
       <p class="lacks quiet" />
+      <label class="take-photograph">
+        <kbd>p</kbd> Take its photograph{" "}
+        <input type="file" name="photograph" accept="image/*" capture="environment" />
+      </label>
     </section>
   );
 }

@@ -8,7 +8,7 @@ import type {
   UnloadView,
 } from "../../../desk/unload/types.ts";
 import type { Outcome } from "../../../loads/outcome.ts";
-import { post, Unanswered } from "../../parts/ask.ts";
+import { post, postPicture, Unanswered } from "../../parts/ask.ts";
 import { must } from "../../parts/element.ts";
 import { Choices } from "./choices.ts";
 import { askFiring, showTile } from "./tile-head.ts";
@@ -71,6 +71,7 @@ export class Unloading {
     });
     this.find(".skip-tile").addEventListener("click", () => this.show(this.at + 1));
     this.find(".back").addEventListener("click", () => this.show(this.at - 1));
+    this.field("photograph").addEventListener("change", () => this.photograph());
     this.find(".undo").addEventListener("click", () => this.undo());
     document.addEventListener("keydown", (event) => this.key(event));
   }
@@ -88,6 +89,10 @@ export class Unloading {
 
   private act(key: string): boolean {
     if (this.choices.key(key)) return true;
+    if (key === "p" && !this.find(".take-photograph").hidden) {
+      this.field("photograph").click();
+      return true;
+    }
     if (key === "r" || key === "t") {
       this.field(key === "r" ? "run" : "nextTime").focus();
       return true;
@@ -122,6 +127,8 @@ export class Unloading {
       this.said = id;
     });
     this.choices.show(tile.outcome);
+    this.find(".take-photograph").hidden = !tile.missing.photograph;
+    this.field("photograph").value = "";
     this.field("run").value = tile.outcome.run ?? "";
     this.field("nextTime").value = tile.outcome.nextTime ?? "";
     (document.activeElement as HTMLElement | null)?.blur();
@@ -148,6 +155,24 @@ export class Unloading {
       this.find<HTMLButtonElement>(".undo").disabled = this.last === undefined;
       this.show(this.nextLacking(at + 1) ?? at + 1);
       this.tell(`${tile.code}: ${written.words}`);
+    });
+  }
+
+  /** It is written at once, whatever is chosen besides; what was chosen stays. */
+  private photograph(): void {
+    const { at, tile } = this;
+    const [file] = this.field("photograph").files ?? [];
+    if (!file) return;
+    this.tell("Looking at the photograph…");
+    this.during(async () => {
+      const address = `/desk/unload/photograph/${encodeURIComponent(tile.code)}`;
+      const written = await postPicture<Written>(address, file);
+      this.field("photograph").value = "";
+      this.tell(`${tile.code}: ${written.words}`);
+      if (!written.written) return;
+      this.tiles[at] = { ...tile, missing: { ...tile.missing, photograph: false } };
+      this.find(".take-photograph").hidden = true;
+      this.setProgress(progressWords(this.tiles));
     });
   }
 
