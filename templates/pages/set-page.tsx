@@ -18,6 +18,7 @@ import { type MorePageProps, TileGroups } from "./more-page.tsx";
 export interface SetPageProps {
   readonly frame: Frame;
   readonly set: {
+    readonly id: string;
     readonly name: string;
     readonly sentence: string;
     readonly notes: string;
@@ -91,6 +92,13 @@ export function SetPage(props: SetPageProps): VNode {
       ))}
       <Sheets root={frame.root} sheets={props.sheets} />
       <ElsewhereHere root={frame.root} {...props} />
+      {frame.form !== null && (
+        <p class="quiet measure screen">
+          <a href={`${frame.root}${frame.form}?set=${encodeURIComponent(set.id)}`}>
+            Add a tile to this set
+          </a>
+        </p>
+      )}
       {props.square && <SetSquare root={frame.root} square={props.square} />}
       <AskedTables root={frame.root} tables={props.asked} />
       {props.foundOut && <FoundOut root={frame.root} found={props.foundOut} />}

@@ -2,8 +2,7 @@
 import { readFileSync } from "node:fs";
 import { cp, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { strFromU8, unzipSync } from "fflate";
-import type { Page } from "playwright-core";
+import { strFromU8 } from "fflate";
 import sharp from "sharp";
 import { expect } from "vitest";
 import { project } from "../house/files.ts";
@@ -13,70 +12,7 @@ import { fileAddress, siteTest } from "../support/browser.ts";
 import { removeFolder } from "../support/remove-folder.ts";
 import { examine } from "../support/site-in-memory.ts";
 import type { BuiltSite } from "./built-sites.ts";
-
-const phone = { viewport: { width: 390, height: 780 }, hasTouch: true, isMobile: true };
-
-/** A day of the evening class. */
-const aTuesday = new Date("2026-11-24T18:30:00");
-
-/** A page in the hands of a pupil: what she touches and types is counted. */
-export interface Hands {
-  readonly page: Page;
-  readonly tap: (name: string | RegExp) => Promise<void>;
-  readonly type: (label: string, text: string) => Promise<void>;
-  readonly counted: () => { readonly touches: number; readonly keys: number };
-}
-
-function handsOn(page: Page): Hands {
-  let [touches, keys] = [0, 0];
-  return {
-    page,
-    tap: async (name) => {
-      touches += 1;
-      await page
-        .getByRole("button", { name, exact: typeof name === "string" })
-        .first()
-        .tap();
-    },
-    type: async (label, text) => {
-      touches += 1;
-      keys += text.length;
-      await page.getByLabel(label).first().tap();
-      await page.keyboard.type(text);
-    },
-    counted: () => ({ touches, keys }),
-  };
-}
-
-export type Open = (address: string, options?: object) => Promise<Page>;
-
-export async function openForm(
-  open: Open,
-  address: string,
-  options: object = phone,
-): Promise<Hands> {
-  const page = await open("about:blank", options);
-  await page.clock.setFixedTime(aTuesday);
-  await page.goto(address);
-  await page.waitForFunction(() => "tilebookZip" in globalThis);
-  return handsOn(page);
-}
-
-/** A photograph that lies on its side, 12 megapixels, of which its dark half is the upper one; it knows its place. */
-export function photographOnItsSide(): Promise<Buffer> {
-  const half = {
-    create: { width: 2000, height: 3000, channels: 3 as const, background: "#202020" },
-  };
-  return sharp({ create: { width: 4000, height: 3000, channels: 3, background: "#e0e0e0" } })
-    .composite([{ input: half, left: 0, top: 0 }])
-    .jpeg()
-    .withExif({
-      IFD0: { Make: "Camera", Model: "Phone 7", Artist: "Wren Ashdown" },
-      IFD3: { GPSLatitudeRef: "N", GPSLatitude: "51/1 30/1 0/1", GPSLongitude: "0/1 7/1 0/1" },
-    })
-    .withMetadata({ orientation: 6 })
-    .toBuffer();
-}
+import { handIn, openForm, phone, photographOnItsSide, writeThreeLayers } from "./form-in-hands.ts";
 
 /** The texts of the demonstration, by their paths. */
 function demoTexts(files: readonly string[]): Record<string, string> {
@@ -92,33 +28,6 @@ const surroundings = [
   ),
   ...["sky", "soot", "tidewrack"].map((id) => `recipes/glazes/${id}.md`),
 ];
-
-export async function handIn({ page, tap }: Hands): Promise<Record<string, Uint8Array>> {
-  const coming = page.waitForEvent("download");
-  await tap("Download the tile");
-  return unzipSync(await readFile(await (await coming).path()));
-}
-
-export async function writeThreeLayers({ tap, type, page }: Hands): Promise<void> {
-  await tap(/^Tuesday evening/u);
-  await type("Who glazed it", "m04");
-  await tap("On to the layers");
-  await tap("2 Soot");
-  await tap("2");
-  await tap("brush");
-  await tap("Next step");
-  await tap("Wax");
-  await page.locator(".tile-outline [data-area=centre]").tap();
-  await tap("Next step");
-  await tap("3 Tidewrack");
-  await tap("1");
-  await tap("dip");
-  await tap("Next step");
-  await tap("5 Sky");
-  await tap("1");
-  await tap("trail");
-  await tap("That was all");
-}
 
 /** Tests of the form of the demonstration. */
 export function testForm(site: BuiltSite): void {
@@ -295,6 +204,12 @@ layers:
       expect(await stack()).toHaveLength(1);
     },
   );
+
+  siteTest("a set's page leads to the form with the set chosen", async ({ open, serve }) => {
+    const page = await open(`${await serve(site.folder)}sets/thursday.html`, phone);
+    await page.getByRole("link", { name: "Add a tile to this set" }).tap();
+    await expect.poll(() => page.getByLabel("Code on its back").inputValue()).toMatch(/^TH-2/u);
+  });
 
   siteTest("the layers of another tile are copied, from a folder too", async ({ open }) => {
     const { page, tap, type } = await openForm(open, fileAddress(site.folder, "add.html"));

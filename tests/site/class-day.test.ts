@@ -10,7 +10,7 @@ import { tilebook } from "../commands/tilebook.ts";
 import { photograph, soundFiles, writeFolder } from "../support/archive-folder.ts";
 import { siteTest } from "../support/browser.ts";
 import { removeFolder } from "../support/remove-folder.ts";
-import { handIn, type Open, openForm, photographOnItsSide } from "./add-in-a-browser.ts";
+import { handIn, type Open, openForm, photographOnItsSide } from "./form-in-hands.ts";
 
 const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 

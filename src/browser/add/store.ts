@@ -80,6 +80,7 @@ export class FormStore {
 
   /** Loads what is large once the form is there: the photograph that was kept, and the checks. */
   async start(): Promise<void> {
+    this.takeAddress();
     const photo = await keep.findPhotograph();
     if (photo && this.kept.restored) this.show({ photo });
     else if (photo) await keep.forgetPhotograph();
@@ -89,6 +90,13 @@ export class FormStore {
     this.examine();
     // What packs is there before it is wanted: by then the phone may be out of reach.
     await loadScript(`${this.root}assets/add-zip.js`);
+  }
+
+  /** A set's page leads here with the set chosen; a tile that was begun stays what it was. */
+  private takeAddress(): void {
+    const asked = new URLSearchParams(location.search).get("set");
+    const set = this.site.sets.find(({ id }) => id === asked);
+    if (set && this.kept.draft.set === null) this.chooseSet(set.id);
   }
 
   show(part: Partial<FormState>): void {

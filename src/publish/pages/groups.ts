@@ -134,7 +134,13 @@ function setPage(site: Site, set: CatalogueSet): readonly Page[] {
       component: SetPage,
       props: () => ({
         frame: site.frame(url),
-        set: { name, sentence: list.sentence, notes, teacher: set.teacher?.name ?? null },
+        set: {
+          id: set.id,
+          name,
+          sentence: list.sentence,
+          notes,
+          teacher: set.teacher?.name ?? null,
+        },
         ...tiles,
         control,
         square,
