@@ -7,10 +7,12 @@ import { addBuild } from "./commands/build-line.ts";
 import { addCheck } from "./commands/check-line.ts";
 import { addCrop } from "./commands/crop-line.ts";
 import { exitCodes, tellFailure } from "./commands/failure.ts";
+import { addForget } from "./commands/forget-line.ts";
 import type { AddCommand, Line } from "./commands/line.ts";
 import { addMaterials } from "./commands/materials-line.ts";
 import { addNewArchive } from "./commands/new-archive-line.ts";
 import { addNewBlend } from "./commands/new-blend-line.ts";
+import { addNewSet } from "./commands/new-set-line.ts";
 import { addNewTile } from "./commands/new-tile-line.ts";
 import { addReceive } from "./commands/receive-line.ts";
 import { addRename } from "./commands/rename-line.ts";
@@ -26,11 +28,13 @@ const commands: readonly AddCommand[] = [
   addBuild,
   addServe,
   addCrop,
+  addForget,
   addMaterials,
   addNewArchive,
   addNewBlend,
-  addReceive,
+  addNewSet,
   addNewTile,
+  addReceive,
   addRename,
   addRework,
   addScrub,

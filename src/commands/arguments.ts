@@ -1,5 +1,5 @@
 /** Options that several commands share, and how their values are read. */
-import { InvalidArgumentError, Option } from "commander";
+import { type Command, InvalidArgumentError, Option } from "commander";
 
 export const archiveOption = ["--archive <folder>", "the archive", "."] as const;
 
@@ -30,4 +30,18 @@ export function readPort(found: string): number {
   const port = Number(found);
   if (/^\d+$/u.test(found) && port > 0 && port < 65_536) return port;
   throw new InvalidArgumentError("A port is a whole number from 1 to 65535.");
+}
+
+/**
+ * Options of `new` itself are read wherever they stand: those that say nothing of what is made are refused.
+ *
+ * @param made what it is: `one tile`
+ */
+export function refuseBlendOptions(command: Command, made: string): void {
+  const own = command.options.map((option) => option.attributeName());
+  const given = command.parent?.options.find((option) => {
+    const name = option.attributeName();
+    return !own.includes(name) && command.parent?.getOptionValueSource(name) === "cli";
+  });
+  if (given) command.error(`error: ${given.long} is for a blend, and this is ${made}`);
 }

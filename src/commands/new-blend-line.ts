@@ -37,7 +37,7 @@ export const addNewBlend: AddCommand = (program, { finish }) => {
 };
 
 const sayWhat =
-  "error: say what is new: “new tile” for a tile, or --blend line (or triaxial) for a whole blend";
+  "error: say what is new: “new tile” for a tile, “new set” for a term, or --blend line (or triaxial) for a whole blend";
 
 /** Two steps would be a single blend, and no series. */
 function readSteps(found: string): number {

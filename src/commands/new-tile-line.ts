@@ -1,6 +1,6 @@
 /** How `tilebook new tile` is written. */
 import type { Command } from "commander";
-import { archiveOption } from "./arguments.ts";
+import { archiveOption, refuseBlendOptions } from "./arguments.ts";
 import type { AddCommand } from "./line.ts";
 
 /** A word behind `new`, which has to be there already. */
@@ -16,7 +16,7 @@ export const addNewTile: AddCommand = (program, { finish }) => {
     .option("--notes <words>", "what happened, in the maker's words")
     .option(...archiveOption)
     .action(async (_, command: Command) => {
-      refuseOthers(command);
+      refuseBlendOptions(command, "one tile");
       const [{ newTile }, { terminalAsk }] = await Promise.all([
         import("./new-tile.ts"),
         import("./ask.ts"),
@@ -24,13 +24,3 @@ export const addNewTile: AddCommand = (program, { finish }) => {
       finish(await newTile(command.optsWithGlobals(), terminalAsk()));
     });
 };
-
-/** Options of `new` itself are read wherever they stand; those that say nothing of a tile are refused. */
-function refuseOthers(command: Command): void {
-  const own = command.options.map((option) => option.attributeName());
-  const given = command.parent?.options.find((option) => {
-    const name = option.attributeName();
-    return !own.includes(name) && command.parent?.getOptionValueSource(name) === "cli";
-  });
-  if (given) command.error(`error: ${given.long} is for a blend, and this is one tile`);
-}

@@ -144,7 +144,7 @@ function findNotes(archive: Archive, code: string): readonly string[] {
 }
 
 /** Whether a text has the code as a word of its own: `EV-1` is not in `EV-10`. */
-function speaksOf(text: string, code: string): boolean {
+export function speaksOf(text: string, code: string): boolean {
   const [whole, word] = [idKey(text), idKey(code)];
   for (let at = whole.indexOf(word); at >= 0; at = whole.indexOf(word, at + 1)) {
     const around = [whole.charAt(at - 1), whole.charAt(at + word.length)];

@@ -53,8 +53,8 @@ export function findIdFault(id: string): string | undefined {
   return undefined;
 }
 
-/** Splits a code into what stands before its last number, and that number: `TB-014` → `TB-`, `014`. */
-function splitCode(code: string): { stem: string; digits: string } | undefined {
+/** Splits a code into what stands before its last number, and that number: `TB-014` → `TB-`, `014`; undefined where it ends in none. */
+export function splitCode(code: string): { stem: string; digits: string } | undefined {
   let begin = code.length;
   while (begin > 0 && /\d/u.test(code.charAt(begin - 1))) begin -= 1;
   return begin < code.length

@@ -23,6 +23,9 @@ const own: Readonly<Record<string, string>> = {
   "ONE,OTHER": "liner,chalky",
   "LB-1": "LB-1",
   SET: "evening",
+  KEY: "m02",
+  NAME: "Spring",
+  m07: "m03",
   autumn: "evening",
   FILES: "inbox",
   "TB-014": "EV-1",
@@ -34,8 +37,12 @@ const lasting: Readonly<Record<string, RegExp>> = {
   crop: /The copy stand is at/u,
 };
 
-/** Commands that ask first, which nobody can answer here. */
-const asking: readonly string[] = ["forget", "receive"];
+/** Commands that ask first, which nobody can answer here, and the answers. */
+const answers: Readonly<Record<string, readonly string[]>> = {
+  forget: ["--yes"],
+  receive: ["--yes"],
+  "new set": ["--name", "Spring", "--yes"],
+};
 
 async function archiveOfDocs(): Promise<string> {
   const files = await soundFiles();
@@ -77,7 +84,8 @@ describe("every command of the docs does what it is asked for", () => {
         expect(err).toMatch(said);
         return;
       }
-      const answered = asking.includes(words[0] ?? "") ? [...words, "--yes"] : words;
+      const answer = answers[words.slice(0, 2).join(" ")] ?? answers[words[0] ?? ""] ?? [];
+      const answered = [...words, ...answer];
       expect(await spawnTilebook(answered, { cwd: folder })).toMatchObject({ code: 0 });
     } finally {
       await removeFolder(folder);

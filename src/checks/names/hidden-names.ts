@@ -46,7 +46,7 @@ interface Word {
 }
 
 /** The makers of a studio whose names may not be shown, or only by their initials. */
-export function hiddenNamesOf({ makers = {} }: StudioRecord): HiddenNames {
+export function hiddenNamesOf({ makers = {} }: Pick<StudioRecord, "makers">): HiddenNames {
   const all = Object.entries(makers);
   const shown = new Set(
     all.flatMap(([, maker]) => (maker.shown === "yes" ? wordsOf(maker.name ?? "") : [])).map(fold),
