@@ -220,16 +220,14 @@ function withTrouble(page: string, { shown: { trouble } }: Asked): string {
   return putBefore(putBefore(page, "</head>", styles("trouble")), "</body>", strip);
 }
 
+/** Behind the link that skips to the page, which is to be the first; a page without a masthead has none. */
 function withDesk(page: string, { hasDesk }: Asked): string {
-  const at = page.indexOf("<body>");
-  if (!hasDesk || at < 0) return page;
-  const begin = at + "<body>".length;
+  const head = page.indexOf('<header class="masthead">');
+  const body = page.indexOf("<body>");
+  const at = head >= 0 ? head : body + "<body>".length;
+  if (!hasDesk || body < 0) return page;
   const way = renderToString(<WayToDesk address={beside} />);
-  return putBefore(
-    page.slice(0, begin) + way + page.slice(begin),
-    "</head>",
-    styles("way-to-desk"),
-  );
+  return putBefore(page.slice(0, at) + way + page.slice(at), "</head>", styles("way-to-desk"));
 }
 
 function styles(name: string): string {

@@ -230,6 +230,11 @@ describe("the pages beside the site", () => {
       /<script src="\/_tilebook[^>]+><\/script>|<link [^>]+way-to-desk.css">|<aside.+?<\/aside>/gu;
     expect(page.replaceAll(added, "")).toBe(file);
     expect(await readFile(join(base, "site", "index.html"), "utf8")).toBe(file);
+    await writeFile(
+      join(base, "site", "index.html"),
+      '<html><head></head><body><a class="skip">Skip</a><header class="masthead"></header></body></html>',
+    );
+    expect(await text("/")).toContain('Skip</a><aside class="way-to-desk"');
     expect(await text("/data/tiles.json")).toBe("[]");
     expect(await text("/desk/paper")).toBe("desk: /desk/paper");
     withDesk.close();
