@@ -18,13 +18,16 @@ export function degreesInWords(celsius: number): string {
   return `about ${five(celsius)} °C (${five(celsiusStepToFahrenheitStep(celsius))} °F)`;
 }
 
-/** `glaze Soot is for cones 5–6`; a reclaimed clay says what it counts as. */
+/**
+ * `glaze Soot is for cones 5–6`; a reclaimed clay says what it counts as. The clay that it counts as is not
+ * named: pages say this too, and that clay may be one that only an unlisted set has.
+ */
 export function rangeInWords(subject: Subject): string {
   const range = coneRangeWords(subject.range);
   const { kind, name, countsAs } = subject;
   if (countsAs === null || countsAs === name)
     return `${countsAs === null ? "" : "reclaimed "}${kind} ${name} is for ${range}`;
-  return `reclaimed ${kind} ${name} counts as ${countsAs}, which is for ${range}`;
+  return `reclaimed ${kind} ${name} counts as the lowest-firing clay of the studio, which is for ${range}`;
 }
 
 /** `firing g-1020 is aimed at cone 6`, or what its witness cones show. */

@@ -155,7 +155,7 @@ describe("reclaimed clay", () => {
     const slop = tile("TB-1", [coat("plain"), fired("g-02")], { clay: "bin" });
     expect(told(slop)).toMatchInlineSnapshot(`
       "warning reclaim-too-hot tiles/TB-1.md › layers › 1 › fired
-      The reclaimed clay Slop Bin counts as Brickyard Red, which is for cones 06–03, and firing g-02 is aimed at cone 02: 1 cone hotter, about 15 °C (25 °F)
+      The reclaimed clay Slop Bin counts as the lowest-firing clay of the studio, which is for cones 06–03, and firing g-02 is aimed at cone 02: 1 cone hotter, about 15 °C (25 °F)
       Fire reclaimed clay no hotter than the lowest-firing clay in the studio, for some of it may be in there; stand it on something that may be lost. (Common practice, no published source.)"
     `);
   });
@@ -178,7 +178,7 @@ describe("reclaimed clay", () => {
     const wide = clay("wide", { name: "Wide", cones: cones("010-6") });
     const slop = tile("TB-1", [coat("plain"), fired("g-02")], { clay: "bin" });
     expect(tell({ tiles: [slop], clays: [wide, ...clays], glazes, firings })).toContain(
-      "counts as Brickyard Red",
+      "counts as the lowest-firing clay of the studio, which is for cones 06–03",
     );
   });
 

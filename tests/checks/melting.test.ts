@@ -93,7 +93,7 @@ describe("a tile without result or fate", () => {
     const slop = tile("TB-014", [coat("plain"), fired("g-6")], { clay: "bin" });
     expect(tell({ tiles: [slop], clays: [...clays, bin], glazes, firings })).toMatchInlineSnapshot(`
       "error may-melt tiles/TB-014.md › layers › 1 › fired
-      TB-014 may melt onto the shelf: its reclaimed clay Slop Bin counts as Brickyard Red, which is for cones 06–03, and firing g-6 is aimed at cone 6: 8 cones hotter, about 130 °C (235 °F)
+      TB-014 may melt onto the shelf: its reclaimed clay Slop Bin counts as the lowest-firing clay of the studio, which is for cones 06–03, and firing g-6 is aimed at cone 6: 8 cones hotter, about 130 °C (235 °F)
       Keep it out of firing g-6; if it has been through it, write down its result or fate. If a cone was mistyped (06 is far cooler than 6), mend recipes/clays/red.md or tiles/firings/g-6.md. If nothing low-firing can be in the clay, take “reclaim” out of its record and write its cones."
     `);
   });
