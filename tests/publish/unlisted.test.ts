@@ -1,6 +1,9 @@
 /** Nothing of an unlisted set is in the site for everyone, whatever it holds and shares; nor of any other set in what is shared of one. */
 import fc from "fast-check";
+import { h } from "preact";
+import { renderToString } from "preact-render-to-string";
 import { describe, expect, it } from "vitest";
+import { QrCode } from "../../templates/drawing/qr-code.tsx";
 import { examine, sharedSiteOf, sitesOf, type Texts } from "../support/site-in-memory.ts";
 
 /** In every word that only the unlisted set has. */
@@ -183,6 +186,27 @@ describe("a site with an unlisted set", () => {
         expect([...(hidden.get(mark)?.values() ?? [])].join("")).toContain(mark);
       }),
       { numRuns: 20 },
+    );
+  });
+
+  it("is not where a label of the set leads: its codes lead to the set's own site", () => {
+    const { read, problems } = examine(
+      withHidden([
+        {
+          glazes: ["shared"],
+          clay: "buff",
+          load: "none",
+          maker: "none",
+          result: true,
+          touchUp: false,
+        },
+      ]),
+    );
+    if (!read.archive) throw new Error("the archive cannot be read");
+    const labels = sitesOf(read.archive, problems).hidden.get(mark)?.get(`labels/${mark}.html`);
+    const text = `https://eelgate.example/s/k7wq2mzt4hx3vb5nrd6yfp2cja/tiles/${mark}-90.html`;
+    expect(String(labels)).toContain(
+      renderToString(h(QrCode, { text, label: `QR code of ${mark}-90` })),
     );
   });
 

@@ -50,8 +50,8 @@ function findingsOf(archive: Archive, problems: readonly Problem[]): Findings {
 }
 
 /** What a build writes of words: pages, data files and what is handed to the search index, by path. */
-function writeSite(catalogue: Catalogue): Map<string, string> {
-  const pages = listPages(catalogue);
+function writeSite(catalogue: Catalogue, under = ""): Map<string, string> {
+  const pages = listPages(catalogue, { under, waiting: [] });
   const paths = pages.map(({ path }) => path);
   if (new Set(paths).size < paths.length) throw new Error("Two pages have one address");
   return new Map([
@@ -68,10 +68,11 @@ export function sitesOf(archive: Archive, problems: readonly Problem[]) {
   return {
     open: writeSite(catalogue),
     hidden: new Map(
-      unlistedSets(archive).map(({ id }) => [
+      unlistedSets(archive).map(({ id, record }) => [
         id,
         writeSite(
           makeCatalogue(onlySet(archive, id), { unlisted: true, tiles: 1, forFamilies: false }),
+          `s/${record.link}`,
         ),
       ]),
     ),

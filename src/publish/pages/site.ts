@@ -122,6 +122,8 @@ function frameFinder({ studio, own }: Catalogue, { under, waiting }: SitePlace):
   const missing = countBy(waiting.flatMap(({ pages }) => pages));
   const records = waiting.length;
   const alone = studio.alone && aloneSentence(studio.alone);
+  // Of an unlisted set the pages, and so the codes on its labels, lead to its own site and nowhere else.
+  const address = studio.address && withSlash(studio.address) + (under && withSlash(under));
   const links = Object.freeze(own.pages.map(({ title, url }) => Object.freeze({ title, url })));
   return (path, first = path) => ({
     root:
@@ -133,7 +135,7 @@ function frameFinder({ studio, own }: Catalogue, { under, waiting }: SitePlace):
     website: own.website,
     pages: links,
     licence: studio.licence,
-    canonical: studio.address && new URL(path, withSlash(studio.address)).href,
+    canonical: address && new URL(path, address).href,
     feed: studio.address === null || studio.unlisted ? null : feedPath,
     unlisted: studio.unlisted,
     form: studio.alone?.forFamilies ? null : formPath,
