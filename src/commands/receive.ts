@@ -2,11 +2,13 @@
 import { textParser } from "../archive/parse-text.ts";
 import { hashOf } from "../photos/hash.ts";
 import type { ReadArchive } from "../reader/read-archive-files.ts";
+import { shortNames } from "../reader/short-form/names.ts";
 import { findAllClaims } from "../receive/all-claims.ts";
 import { takenAmong } from "../receive/compare-pictures.ts";
 import type { Known } from "../receive/find-claims.ts";
 import type { ReceivingPlan } from "../receive/outcomes.ts";
 import { planReceiving } from "../receive/plan.ts";
+import { layersReader } from "../receive/sheet-layers.ts";
 import { tellHere, tellNewTiles, tellRefusals, tellSheet } from "../receive/words.ts";
 import type { Archive } from "../records/archive.ts";
 import { findById } from "../records/archive.ts";
@@ -44,7 +46,15 @@ export async function receive(names: readonly string[], options: ReceiveOptions)
   if (!opened) return exitCodes.faulty;
   const set = options.set === undefined ? null : findSet(opened.archive, options.set);
   const handedIn = await openHandedIn(names);
-  const found = findAllClaims(handedIn.handIns, knownOf(opened), hashOf);
+  const found = findAllClaims(handedIn.handIns, knownOf(opened), {
+    sumOf: hashOf,
+    readLayers: layersReader((written) =>
+      shortNames(
+        opened.archive,
+        written === null ? set : (findById(opened.archive.sets, written)?.id ?? null),
+      ),
+    ),
+  });
   const progress = startProgress(false);
   progress.stage("look at the photographs");
   const settled = await settleClaims(found.claims, (done) =>

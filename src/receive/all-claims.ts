@@ -2,7 +2,7 @@
 import type { Claim } from "./claim.ts";
 import { findClaims, type Known } from "./find-claims.ts";
 import { baseOf, type HandIn, type Refusal } from "./hand-in.ts";
-import { findSheetClaims, type SheetClaims } from "./sheet-claims.ts";
+import { findSheetClaims, type SheetClaims, type SheetReading } from "./sheet-claims.ts";
 
 export interface AllClaims {
   readonly claims: readonly Claim[];
@@ -11,15 +11,12 @@ export interface AllClaims {
   readonly sheets: readonly SheetClaims[];
 }
 
-/**
- * @param sumOf a sum of a text in letters and digits
- */
 export function findAllClaims(
   handIns: readonly HandIn[],
   known: Known,
-  sumOf: (text: string) => string,
+  reading: SheetReading,
 ): AllClaims {
-  const all = handIns.map((handIn) => claimsOf(handIn, known, sumOf));
+  const all = handIns.map((handIn) => claimsOf(handIn, known, reading));
   return {
     claims: all.flatMap(({ claims }) => claims),
     refusals: all.flatMap(({ refusals }) => refusals),
@@ -27,10 +24,10 @@ export function findAllClaims(
   };
 }
 
-function claimsOf(handIn: HandIn, known: Known, sumOf: (text: string) => string): AllClaims {
+function claimsOf(handIn: HandIn, known: Known, reading: SheetReading): AllClaims {
   const sheets = handIn.files
     .filter(({ path }) => /\.(csv|tsv)$/iu.test(baseOf(path)))
-    .map((file) => findSheetClaims(handIn, file, sumOf));
+    .map((file) => findSheetClaims(handIn, file, reading));
   const used = new Set(
     sheets.flatMap(({ claims }) => claims.flatMap(({ pictures }) => pictures.map((p) => p.file))),
   );

@@ -11,6 +11,7 @@ export type SheetField =
   | "fate"
   | "faults"
   | "glazed"
+  | "layers"
   | "maker"
   | "next-time"
   | "notes"
@@ -42,6 +43,7 @@ const fields: Readonly<Record<SheetField, readonly string[]>> = {
   fate: ["fate"],
   faults: ["fault", "faults"],
   glazed: ["glazed", "date", "day", "dateglazed"],
+  layers: ["layers", "coatstack", "layersinorder"],
   maker: ["maker", "makercode", "who"],
   "next-time": ["nexttime"],
   notes: ["note", "notes", "remark", "remarks", "comment", "comments"],

@@ -7,7 +7,8 @@ import { type Column, matchColumns } from "./columns.ts";
 import { waysToRead } from "./find-claims.ts";
 import { baseOf, type HandedFile, type HandIn, nameOf, type Refusal } from "./hand-in.ts";
 import { readSheet, type SheetRow } from "./sheet.ts";
-import { type RowValues, recordOf, valuesOf } from "./sheet-record.ts";
+import type { LayersRead, ReadLayers } from "./sheet-layers.ts";
+import { numberedLayers, type RowValues, recordOf, valuesOf } from "./sheet-record.ts";
 
 /** How a column was understood: shown before anything is asked. */
 export interface MatchedColumn {
@@ -24,15 +25,18 @@ export interface SheetClaims {
   readonly refusals: readonly Refusal[];
 }
 
-/**
- * The tiles in a spreadsheet's rows.
- *
- * @param sumOf a sum of a text in letters and digits: what a row without a code is known by
- */
+/** What the rows of spreadsheets are read with. */
+export interface SheetReading {
+  /** A sum of a text in letters and digits: what a row without a code is known by. */
+  readonly sumOf: (text: string) => string;
+  readonly readLayers: ReadLayers;
+}
+
+/** The tiles in a spreadsheet's rows. */
 export function findSheetClaims(
   handIn: HandIn,
   file: HandedFile,
-  sumOf: (text: string) => string,
+  { sumOf, readLayers }: SheetReading,
 ): SheetClaims {
   const what = nameOf(handIn, file.path);
   const sheet = readSheet(file.read());
@@ -41,7 +45,7 @@ export function findSheetClaims(
   const columns = matchColumns(names);
   const pictures = handIn.files.filter(({ path }) => isPicture(baseOf(path)));
   const nameless = makeNamer(sumOf);
-  const read = rows.map((row) => readRow({ what, row, columns, pictures, nameless }));
+  const read = rows.map((row) => readRow({ what, row, columns, pictures, nameless, readLayers }));
   return {
     what,
     columns: names.map((name, i) => ({
@@ -71,11 +75,15 @@ interface RowToRead {
   readonly columns: readonly Column[];
   readonly pictures: readonly HandedFile[];
   readonly nameless: (cells: readonly string[]) => string;
+  readonly readLayers: ReadLayers;
 }
 
-function readRow({ what, row, columns, pictures, nameless }: RowToRead): Claim | Refusal {
+function readRow(toRead: RowToRead): Claim | Refusal {
+  const { what, row, columns, pictures, nameless, readLayers } = toRead;
   const from = `${what}, row ${row.number}`;
   const values = valuesOf(row, columns);
+  const read = layersOf(values, readLayers);
+  if (!read.ok) return { what: from, why: read.why };
   const code = values.fields.get("code");
   const shown = picturesOf(values, code, pictures);
   if ("missing" in shown)
@@ -88,8 +96,19 @@ function readRow({ what, row, columns, pictures, nameless }: RowToRead): Claim |
     from,
     stem: (code ?? nameless(row.cells)).normalize("NFC"),
     set: values.fields.get("set") ?? null,
-    text: `${renderRecord(recordOf(values))}${notes === undefined ? "" : `${notes}\n`}`,
+    text: `${renderRecord(recordOf(values, read.layers))}${notes === undefined ? "" : `${notes}\n`}`,
     pictures: shown.pictures,
+  };
+}
+
+/** From the one column in short form, or from those with numbers; never from both. */
+function layersOf(values: RowValues, readLayers: ReadLayers): LayersRead {
+  const line = values.fields.get("layers");
+  if (line === undefined) return { ok: true, layers: numberedLayers(values) };
+  if (values.layers.length === 0) return readLayers(line, values.fields.get("set") ?? null);
+  return {
+    ok: false,
+    why: "It has layers in one column and in columns with numbers. Leave one of the two empty.",
   };
 }
 

@@ -7,6 +7,7 @@ import type { SheetRow } from "./sheet.ts";
 /** What a row says, by what its columns hold. */
 export interface RowValues {
   readonly fields: ReadonlyMap<SheetField, string>;
+  /** From columns with numbers, such as `layer 1` and `coats 1`. */
   readonly layers: readonly ReadonlyMap<LayerPart, string>[];
 }
 
@@ -26,11 +27,16 @@ export function valuesOf({ cells }: SheetRow, columns: readonly Column[]): RowVa
   return { fields, layers: inOrder };
 }
 
+/** The layers of a row whose layers have columns of their own. */
+export function numberedLayers({ layers }: RowValues): readonly FieldValue[] {
+  return layers.map(layerOf);
+}
+
 /** The fields of the record that a row makes; what was not written is left out. */
-export function recordOf({
-  fields,
-  layers,
-}: RowValues): Readonly<Record<string, FieldValue | undefined>> {
+export function recordOf(
+  { fields }: RowValues,
+  layers: readonly FieldValue[],
+): Readonly<Record<string, FieldValue | undefined>> {
   const word = (field: SheetField) => fields.get(field);
   const list = (field: SheetField) => asList(fields.get(field));
   const result = {
@@ -48,7 +54,7 @@ export function recordOf({
     clay: word("clay"),
     texture: word("texture"),
     shape: word("shape"),
-    layers: layers.map(layerOf),
+    layers,
     result: Object.values(result).some((value) => value !== undefined) ? result : undefined,
     fate: word("fate"),
   };

@@ -5,16 +5,23 @@ import { matchColumns } from "../../src/receive/columns.ts";
 import type { HandedFile } from "../../src/receive/hand-in.ts";
 import { readSheet } from "../../src/receive/sheet.ts";
 import { findSheetClaims } from "../../src/receive/sheet-claims.ts";
+import { layersReader } from "../../src/receive/sheet-layers.ts";
 
 const bytesOf = (text: string) => ({ bytes: new TextEncoder().encode(text) });
 const file = (path: string, text = ""): HandedFile => ({ path, read: () => bytesOf(text) });
 
 const sumOf = (text: string) => createHash("sha256").update(text).digest("hex");
 
+const readLayers = layersReader((set) => ({
+  jars: set === "autumn" ? [{ number: "7", glaze: "soot" }] : [],
+  glazes: [{ id: "soot", name: "Soot" }],
+  firings: [],
+}));
+
 function claimsOf(text: string, ...pictures: readonly string[]) {
   const sheet = file("class.csv", text);
   const handIn = { name: "", files: [sheet, ...pictures.map((path) => file(path))] };
-  return findSheetClaims(handIn, sheet, sumOf);
+  return findSheetClaims(handIn, sheet, { sumOf, readLayers });
 }
 
 describe("the columns of a spreadsheet", () => {
@@ -110,6 +117,36 @@ describe("a row", () => {
         ].join("\n"),
         pictures: [],
       },
+    ]);
+  });
+
+  test("may have its layers on one line, and its set's jars are meant there", () => {
+    const { claims, refusals } = claimsOf(
+      'code,set,Layers\nTB-1,autumn,"7 x2; wax motif; soot x1 top"\nTB-2,,7 x2\n',
+    );
+    expect(claims.map(({ text }) => text)).toEqual([
+      "---\nlayers:\n  - {glaze: 7, coats: 2}\n  - {resist: wax, where: motif}\n  - {glaze: soot, coats: 1, where: top}\n---\n",
+    ]);
+    expect(refusals).toEqual([
+      {
+        what: "class.csv, row 3",
+        why: expect.stringMatching(
+          /^Its layers “7 x2” cannot be read\. “7”: There is no jar and no glaze “7”\./u,
+        ),
+      },
+    ]);
+  });
+
+  test("with layers on one line and in columns of their own is refused, since they may differ", () => {
+    const { claims, refusals } = claimsOf("code,layers,layer 1\nTB-1,soot,soot\n");
+    expect([claims, refusals]).toEqual([
+      [],
+      [
+        {
+          what: "class.csv, row 2",
+          why: "It has layers in one column and in columns with numbers. Leave one of the two empty.",
+        },
+      ],
     ]);
   });
 
