@@ -69,9 +69,9 @@ describe("a second build of the same archive", () => {
 });
 
 describe("a change", () => {
-  test("of one tile's notes writes that tile's page, and carries all other pages over", async () => {
+  test("of one tile's notes writes that tile's page and the book they are printed in, and carries all other pages over", async () => {
     const touched = await buildWith("tiles/evening/EV-2.md", (text) => `${text}\nRan a little.\n`);
-    expect(touched.filter(isPage)).toEqual(["tiles/ev-2.html"]);
+    expect(touched.filter(isPage)).toEqual(["book/evening.html", "tiles/ev-2.html"]);
     expect(touched.filter((file) => file.startsWith("pictures/"))).toEqual([]);
     expect(await readFile(join(site, "tiles/ev-2.html"), "utf8")).toContain("Ran a little.");
   });
