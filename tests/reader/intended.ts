@@ -160,6 +160,7 @@ export const meant: Readonly<Record<string, fc.Arbitrary<MeantRecord>>> = {
       later: some(map({ on: day }, observation)),
       "leach-tests": leachTests,
       fate: oneOf(choices.fates),
+      "show-notes": yesNo,
       formerly: some(code),
     },
   ),
