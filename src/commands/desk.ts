@@ -6,7 +6,8 @@ import { carriedWords } from "../chemistry/minerals/minerals.ts";
 import { archiveNow } from "../desk/archive-now.ts";
 import { type Desk, makeDesk } from "../desk/desk.ts";
 import type { DeskPage } from "../desk/page.ts";
-import { deskWork, type TakeIn } from "../desk/work.ts";
+import { openTray } from "../desk/photographs/tray.ts";
+import { deskWork, type PictureCraft, type TakeIn } from "../desk/work.ts";
 import { makeToken } from "../local-server/local-server.ts";
 import { sniffFormat } from "../photos/format.ts";
 import { takeInPicture } from "../photos/take-in.ts";
@@ -17,6 +18,8 @@ export interface DeskOpened {
   readonly desk: Desk;
   /** Something in the archive was changed. */
   readonly changed: () => void;
+  /** Removes the photographs that wait to be named. */
+  readonly close: () => Promise<void>;
 }
 
 /**
@@ -30,13 +33,31 @@ export async function openDesk(dir: string, pages?: readonly DeskPage[]): Promis
     reader: { builtInMaterials: carriedWords, texts: textParser },
     asTyped: asTypedFor(dir),
   };
-  const work = deskWork(dir, now, { trial, takeIn });
+  const tray = openTray();
+  const work = deskWork(dir, now, { trial, tray, takeIn, contact, turn });
   const needs = { work, assets: await readDeskAssets(), token: makeToken() };
-  return { desk: makeDesk(needs, pages), changed: now.changed };
+  return { desk: makeDesk(needs, pages), changed: now.changed, close: tray.close };
 }
 
 const takeIn: TakeIn = async (bytes) => {
   const [taken, format] = [await takeInPicture(bytes), sniffFormat(bytes)];
-  if (!taken.ok) return { why: `${taken.fault.message} ${taken.fault.hint}` };
+  if (!taken.ok) return whyOf(taken.fault);
   return { bytes: taken.bytes, ending: format === "jpeg" ? "jpg" : (format ?? "jpg") };
 };
+
+const contact: PictureCraft["contact"] = async (bytes) => {
+  const { contactOf } = await import("../photos/contact.ts");
+  const found = await contactOf(bytes);
+  return "fault" in found ? whyOf(found.fault) : found;
+};
+
+const turn: PictureCraft["turn"] = async (bytes, by) => {
+  const { turnPicture } = await import("../photos/turn.ts");
+  const turned = await turnPicture(bytes, by);
+  // What the picture library writes must give nothing away either.
+  return "fault" in turned ? whyOf(turned.fault) : takeIn(turned.bytes);
+};
+
+function whyOf({ message, hint }: { readonly message: string; readonly hint: string }) {
+  return { why: `${message} ${hint}` };
+}

@@ -1,4 +1,5 @@
 /** `tilebook serve`: builds the site, shows it on this computer, builds again when a file changes. */
+import { removeLeftTrays } from "../desk/photographs/tray.ts";
 import { readServeAssets, readSiteAssets } from "../publish/assets.ts";
 import { siteServer } from "../publish/site-server.tsx";
 import type { BuildOptions } from "./build.ts";
@@ -19,7 +20,8 @@ export interface ServeOptions extends BuildOptions {
  * is shown on its pages; where there is no site yet, it is shown in its place.
  */
 export async function serve(options: ServeOptions): Promise<number> {
-  const { desk, changed: deskChanged } = await openDesk(options.archive);
+  const { desk, changed: deskChanged, close: closeDesk } = await openDesk(options.archive);
+  void removeLeftTrays();
   const server = siteServer(siteFolderOf(options), {
     assets: await readServeAssets(),
     desk,
@@ -48,6 +50,7 @@ export async function serve(options: ServeOptions): Promise<number> {
   await stopped;
   watching.end();
   server.close();
+  await closeDesk();
   return exitCodes.done;
 }
 

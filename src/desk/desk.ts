@@ -5,7 +5,7 @@
 import type { ServerResponse } from "node:http";
 import type { VNode } from "preact";
 import { renderToString } from "preact-render-to-string";
-import { sendAsset, sendHtml, sendJson, setPolicy } from "../local-server/answers.ts";
+import { send, sendAsset, sendHtml, sendJson, setPolicy } from "../local-server/answers.ts";
 import { nowhere } from "../local-server/door.ts";
 import type { TakesPictures } from "../local-server/local-server.ts";
 import { largestPicture } from "../terms/limits.ts";
@@ -55,8 +55,7 @@ export function makeDesk(needs: DeskNeeds, pages: readonly DeskPage[] = deskPage
     pictures: {
       largest: largestPicture,
       async take(path, bytes, response) {
-        const [, name, action = "", of = ""] =
-          /^\/desk\/([^/]+)\/([^/]+)\/([^/]+)$/u.exec(path) ?? [];
+        const { name, action, of } = threeOf(path);
         const takers = pages.find((page) => page.name === name)?.pictures ?? {};
         const take = Object.hasOwn(takers, action) ? takers[action] : undefined;
         if (!take) throw nowhere();
@@ -64,6 +63,13 @@ export function makeDesk(needs: DeskNeeds, pages: readonly DeskPage[] = deskPage
       },
     },
   };
+}
+
+/** `/desk/unload/photograph/EV-1`: a page, what it is asked for, and of what. */
+function threeOf(path: string) {
+  const [, name = "", action = "", of = ""] =
+    /^\/desk\/([^/]+)\/([^/]+)\/([^/]+)$/u.exec(path) ?? [];
+  return { name, action, of };
 }
 
 async function answer(
@@ -79,12 +85,20 @@ async function answer(
     if (!found) throw nowhere();
     return sendAsset(response, asset, found);
   }
+  const picture = findPicture(path, work, pages);
+  if (picture) return send(response, "image/webp", picture);
   const archive = await work.read();
   const found = findPage(path, archive, pages);
   if (!found) throw nowhere();
   const { page, main } = found;
   const whole = renderToString(Shell({ archive, page, pages, token, children: main }));
   sendHtml(response, `<!doctype html>\n${whole}\n`);
+}
+
+function findPicture(path: string, work: DeskWork, pages: readonly DeskPage[]) {
+  const { name, action, of } = threeOf(path);
+  const shows = pages.find((page) => page.name === name)?.shows ?? {};
+  return Object.hasOwn(shows, action) ? shows[action]?.(of, work) : undefined;
 }
 
 /** The desk's first page has no entry of its own in its head. */

@@ -23,6 +23,11 @@ export interface DeskPage {
   readonly pictures?: Readonly<
     Record<string, (of: string, bytes: Uint8Array, work: DeskWork) => Promise<unknown>>
   >;
+  /**
+   * Pictures of its own, WebP, at `/desk/paper/NAME/OF`, by that name; undefined where there is no such
+   * one. They are shown to this computer alone, like the page.
+   */
+  readonly shows?: Readonly<Record<string, (of: string, work: DeskWork) => Uint8Array | undefined>>;
   /** What it answers to what its script posts to `/desk/paper/NAME`, by that name. */
   readonly actions?: Readonly<Record<string, (body: unknown, work: DeskWork) => Promise<unknown>>>;
 }

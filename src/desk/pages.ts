@@ -2,7 +2,14 @@
 import { loadPage } from "./load/load-page.tsx";
 import type { DeskPage } from "./page.ts";
 import { paperPage } from "./paper/paper-page.tsx";
+import { photographsPage } from "./photographs/photographs-page.tsx";
 import { unloadPage } from "./unload/unload-page.tsx";
 import { whoWaitsPage } from "./who-waits/who-waits-page.tsx";
 
-export const deskPages: readonly DeskPage[] = [paperPage, loadPage, unloadPage, whoWaitsPage];
+export const deskPages: readonly DeskPage[] = [
+  paperPage,
+  loadPage,
+  unloadPage,
+  photographsPage,
+  whoWaitsPage,
+];

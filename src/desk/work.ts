@@ -5,6 +5,7 @@ import { type FieldChange, type RecordToWrite, writeFields } from "../archive/wr
 import { type NewFile, writeNew } from "../archive/write-new.ts";
 import type { TrialNeeds } from "../loads/try-load.ts";
 import type { ArchiveNow } from "./archive-now.ts";
+import type { Tray } from "./photographs/tray.ts";
 import type { Written } from "./types.ts";
 import { tellInTheWay, tellNewFiles, tellRefusal, tellTakenBack, tellWritten } from "./words.ts";
 
@@ -21,7 +22,21 @@ export type TakeIn = (
   bytes: Uint8Array,
 ) => Promise<{ readonly bytes: Uint8Array; readonly ending: string } | { readonly why: string }>;
 
-export interface DeskWork {
+/** What can be done with a picture before it lies in the archive. Each says why it cannot, in whole sentences. */
+export interface PictureCraft {
+  /** Takes a picture in: nothing but the picture. */
+  readonly takeIn: TakeIn;
+  /** Looks at one that was taken in: its small picture, WebP, and what the QR codes in it say. */
+  readonly contact: (
+    bytes: Uint8Array,
+  ) => Promise<
+    { readonly small: Uint8Array; readonly codes: readonly string[] } | { readonly why: string }
+  >;
+  /** Turns one for good, by degrees to the right. */
+  readonly turn: (bytes: Uint8Array, by: 90 | 180 | 270) => ReturnType<TakeIn>;
+}
+
+export interface DeskWork extends PictureCraft {
   /** With what a load is tried before it is written. */
   readonly trial: TrialNeeds;
   /** The archive as it is now. */
@@ -32,8 +47,8 @@ export interface DeskWork {
    * @throws MachineError where the disk or a permission fails
    */
   readonly writeFields: (record: SeenRecord, fields: readonly FieldChange[]) => Promise<Written>;
-  /** Takes a picture in: nothing but the picture, or in whole sentences why not. */
-  readonly takeIn: TakeIn;
+  /** Photographs that wait to be named. */
+  readonly tray: Tray;
   /**
    * Takes back what was last written into a record here, where the file was not changed since.
    *
@@ -57,12 +72,11 @@ export function sumOf(text: string): string {
 export function deskWork(
   dir: string,
   now: ArchiveNow,
-  { trial, takeIn }: Pick<DeskWork, "trial" | "takeIn">,
+  needs: Pick<DeskWork, "trial" | "tray" | keyof PictureCraft>,
 ): DeskWork {
   const changes = new Map<string, Changed>();
   return {
-    trial,
-    takeIn,
+    ...needs,
     read: now.read,
     async writeFields({ file, kind, seen }, fields) {
       const asRead = (await now.read()).texts.get(file);

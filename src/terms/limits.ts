@@ -130,6 +130,15 @@ export const mostExifBlocks = 32;
 /** Strips or tiles of a TIFF. Strips of one row are usual, and the tallest pictures have some 15,000. */
 export const mostStrips = 200_000;
 
+/** QR codes that are read in one photograph. A sheet of labels has 24. */
+export const mostCodesInFrame = 30;
+
+/** Photographs on one contact sheet of the desk. Two full kilns of 200 tiles. */
+export const mostOnContactSheet = 400;
+
+/** Bytes of all photographs on a contact sheet. 400 of the largest phones' have some 4 GB. */
+export const largestContactSheet = 5_000_000_000;
+
 // ## What is handed in
 
 /** Bytes of a zip. As many photographs as a class takes in a term. */

@@ -29,7 +29,7 @@ export async function openSmallDesk(
   pages?: readonly DeskPage[],
 ): Promise<OpenedDesk> {
   const archive = await writeFolder({ ...(await soundFiles()), ...more });
-  const { desk, changed } = await openDesk(archive, pages);
+  const { desk, changed, close } = await openDesk(archive, pages);
   const failures: unknown[] = [];
   const server = siteServer(join(archive, "no-site"), {
     assets: new Map(),
@@ -38,6 +38,7 @@ export async function openSmallDesk(
   });
   onTestFinished(async () => {
     server.close();
+    await close();
     await removeFolder(archive);
   });
   const port = await server.listen(0);

@@ -39,10 +39,10 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
     ...["compiled", "disk", "local-server"],
   ],
   // Reads and writes the archive as the copy stand does, reads layers on one line and renders records;
-  // its pages speak with the site's words and drawings.
+  // its pages speak with the site's words and drawings. Photographs that wait to be named lie in a folder for a while.
   desk: [
     ...["terms", "records", "reader", "checks", "loads", "archive", "templates", "words"],
-    ...["drawing", "local-server"],
+    ...["drawing", "local-server", "disk"],
   ],
   receive: ["terms", "records", "reader", "types of archive", "types of photos", "words"],
   copystand: [
@@ -102,6 +102,7 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
   yaml: ["reader"],
   yauzl: ["archive"],
   zod: ["publish", "reader", "records"],
+  "zxing-wasm": ["photos"],
 };
 
 /** Files that only one other file may import. */

@@ -74,6 +74,11 @@ function UnloadPage(props: { readonly desk: DeskArchive; readonly firing: Firing
       <header class="opening">
         <h1>{`What came out of ${firing.id}?`}</h1>
         <p class="progress" role="status" />
+        <p>
+          <a href={`/desk/photographs/${encodeURIComponent(firing.id)}`}>
+            Name a camera’s photographs of this load, all at once
+          </a>
+        </p>
         <noscript>
           <p>
             Writing results here needs JavaScript, which is switched off in this browser. A result
