@@ -59,6 +59,12 @@ function PhotographsPage({ archive, of, order }: PageProps): VNode {
           Choose photographs, or drop them here{" "}
           <input type="file" name="files" multiple accept="image/*,.heic,.heif,.avif" />
         </label>
+        <p class="quiet">
+          Place, time and device are taken out of each at once. Until you write them, they lie in
+          this computer’s folder for temporary files, and go when you throw them away or stop the
+          command. One that you turn is saved anew, with a little loss (JPEG of quality 95; PNG
+          without any).
+        </p>
         <p class="told" role="status" />
         <ul class="log" aria-label="What was written, and what was not" />
         <ol class="contact-sheet" aria-label="Contact sheet" />
@@ -107,17 +113,10 @@ function Frame(): VNode {
 function Ways(): VNode {
   return (
     <div class="sheet-ways" hidden>
-      <p class="quiet">
-        Place, time and device are taken out of each. One that you turn is saved anew, in quality 95
-        (a PNG without loss); the others keep every point. They lie in this computer’s folder for
-        temporary files until you write them, throw them away or stop the command.
-      </p>
-      <div>
-        <button type="button" class="throw-away">
-          Throw all away
-        </button>
-        <button type="submit">Write these</button>
-      </div>
+      <button type="button" class="throw-away">
+        Throw all away
+      </button>
+      <button type="submit">Write these</button>
     </div>
   );
 }

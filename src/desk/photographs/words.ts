@@ -18,18 +18,28 @@ export function matchWords(match: Match, order: string | null, why: string | und
   if (match.because === "second")
     return `${match.of} was read here too, and ${match.first} is proposed for it. It may show a detail or the back.`;
   if (match.because === "no-list") return "No code was read in the frame.";
-  const where = whereWords(match.after, match.before);
+  return `No code was read in the frame. ${whyNotByOrder(match, order ?? "the list")}`;
+}
+
+type NotByOrder = Extract<Match, { because: "crossed" | "uneven" }>;
+
+function whyNotByOrder(match: NotByOrder, order: string): string {
+  const { after, before } = match;
+  if (after !== null && after === before)
+    return `It was taken between two photographs of ${after}, so the order does not tell.`;
+  const where = whereWords(after, before, order);
   if (match.because === "crossed")
-    return `No code was read in the frame, and the codes that were read ${where} do not follow the order of ${order ?? "the list"}.`;
+    return `${where} the labels that were read do not follow the order of ${order}, so it does not tell.`;
   const { photographs, codes } = match;
-  return `No code was read in the frame, and there ${photographs === 1 ? "is" : "are"} ${count(photographs, "photograph")} for ${count(codes, "code")} ${where}, so the order does not tell.`;
+  const tiles = `${count(photographs, "photograph")} and ${count(codes, "tile")}`;
+  return `${where} there ${photographs === 1 ? "is" : "are"} ${tiles}, so the order does not tell.`;
 }
 
 /** Of which stretch of the list something is said. */
-function whereWords(after: string | null, before: string | null): string {
-  if (after !== null && before !== null) return `from ${after} to ${before}`;
-  if (after !== null) return `after ${after}`;
-  return before === null ? "in the list" : `before ${before}`;
+function whereWords(after: string | null, before: string | null, order: string): string {
+  if (after !== null && before !== null) return `Between ${after} and ${before}`;
+  if (after !== null) return `After ${after}`;
+  return before === null ? `In ${order}` : `Before ${before}`;
 }
 
 /** What is said of QR codes that belong to no tile: ` Another QR code is in the frame and was not used.` */

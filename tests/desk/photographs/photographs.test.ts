@@ -7,7 +7,9 @@ import { describe, expect, onTestFinished, test } from "vitest";
 import { codeOfLabel } from "../../../src/desk/photographs/codes.ts";
 import { openTray } from "../../../src/desk/photographs/tray.ts";
 import type { Handed, PhotographView } from "../../../src/desk/photographs/types.ts";
+import { matchWords } from "../../../src/desk/photographs/words.ts";
 import type { Written } from "../../../src/desk/types.ts";
+import type { Match } from "../../../src/loads/match-photographs.ts";
 import { sumsOf } from "../../commands/site-files.ts";
 import { photograph } from "../../support/archive-folder.ts";
 import { frameWithCode } from "../../support/frame-with-code.ts";
@@ -67,7 +69,7 @@ test("codes are proposed by the label in the frame and by the order of the load,
     [
       "IMG_11.JPG",
       null,
-      "No code was read in the frame, and there is 1 photograph for 0 codes from W-3 to W-3, so the order does not tell.",
+      "No code was read in the frame. It was taken between two photographs of W-3, so the order does not tell.",
     ],
     [
       "IMG_12.JPG",
@@ -140,7 +142,7 @@ test("the order of the others is told by those that were written, until the shee
   const after = await sheetOf(desk, "g-2");
   expect(after.map(({ words }) => words)).toEqual(
     Array(3).fill(
-      "No code was read in the frame, and there are 3 photographs for 1 code before W-1, so the order does not tell.",
+      "No code was read in the frame. Before W-1 there are 3 photographs and 1 tile, so the order does not tell.",
     ),
   );
 });
@@ -246,4 +248,30 @@ test("a label means a tile by the address of its page, whatever the site", async
     ],
   ])
     expect(meant(other), other).toBeUndefined();
+});
+
+test.each<[Match, string | null, string]>([
+  [{ code: null, because: "no-list" }, null, "No code was read in the frame."],
+  [
+    { code: null, because: "several", codes: ["W-1", "W-2"] },
+    null,
+    "There are labels of W-1 and W-2 in the frame: say which tile it shows.",
+  ],
+  [
+    { code: null, because: "uneven", photographs: 1, codes: 3, after: null, before: null },
+    "the load g-2",
+    "No code was read in the frame. In the load g-2 there is 1 photograph and 3 tiles, so the order does not tell.",
+  ],
+  [
+    { code: null, because: "uneven", photographs: 2, codes: 1, after: "W-1", before: "W-3" },
+    "the load g-2",
+    "No code was read in the frame. Between W-1 and W-3 there are 2 photographs and 1 tile, so the order does not tell.",
+  ],
+  [
+    { code: null, because: "crossed", after: "W-3", before: null },
+    "the set Monday",
+    "No code was read in the frame. After W-3 the labels that were read do not follow the order of the set Monday, so it does not tell.",
+  ],
+])("why none is proposed is said in a sentence: %#", (match, order, words) => {
+  expect(matchWords(match, order, undefined)).toBe(words);
 });
