@@ -7,6 +7,7 @@ import { archiveNow } from "../desk/archive-now.ts";
 import { type Desk, makeDesk } from "../desk/desk.ts";
 import type { DeskPage } from "../desk/page.ts";
 import { openTray } from "../desk/photographs/tray.ts";
+import type { Elsewhere, TabletDoor } from "../desk/tablet/tablet.ts";
 import { deskWork, type PictureCraft, type TakeIn } from "../desk/work.ts";
 import { makeToken } from "../local-server/local-server.ts";
 import { sniffFormat } from "../photos/format.ts";
@@ -16,6 +17,8 @@ import { asTypedFor } from "./as-typed.ts";
 
 export interface DeskOpened {
   readonly desk: Desk;
+  /** The same desk for the tablet that is let in. */
+  readonly onTablet: () => Desk;
   /** Something in the archive was changed. */
   readonly changed: () => void;
   /** Removes the photographs that wait to be named. */
@@ -25,8 +28,13 @@ export interface DeskOpened {
 /**
  * @param dir the archive's folder
  * @param pages all of them, but in tests
+ * @param tablet the door for a tablet; none where it is left out
  */
-export async function openDesk(dir: string, pages?: readonly DeskPage[]): Promise<DeskOpened> {
+export async function openDesk(
+  dir: string,
+  pages?: readonly DeskPage[],
+  tablet?: TabletDoor,
+): Promise<DeskOpened> {
   const now = archiveNow(() => readArchive(dir, { builtInMaterials: carriedWords }));
   const trial = {
     files: folderFiles(dir),
@@ -35,8 +43,15 @@ export async function openDesk(dir: string, pages?: readonly DeskPage[]): Promis
   };
   const tray = openTray();
   const work = deskWork(dir, now, { trial, tray, takeIn, contact, turn });
-  const needs = { work, assets: await readDeskAssets(), token: makeToken() };
-  return { desk: makeDesk(needs, pages), changed: now.changed, close: tray.close };
+  const assets = await readDeskAssets();
+  const deskFor = (elsewhere?: Elsewhere) =>
+    makeDesk({ work, assets, token: makeToken(), ...(elsewhere && { elsewhere }) }, pages);
+  return {
+    desk: deskFor(tablet),
+    onTablet: () => deskFor("on the tablet"),
+    changed: now.changed,
+    close: tray.close,
+  };
 }
 
 const takeIn: TakeIn = async (bytes) => {

@@ -10,6 +10,7 @@ export const addServe: AddCommand = (program, { isQuiet, finish }) => {
     .option(...outOption)
     .option(...cacheOption)
     .option("--port <number>", "the port to show it on", readPort, 8080)
+    .option("--tablet", "let one tablet of the local network in too, by a code")
     .action(async (options) => {
       const { serve } = await import("./serve.ts");
       finish(await serve({ ...options, quiet: isQuiet() }));

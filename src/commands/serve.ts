@@ -1,18 +1,20 @@
 /** `tilebook serve`: builds the site, shows it on this computer, builds again when a file changes. */
 import { removeLeftTrays } from "../desk/photographs/tray.ts";
-import { readServeAssets, readSiteAssets } from "../publish/assets.ts";
-import { siteServer } from "../publish/site-server.tsx";
+import { tellDoor } from "../desk/tablet/words.ts";
+import { readSiteAssets } from "../publish/assets.ts";
 import type { BuildOptions } from "./build.ts";
-import { openDesk } from "./desk.ts";
-import { describeFailure, exitCodes, tellFailure } from "./failure.ts";
+import { describeFailure, exitCodes } from "./failure.ts";
 import { siteFolderOf } from "./folders.ts";
 import { keepShowing } from "./keep-showing.ts";
 import { latestAlone } from "./latest-alone.ts";
-import { untilListening, untilStopped } from "./listening.ts";
+import { untilStopped } from "./listening.ts";
+import { openServers } from "./open-servers.ts";
 import { watchArchive } from "./watch-archive.ts";
 
 export interface ServeOptions extends BuildOptions {
   readonly port: number;
+  /** Whether a tablet of the local network may come in by a code. */
+  readonly tablet?: boolean;
 }
 
 /**
@@ -20,14 +22,13 @@ export interface ServeOptions extends BuildOptions {
  * is shown on its pages; where there is no site yet, it is shown in its place.
  */
 export async function serve(options: ServeOptions): Promise<number> {
-  const { desk, changed: deskChanged, close: closeDesk } = await openDesk(options.archive);
-  void removeLeftTrays();
-  const server = siteServer(siteFolderOf(options), {
-    assets: await readServeAssets(),
-    desk,
-    failed: tellFailure,
+  const site = siteFolderOf(options);
+  const { server, deskChanged, closeDesk, door } = await openServers({
+    tablet: false,
+    ...options,
+    site,
   });
-  await untilListening(server.listen(options.port), options.port);
+  void removeLeftTrays();
   const stopped = untilStopped();
   const rounds = latestAlone();
   const showing = keepShowing(options, {
@@ -45,6 +46,7 @@ export async function serve(options: ServeOptions): Promise<number> {
     const isWell = await showing.again();
     console.error(`The catalogue is at http://localhost:${options.port}/ (stop with Ctrl-C).`);
     console.error(`The desk, for the teacher alone, is at http://localhost:${options.port}/desk/.`);
+    if (door) for (const words of tellDoor(door)) console.error(words);
     if (!isWell) console.error("Mend the faults above: it is built again when you save.");
   });
   await stopped;

@@ -19,7 +19,10 @@ const besidesTheSite = {
  */
 export async function compileAssets(project, folder) {
   const scripts = (await listScripts(project)).map((name) => `src/browser/${name}`);
-  const desk = ["templates/styles/desk.css", ...(await listDeskScripts(project))];
+  const desk = [
+    ...["templates/styles/desk.css", "templates/styles/let-in.css"],
+    ...(await listDeskScripts(project)),
+  ];
   const all = { site: scripts, ...besidesTheSite, desk };
   await cp(join(project, "templates/assets"), join(folder, "shared"), { recursive: true });
   for (const [name, files] of Object.entries(all)) {

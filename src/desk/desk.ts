@@ -13,7 +13,7 @@ import { IndexPage } from "./index-page.tsx";
 import type { DeskPage } from "./page.ts";
 import { deskPages } from "./pages.ts";
 import { Shell } from "./shell.tsx";
-import type { DeskArchive } from "./types.ts";
+import { type Elsewhere, newCodeAddress } from "./tablet/tablet.ts";
 import type { DeskWork } from "./work.ts";
 
 export interface DeskNeeds {
@@ -22,6 +22,8 @@ export interface DeskNeeds {
   readonly assets: ReadonlyMap<string, Uint8Array>;
   /** What a page must send with whatever it posts. */
   readonly token: string;
+  /** Where else it is shown than on this computer; nowhere where it is left out. */
+  readonly elsewhere?: Elsewhere;
 }
 
 /** What the desk answers; paths begin with `/desk/`. */
@@ -40,12 +42,16 @@ const longestBody = 50_000;
 
 /** @param pages all of them, but in tests */
 export function makeDesk(needs: DeskNeeds, pages: readonly DeskPage[] = deskPages): Desk {
-  const { work, token } = needs;
+  const { work, token, elsewhere } = needs;
   return {
     token,
     longestBody,
     get: (path, response) => answer(path, response, needs, pages),
     async post(path, body, response) {
+      if (path === newCodeAddress && typeof elsewhere === "object") {
+        elsewhere.pass.renew();
+        return sendJson(response, {});
+      }
       const [, name, action] = /^\/desk\/([^/]+)\/([^/]+)$/u.exec(path) ?? [];
       const actions = pages.find((page) => page.name === name)?.actions ?? {};
       const act = Object.hasOwn(actions, action ?? "") ? actions[action ?? ""] : undefined;
@@ -75,7 +81,7 @@ function threeOf(path: string) {
 async function answer(
   path: string,
   response: ServerResponse,
-  { work, assets, token }: DeskNeeds,
+  { work, assets, token, elsewhere }: DeskNeeds,
   pages: readonly DeskPage[],
 ): Promise<void> {
   setPolicy(response);
@@ -88,10 +94,11 @@ async function answer(
   const picture = findPicture(path, work, pages);
   if (picture) return send(response, "image/webp", picture);
   const archive = await work.read();
-  const found = findPage(path, archive, pages);
+  const tablet = typeof elsewhere === "object" ? elsewhere : undefined;
+  const found = findPage(path, { archive, pages, tablet });
   if (!found) throw nowhere();
   const { page, main } = found;
-  const whole = renderToString(Shell({ archive, page, pages, token, children: main }));
+  const whole = renderToString(Shell({ archive, page, pages, token, elsewhere, children: main }));
   sendHtml(response, `<!doctype html>\n${whole}\n`);
 }
 
@@ -104,12 +111,11 @@ function findPicture(path: string, work: DeskWork, pages: readonly DeskPage[]) {
 /** The desk's first page has no entry of its own in its head. */
 function findPage(
   path: string,
-  archive: DeskArchive,
-  pages: readonly DeskPage[],
+  first: Parameters<typeof IndexPage>[0],
 ): { readonly page: DeskPage | undefined; readonly main: VNode } | undefined {
-  if (path === "/desk/") return { page: undefined, main: IndexPage({ archive, pages }) };
+  if (path === "/desk/") return { page: undefined, main: IndexPage(first) };
   const [, name, of] = /^\/desk\/([^/]+)(?:\/([^/]+))?$/u.exec(path) ?? [];
-  const page = pages.find((each) => each.name === name);
-  const main = page?.render(archive, of);
+  const page = first.pages.find((each) => each.name === name);
+  const main = page?.render(first.archive, of);
   return main && { page, main };
 }

@@ -3,11 +3,15 @@ import type { VNode } from "preact";
 import { count, listed } from "../../templates/words/english/numbers.ts";
 import { needsBySet, type SetNeeds } from "./needs.ts";
 import type { DeskPage } from "./page.ts";
+import type { TabletDoor } from "./tablet/tablet.ts";
+import { TabletSection } from "./tablet/tablet-section.tsx";
 import type { DeskArchive } from "./types.ts";
 
 export function IndexPage(props: {
   readonly archive: DeskArchive;
   readonly pages: readonly DeskPage[];
+  /** The door for a tablet; undefined where there is none. */
+  readonly tablet: TabletDoor | undefined;
 }): VNode {
   const sets = needsBySet(props.archive);
   return (
@@ -28,6 +32,7 @@ export function IndexPage(props: {
           </ul>
         </section>
       )}
+      {props.tablet && <TabletSection {...props.tablet} />}
       <section aria-labelledby="sets">
         <h2 id="sets">Set by set</h2>
         {sets.length === 0 ? (

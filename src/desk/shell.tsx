@@ -1,6 +1,8 @@
 /** The document around every page of the desk. */
 import type { ComponentChildren, VNode } from "preact";
 import type { DeskPage } from "./page.ts";
+import type { Elsewhere } from "./tablet/tablet.ts";
+import { whereShown } from "./tablet/words.ts";
 import type { DeskArchive } from "./types.ts";
 import { unreadWords } from "./unread.ts";
 
@@ -11,11 +13,14 @@ interface ShellProps {
   readonly pages: readonly DeskPage[];
   /** Lets the page's script ask for more than pages. */
   readonly token: string;
+  readonly elsewhere: Elsewhere | undefined;
   readonly children: ComponentChildren;
 }
 
-export function Shell({ archive, page, pages, token, children }: ShellProps): VNode {
+export function Shell(props: ShellProps): VNode {
+  const { archive, page, pages, token, elsewhere, children } = props;
   const { studio } = archive.archive.studio;
+  const script = page ? page.script : typeof elsewhere === "object" ? "tablet" : undefined;
   const unread = unreadWords(archive);
   return (
     <html lang="en">
@@ -27,7 +32,7 @@ export function Shell({ archive, page, pages, token, children }: ShellProps): VN
         <title>{`${page?.title ?? "The desk"} · ${studio}`}</title>
         <link rel="icon" type="image/svg+xml" href="/desk/assets/icon.svg" />
         <link rel="stylesheet" href="/desk/assets/desk.css" />
-        {page?.script && <script defer src={`/desk/assets/${page.script}.js`} />}
+        {script && <script defer src={`/desk/assets/${script}.js`} />}
       </head>
       <body>
         <a class="skip" href="#main">
@@ -43,10 +48,7 @@ export function Shell({ archive, page, pages, token, children }: ShellProps): VN
           {children}
         </main>
         <footer class="site-foot">
-          <p>
-            The desk is shown on this computer alone and is never published: it names makers, and it
-            writes into the archive when you ask it to.
-          </p>
+          <p>{whereShown(elsewhere)}</p>
         </footer>
       </body>
     </html>

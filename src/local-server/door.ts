@@ -14,7 +14,8 @@ export class Refused extends Error {
 }
 
 export interface Door {
-  readonly port: number;
+  /** The names that it may be asked by, each with its port. */
+  readonly hosts: readonly string[];
   /** What only a page that was served here knows. */
   readonly token: string;
   /** The methods that are answered. */
@@ -30,15 +31,32 @@ export interface Door {
  *
  * @throws Refused
  */
-export function checkRequest({ method = "", headers }: IncomingMessage, door: Door): void {
-  const hosts = ["localhost", "127.0.0.1", "[::1]"].map((name) => `${name}:${door.port}`);
+export function checkRequest(request: IncomingMessage, door: Door): void {
+  checkSender(request, door);
+  checkPosted(request, door);
+}
+
+/**
+ * The first half: by which name it was asked, how, and from a page of which origin.
+ *
+ * @throws Refused
+ */
+export function checkSender({ method = "", headers }: IncomingMessage, door: Door): void {
   const { host = "", origin } = headers;
-  if (!hosts.includes(host)) throw new Refused(403, "Only this computer itself is answered.");
+  if (!door.hosts.includes(host)) throw new Refused(403, "Only this computer itself is answered.");
   if (!door.methods.includes(method)) throw new Refused(405, "Nothing of that kind is answered.");
   if (origin !== undefined && origin !== `http://${host}`)
     throw new Refused(403, "Only the page that was opened here is answered.");
+}
+
+/**
+ * The second half: what is posted comes with the token, and as something that no form can send.
+ *
+ * @throws Refused
+ */
+export function checkPosted({ method, headers }: IncomingMessage, door: Door): void {
   if (method === "GET" || method === "HEAD") return;
-  if (!isToken(headers[tokenHeader], door.token))
+  if (!isSecret(headers[tokenHeader], door.token))
     throw new Refused(403, "This page was opened before the command began. Load it again.");
   const isPicture = door.takesPictures && headers["content-type"] === pictureType;
   if (!isPicture && !/^application\/json\b/u.test(headers["content-type"] ?? ""))
@@ -51,9 +69,10 @@ export const pictureType = "application/octet-stream";
 /** The header in which a page says the token that it was given. */
 const tokenHeader = "x-tilebook-token";
 
-function isToken(given: string | string[] | undefined, token: string): boolean {
+/** Whether the very secret was given. How long that takes tells nothing of what is right in it. */
+export function isSecret(given: string | string[] | undefined, secret: string): boolean {
   if (typeof given !== "string") return false;
-  const [one, other] = [Buffer.from(given), Buffer.from(token)];
+  const [one, other] = [Buffer.from(given), Buffer.from(secret)];
   return one.length === other.length && timingSafeEqual(one, other);
 }
 
@@ -91,16 +110,27 @@ export function nowhere(): Refused {
  * @throws Refused
  */
 export async function readBody(request: IncomingMessage, longest: number): Promise<unknown> {
-  let text = "";
-  for await (const part of request.setEncoding("utf8")) {
-    text += part;
-    if (text.length > longest) throw new Refused(413, "That is more than is read.");
-  }
+  const text = await readText(request, longest);
   try {
     return JSON.parse(text);
   } catch {
     throw new Refused(400, "That is no JSON.");
   }
+}
+
+/**
+ * Reads the text of a request.
+ *
+ * @param longest in letters
+ * @throws Refused
+ */
+export async function readText(request: IncomingMessage, longest: number): Promise<string> {
+  let text = "";
+  for await (const part of request.setEncoding("utf8")) {
+    text += part;
+    if (text.length > longest) throw new Refused(413, "That is more than is read.");
+  }
+  return text;
 }
 
 /**

@@ -3,10 +3,18 @@
  * whoever asks, is decided here for all of them; see `door.ts`.
  */
 import { randomBytes } from "node:crypto";
-import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { send, setHeaders } from "./answers.ts";
-import { checkRequest, pictureType, Refused, readBody, readBytes, readPath } from "./door.ts";
+import {
+  checkRequest,
+  type Door,
+  pictureType,
+  Refused,
+  readBody,
+  readBytes,
+  readPath,
+} from "./door.ts";
 
 /** What a server answers, once a request was let in. */
 export interface LocalWork {
@@ -44,37 +52,75 @@ export function makeToken(): string {
   return randomBytes(24).toString("base64url");
 }
 
+/** The names of this computer that itself alone can ask by. */
+const ownNames = ["localhost", "127.0.0.1", "[::1]"];
+
 /**
  * Makes a server.
  *
  * @param token from `makeToken`, handed to the pages that may post
  */
 export function localServer(work: LocalWork, token: string = makeToken()): LocalServer {
+  const server = answering(work, async (request, response) => {
+    const { port } = server.address() as AddressInfo;
+    const hosts = ownNames.map((name) => `${name}:${port}`);
+    checkRequest(request, doorOf(work, token, hosts));
+    await answerLetIn(readPath(request), request, response, work);
+  });
+  return {
+    listen: (port) => listenAt(server, "localhost", port),
+    close: () => end(server),
+  };
+}
+
+/** What is asked of whoever wants this work done. */
+export function doorOf(work: LocalWork, token: string, hosts: readonly string[]): Door {
   const methods = work.post ? ["GET", "HEAD", "POST"] : ["GET", "HEAD"];
-  const server = createServer(async (request, response) => {
+  return { hosts, token, methods, takesPictures: work.pictures !== undefined };
+}
+
+/**
+ * A server whose every answer has the headers of `answers.ts`, and that tells refusals in words.
+ *
+ * @param take doubts a request and answers it
+ */
+export function answering(
+  work: LocalWork,
+  take: (request: IncomingMessage, response: ServerResponse) => Promise<void>,
+): Server {
+  return createServer(async (request, response) => {
     setHeaders(response);
     try {
-      const { port } = server.address() as AddressInfo;
-      const takesPictures = work.pictures !== undefined;
-      checkRequest(request, { port, token, methods, takesPictures });
-      const path = readPath(request);
-      if (request.method === "POST") await takePost(path, request, response, work);
-      else await work.get(path, request, response);
+      await take(request, response);
     } catch (error) {
       tell(response, error, work);
     }
   });
-  return {
-    listen: (port) =>
-      new Promise((resolve, reject) => {
-        server.once("error", reject);
-        server.listen(port, "localhost", () => resolve((server.address() as AddressInfo).port));
-      }),
-    close() {
-      server.close();
-      server.closeAllConnections();
-    },
-  };
+}
+
+/** Listens at one address alone, and resolves with the port; rejects where it is taken. */
+export function listenAt(server: Server, address: string, port: number): Promise<number> {
+  return new Promise((resolve, reject) => {
+    server.once("error", reject);
+    server.listen(port, address, () => resolve((server.address() as AddressInfo).port));
+  });
+}
+
+/** Listens no more, and cuts off whoever is still connected. */
+export function end(server: Server): void {
+  server.close();
+  server.closeAllConnections();
+}
+
+/** Answers a request that was let in. */
+export async function answerLetIn(
+  path: string,
+  request: IncomingMessage,
+  response: ServerResponse,
+  work: LocalWork,
+): Promise<void> {
+  if (request.method === "POST") await takePost(path, request, response, work);
+  else await work.get(path, request, response);
 }
 
 async function takePost(

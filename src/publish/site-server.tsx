@@ -24,6 +24,8 @@ import type { UnwrittenSites } from "./unwritten-sites.ts";
 export interface SiteServer extends LocalServer {
   readonly show: View["show"];
   readonly showWritten: View["showWritten"];
+  /** The same site beside other pages, for another server. */
+  readonly workBeside: (desk: BesideTheSite) => LocalWork;
 }
 
 /** Pages beside the site, which are never published and may write: their addresses begin with `/desk/`. */
@@ -60,9 +62,24 @@ new EventSource("${own}events").onmessage = ({ data }) => {
 `;
 
 /** A server for a folder that may be replaced by another while it runs. */
-export function siteServer(folder: string, { assets, failed, desk }: SiteServing): SiteServer {
+export function siteServer(folder: string, serving: SiteServing): SiteServer {
+  const { desk } = serving;
   const view = makeView();
-  const work: LocalWork = {
+  const server = localServer(siteWork(folder, view, serving), desk?.token);
+  return {
+    ...server,
+    show: view.show,
+    showWritten: view.showWritten,
+    workBeside: (other) => siteWork(folder, view, { ...serving, desk: other }),
+    close() {
+      view.close();
+      server.close();
+    },
+  };
+}
+
+function siteWork(folder: string, view: View, { assets, failed, desk }: SiteServing): LocalWork {
+  return {
     async get(path, request, response) {
       if (desk && path.startsWith(beside)) await desk.get(path, response);
       else if (path === `${own}events`) view.listen(response);
@@ -77,16 +94,7 @@ export function siteServer(folder: string, { assets, failed, desk }: SiteServing
       }
     },
     failed,
-  };
-  const server = desk ? localServer({ ...work, ...postsOf(desk) }, desk.token) : localServer(work);
-  return {
-    ...server,
-    show: view.show,
-    showWritten: view.showWritten,
-    close() {
-      view.close();
-      server.close();
-    },
+    ...(desk && postsOf(desk)),
   };
 }
 

@@ -6,9 +6,9 @@ import type { VNode } from "preact";
 
 export function WayToDesk({ address }: { readonly address: string }): VNode {
   return (
-    <aside class="way-to-desk" aria-label="On this computer alone">
+    <aside class="way-to-desk" aria-label="No part of the site">
       <a href={address}>To the desk</a>
-      <span>Only this computer shows this line: it is not published.</span>
+      <span>This line is no part of the site: it is not published.</span>
     </aside>
   );
 }

@@ -2,9 +2,11 @@
 import { readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
-import { expect, onTestFinished } from "vitest";
+import { expect, onTestFinished, vi } from "vitest";
 import { openDesk } from "../../src/commands/desk.ts";
 import { examineArchive } from "../../src/commands/examine.ts";
+import { tabletServer } from "../../src/commands/tablet.ts";
+import { guestPass } from "../../src/local-server/guest-pass.ts";
 import { siteServer } from "../../src/publish/site-server.tsx";
 import { photograph, writeFolder } from "../support/archive-folder.ts";
 import { siteTest } from "../support/browser.ts";
@@ -33,19 +35,25 @@ async function openKiln() {
     "tiles/firings/g-261020.md":
       "---\non: 2026-10-20\nkind: glaze\nkiln: Drum\natmosphere: oxidation\ncone: 6\n---\n",
   });
-  const { desk } = await openDesk(archive);
+  const door = { addresses: [], pass: guestPass(Date.now) };
+  const { desk, onTablet } = await openDesk(archive, undefined, door);
   const failures: unknown[] = [];
   const server = siteServer(join(archive, "no-site"), {
     ...{ assets: new Map(), desk },
     failed: (error) => failures.push(error),
   });
-  const port = await server.listen(0);
+  const tabletDesk = onTablet();
+  const place = { door, hosts: ["127.0.0.1"] };
+  const guest = await tabletServer(place, server.workBeside(tabletDesk), tabletDesk.token);
+  const [port, guestPort] = [await server.listen(0), await guest.listen(0)];
   onTestFinished(async () => {
+    guest.close();
     server.close();
     await removeFolder(archive);
     expect(failures).toEqual([]);
   });
-  return { archive, picture, address: `http://localhost:${port}/desk` };
+  const tablet = `http://127.0.0.1:${guestPort}`;
+  return { archive, picture, address: `http://localhost:${port}/desk`, tablet };
 }
 
 /** Tries again until the page says so. */
@@ -164,5 +172,39 @@ siteTest(
       /^tiles\/evening\/A-1.md was changed after this page read it, so nothing was written\./u,
     );
     expect(await readFile(join(archive, "tiles/evening/A-1.md"), "utf8")).toBe(now);
+  },
+);
+
+siteTest(
+  "a tablet comes in by the code that the desk shows, writes, and is put out by a new code",
+  async ({ open }) => {
+    const said = vi.spyOn(console, "error").mockImplementation(() => undefined);
+    onTestFinished(() => said.mockRestore());
+    const { archive, address, tablet } = await openKiln();
+    const teacher = await open(`${address}/`);
+    const code = (await textOf(teacher, ".for-a-tablet .code")) ?? "";
+    const page = await open(`${tablet}/desk/unload/g-261020`);
+    const type = async (typed: string) => {
+      await page.locator("#code").fill(typed);
+      await page.locator('[type="submit"]').click();
+    };
+    await type(code.startsWith("0") ? "100000" : "000000");
+    expect(await textOf(page, ".became")).toBe("That is not the code. 4 tries are left.");
+    await type(code);
+    await page.waitForURL(`${tablet}/desk/`);
+    await page.goto(`${tablet}/desk/load`);
+    await page.locator(".last-time button").click();
+    for (const each of ["A-1", "A-2"])
+      await page.locator(`[data-code="${each.toLowerCase()}"] .tile-to-load`).click();
+    await page.locator('[name="id"]').fill("g-9");
+    await eventually(() => page.locator('[type="submit"]').isEnabled()).toBe(true);
+    await page.locator('[type="submit"]').click();
+    await page.waitForURL(/load\/g-9$/u);
+    expect(await readFile(join(archive, "tiles/firings/g-9.md"), "utf8")).toContain("A-1");
+    await teacher.reload();
+    await teacher.locator(".new-code").click();
+    await eventually(() => teacher.locator(".for-a-tablet .code").count()).toBe(1);
+    await page.goto(`${tablet}/desk/load`);
+    expect(await textOf(page, "h1")).toBe("Type the code.");
   },
 );
