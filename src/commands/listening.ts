@@ -21,5 +21,7 @@ export function untilStopped(): Promise<void> {
   return new Promise((resolve) => {
     process.once("SIGINT", () => resolve());
     process.once("SIGTERM", () => resolve());
+    // The window in which the command runs was closed.
+    process.once("SIGHUP", () => resolve());
   });
 }

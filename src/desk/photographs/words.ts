@@ -16,7 +16,7 @@ export function matchWords(match: Match, order: string | null, why: string | und
   if (match.because === "several")
     return `There are labels of ${listed(match.codes)} in the frame: say which tile it shows.`;
   if (match.because === "second")
-    return `${match.of} was read here too, and ${match.first} is proposed for it. It may show a detail or the back.`;
+    return `${match.of} was read in the frame, and in ${match.first} before. If this shows a detail or the back, say so and give its code.`;
   if (match.because === "no-list") return "No code was read in the frame.";
   return `No code was read in the frame. ${whyNotByOrder(match, order ?? "the list")}`;
 }

@@ -74,7 +74,7 @@ test("codes are proposed by the label in the frame and by the order of the load,
     [
       "IMG_12.JPG",
       null,
-      "W-3 was read here too, and IMG_10.JPG is proposed for it. It may show a detail or the back. Another QR code in the frame belongs to no tile here.",
+      "W-3 was read in the frame, and in IMG_10.JPG before. If this shows a detail or the back, say so and give its code. Another QR code in the frame belongs to no tile here.",
     ],
   ]);
   expect(told(await sheetOf(desk, null)).map(([, code]) => code)).toEqual([
