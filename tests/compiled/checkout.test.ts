@@ -42,7 +42,7 @@ beforeAll(() => {
     ...["tsconfig.json", "package.json", "package-lock.json"],
   ])
     cpSync(join(project, path), join(folder, "checkout", path), { recursive: true });
-  for (const style of ["site", "copystand", "trouble", "no-site", "way-to-desk", "desk"])
+  for (const style of ["site", "copystand", "trouble", "no-site", "way-to-desk", "let-in", "desk"])
     write(`checkout/templates/styles/${style}.css`, "p { margin: 0 }");
   for (const script of ["wall", "crop/copystand", "desk/paper"])
     write(`checkout/src/browser/${script}.ts`, "document.title = 'Tiles';");
