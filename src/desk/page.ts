@@ -25,7 +25,7 @@ export interface DeskPage {
   >;
   /**
    * Pictures of its own, WebP, at `/desk/paper/NAME/OF`, by that name; undefined where there is no such
-   * one. They are shown to this computer alone, like the page.
+   * one. They are shown wherever the page is, and nowhere else.
    */
   readonly shows?: Readonly<Record<string, (of: string, work: DeskWork) => Uint8Array | undefined>>;
   /** What it answers to what its script posts to `/desk/paper/NAME`, by that name. */

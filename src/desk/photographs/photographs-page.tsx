@@ -60,10 +60,10 @@ function PhotographsPage({ archive, of, order }: PageProps): VNode {
           <input type="file" name="files" multiple accept="image/*,.heic,.heif,.avif" />
         </label>
         <p class="quiet">
-          Place, time and device are taken out of each at once. Until you write them, they lie in
-          this computer’s folder for temporary files, and go when you throw them away or stop the
-          command. One that you turn is saved anew, with a little loss (JPEG of quality 95; PNG
-          without any).
+          Place, time and device are taken out of each at once. Until you write them, they lie in a
+          folder for temporary files on the computer that runs the command, and go when you throw
+          them away or stop it. One that you turn is saved anew, with a little loss (JPEG of quality
+          95; PNG without any).
         </p>
         <p class="told" role="status" />
         <ul class="log" aria-label="What was written, and what was not" />
