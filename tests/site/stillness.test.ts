@@ -12,6 +12,7 @@ const pages = [
   "glazes/chalk.html",
   "firings/g-250928.html",
   "surfaces/gloss.html",
+  "add.html",
 ];
 
 /**
