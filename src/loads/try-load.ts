@@ -12,6 +12,7 @@ import {
   readArchiveFiles,
 } from "../reader/read-archive-files.ts";
 import { type FieldValue, renderRecord } from "../reader/render-record.ts";
+import { withFiles } from "../reader/with-files.ts";
 import { type Archive, type Firing, findById, type Tile } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
 import { idKey } from "../terms/ids.ts";
@@ -21,7 +22,6 @@ import { controlAbsent } from "./control.ts";
 import { running } from "./running.ts";
 import { codesOn, type Shelf, shelvesField } from "./shelves.ts";
 import { coneUnknown, unjudged } from "./unjudged.ts";
-import { withFile } from "./with-file.ts";
 import { wrongLoad } from "./wrong-load.ts";
 
 /** A firing as it would be: what its record says, and what is to stand in it. */
@@ -89,7 +89,7 @@ function readWith(
   { files, reader }: TrialNeeds,
 ): ReadArchive {
   const text = renderRecord({ ...fields, tiles: shelvesField(shelves, (codes) => codes) });
-  return readArchiveFiles(withFile(files, file, text), reader);
+  return readArchiveFiles(withFiles(files, new Map([[file, text]])), reader);
 }
 
 /** What is wrong with the firing and with the tiles in it. */

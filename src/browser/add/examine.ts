@@ -6,11 +6,11 @@ import { runChecks } from "../../checks/all.ts";
 import { carriedWords } from "../../chemistry/minerals/minerals.ts";
 import { heatOf } from "../../firing/of-record.ts";
 import type { FormGlaze, FormSite } from "../../publish/add-file.ts";
-import type { ArchiveFiles } from "../../reader/archive-files.ts";
 import { parseYaml } from "../../reader/parse-yaml.ts";
 import type { TextParser } from "../../reader/parsed-text.ts";
 import { readArchiveFiles } from "../../reader/read-archive-files.ts";
 import { renderRecord } from "../../reader/render-record.ts";
+import { filesOfTexts } from "../../reader/with-files.ts";
 import type { Problem } from "../../records/problem.ts";
 import { type Draft, fieldsOf, placeOf } from "./draft.ts";
 import type { Examine, FormFinding } from "./examined.ts";
@@ -22,7 +22,7 @@ export const examine: Examine = (draft, site) => {
   const file = `${placeOf(draft)}.md`;
   const text = renderTile(draft);
   const { archive, problems } = readArchiveFiles(
-    filesOf(new Map([...surroundings(draft, site), [file, text]])),
+    filesOfTexts(new Map([...surroundings(draft, site), [file, text]])),
     { builtInMaterials: carriedWords, texts: plainTexts },
   );
   const heats = new Map(
@@ -108,24 +108,4 @@ const plainTexts: TextParser = {
 function split(text: string): { readonly yaml: string; readonly notes: string } {
   const end = text.indexOf("\n---\n");
   return { yaml: text.slice("---".length, end), notes: text.slice(end + "\n---\n".length).trim() };
-}
-
-/** An archive of some texts. */
-function filesOf(texts: Texts): ArchiveFiles {
-  const paths = [...texts.keys()];
-  return {
-    list(folder) {
-      const prefix = folder === "" ? "" : `${folder}/`;
-      const below = paths.filter((path) => path.startsWith(prefix));
-      if (folder !== "" && below.length === 0) return null;
-      const names = below.map((path) => path.slice(prefix.length).split("/"));
-      const unique = (some: string[][]) => [...new Set(some.map(([name = ""]) => name))].sort();
-      return {
-        files: unique(names.filter(({ length }) => length === 1)),
-        folders: unique(names.filter(({ length }) => length > 1)),
-        problems: [],
-      };
-    },
-    read: (file) => ({ bytes: new TextEncoder().encode(texts.get(file) ?? "") }),
-  };
 }
