@@ -6,20 +6,12 @@ import { firstToReserve } from "../records/reserved-codes.ts";
 import { findIdFault, idKey } from "../terms/ids.ts";
 import { hasNoCode } from "./claim.ts";
 import type { Refusal } from "./hand-in.ts";
+import type { KnownArchive } from "./known-archive.ts";
 import { findMarks, markOf } from "./marks.ts";
 import type { SettledClaim } from "./settled.ts";
 
 /** The archive that tiles are received into. */
-export interface Receiver {
-  readonly archive: Archive;
-  /** Every record's file, read or not. */
-  readonly recordFiles: readonly {
-    readonly kind: string;
-    readonly id: string;
-    readonly file: string;
-  }[];
-  /** What each of them held. */
-  readonly texts: ReadonlyMap<string, string>;
+export interface Receiver extends KnownArchive {
   /** The id of the set for what names none; null where none was said. */
   readonly set: string | null;
   /** Whether a tile that was handed in is plainly another than the one that has its code. */

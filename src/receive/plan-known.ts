@@ -1,7 +1,6 @@
 /** What a tile of the archive would gain from what was handed in for it. */
 import { makePositionFinder } from "../reader/find-position.ts";
 import type { ParsedText, TextParser } from "../reader/parsed-text.ts";
-import type { Archive } from "../records/archive.ts";
 import { findById } from "../records/archive.ts";
 import { readAs, type SourceMap } from "../records/read.ts";
 import { tileSchema } from "../records/tile.ts";
@@ -9,18 +8,12 @@ import { idKey } from "../terms/ids.ts";
 import { compareFields, type FieldDifferences } from "./compare-fields.ts";
 import { comparePictures, type ShownPicture } from "./compare-pictures.ts";
 import type { Refusal } from "./hand-in.ts";
+import type { KnownArchive } from "./known-archive.ts";
 import type { Addition, AlreadyHere } from "./outcomes.ts";
 import type { SettledClaim } from "./settled.ts";
 
 /** What is asked of tiles that are in the archive. */
-export interface KnownTiles {
-  readonly archive: Archive;
-  readonly recordFiles: readonly {
-    readonly kind: string;
-    readonly id: string;
-    readonly file: string;
-  }[];
-  readonly texts: ReadonlyMap<string, string>;
+export interface KnownTiles extends KnownArchive {
   readonly parser: TextParser;
   /** The photographs of a tile, by its id. */
   readonly shown: (tile: string) => readonly ShownPicture[];
