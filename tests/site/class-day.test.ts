@@ -10,7 +10,13 @@ import { tilebook } from "../commands/tilebook.ts";
 import { photograph, soundFiles, writeFolder } from "../support/archive-folder.ts";
 import { siteTest } from "../support/browser.ts";
 import { removeFolder } from "../support/remove-folder.ts";
-import { handIn, type Open, openForm, photographOnItsSide } from "./form-in-hands.ts";
+import {
+  handIn,
+  type Open,
+  openForm,
+  photographOnItsSide,
+  writeThreeLayers,
+} from "./form-in-hands.ts";
 
 const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 
@@ -35,26 +41,13 @@ async function publish(archive: string): Promise<string> {
 /** A pupil writes her tile down without a connection; gives the zip that she hands in. */
 async function writeOnPhone(open: Open, address: string): Promise<Uint8Array> {
   const hands = await openForm(open, address, phone);
-  const { page, tap, type } = hands;
+  const { page, tap } = hands;
   await page.context().setOffline(true);
-  await tap(/^Autumn class/u);
-  await type("Who glazed it", "m01");
-  await tap("On to the layers");
-  await tap("7 Soot");
-  await tap("2");
-  await tap("brush");
-  await tap("Next step");
-  await tap("Wax");
-  await page.locator(".tile-outline [data-area=centre]").tap();
-  await tap("Next step");
-  await tap("3 Liner");
-  await tap("1");
-  await tap("dip");
-  await tap("Next step");
-  await tap("7 Soot");
-  await tap("1");
-  await tap("trail");
-  await tap("That was all");
+  await writeThreeLayers(hands, {
+    set: /^Autumn class/u,
+    maker: "m01",
+    jars: ["7 Soot", "3 Liner", "7 Soot"],
+  });
   await page.getByLabel("Take a photograph").setInputFiles({
     ...{ name: "IMG_1.jpg", mimeType: "image/jpeg" },
     buffer: await photographOnItsSide(),

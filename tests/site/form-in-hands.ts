@@ -77,23 +77,39 @@ export async function handIn({ page, tap }: Hands): Promise<Record<string, Uint8
   return unzipSync(await readFile(await (await coming).path()));
 }
 
-/** Three layers and wax, up to the photograph. */
-export async function writeThreeLayers({ tap, type, page }: Hands): Promise<void> {
-  await tap(/^Tuesday evening/u);
-  await type("Who glazed it", "m04");
+/** What a tile is made with: its set, its maker's key, and the jars of its three layers. */
+export interface ThreeLayers {
+  readonly set: RegExp;
+  readonly maker: string;
+  readonly jars: readonly [lowest: string, middle: string, top: string];
+}
+
+const ofTuesday: ThreeLayers = {
+  set: /^Tuesday evening/u,
+  maker: "m04",
+  jars: ["2 Soot", "3 Tidewrack", "5 Sky"],
+};
+
+/** Three layers and wax, up to the photograph; on a tile of the demonstration where nothing is said. */
+export async function writeThreeLayers(
+  { tap, type, page }: Hands,
+  { set, maker, jars: [lowest, middle, top] }: ThreeLayers = ofTuesday,
+): Promise<void> {
+  await tap(set);
+  await type("Who glazed it", maker);
   await tap("On to the layers");
-  await tap("2 Soot");
+  await tap(lowest);
   await tap("2");
   await tap("brush");
   await tap("Next step");
   await tap("Wax");
   await page.locator(".tile-outline [data-area=centre]").tap();
   await tap("Next step");
-  await tap("3 Tidewrack");
+  await tap(middle);
   await tap("1");
   await tap("dip");
   await tap("Next step");
-  await tap("5 Sky");
+  await tap(top);
   await tap("1");
   await tap("trail");
   await tap("That was all");
