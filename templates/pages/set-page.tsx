@@ -79,17 +79,7 @@ export function SetPage(props: SetPageProps): VNode {
           every load: how it looks shows what the kiln did.
         </p>
       )}
-      {blends.map(({ name, url, layout }) => (
-        <section>
-          <h2>{name}</h2>
-          {layout && <BlendLayout root={frame.root} {...layout} />}
-          <p class="measure">
-            <a href={frame.root + url}>
-              {layout ? "Each with its formula" : "Laid out in order, each with its formula"}
-            </a>
-          </p>
-        </section>
-      ))}
+      <SetBlends root={frame.root} blends={blends} />
       <Sheets root={frame.root} sheets={props.sheets} />
       <ElsewhereHere root={frame.root} {...props} />
       {frame.form !== null && (
@@ -107,6 +97,25 @@ export function SetPage(props: SetPageProps): VNode {
       <TileGroups root={frame.root} groups={props.groups} first />
       <TurnPages root={frame.root} turn={turn} many="tiles" />
     </Document>
+  );
+}
+
+function SetBlends(props: { readonly root: string; readonly blends: readonly SetBlend[] }): VNode {
+  const { root, blends } = props;
+  return (
+    <>
+      {blends.map(({ name, url, layout }) => (
+        <section>
+          <h2>{name}</h2>
+          {layout && <BlendLayout root={root} {...layout} />}
+          <p class="measure">
+            <a href={root + url}>
+              {layout ? "Each with its formula" : "Laid out in order, each with its formula"}
+            </a>
+          </p>
+        </section>
+      ))}
+    </>
   );
 }
 

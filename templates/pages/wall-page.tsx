@@ -63,38 +63,7 @@ export function WallPage(props: WallPageProps): VNode {
       kind="home"
       scripts={["data/facets.js", "assets/wall.js"]}
     >
-      <header class="opening">
-        <h1>
-          {total === 0
-            ? "No tiles yet. The first record in tiles/ is the first on this wall."
-            : turn.here === 0
-              ? sentence
-              : pageTitle("Tiles", turn.here, turn.pages)}
-        </h1>
-        {props.welcome !== null && (
-          <div
-            class="welcome"
-            dangerouslySetInnerHTML={{ __html: renderOwnWords(props.welcome, frame) }}
-          />
-        )}
-        {frame.form !== null && turn.here === 0 && (
-          <p class="quiet screen">
-            Glazed one? <a href={frame.root + frame.form}>{formTitle}</a>
-          </p>
-        )}
-        {props.alone && (
-          <p class="measure">
-            All of them are of <a href={frame.root + props.alone.url}>{props.alone.name}</a>: its
-            page has what it is about, what it found out, and its book to print.
-          </p>
-        )}
-        {frame.waiting && turn.here === 0 && (
-          <p class="waiting-home" role="note">
-            {waitingSentence(frame.waiting.records)}{" "}
-            <a href={`${frame.root}waiting.html`}>Which, and what is wrong with them</a>
-          </p>
-        )}
-      </header>
+      <WallHead {...props} sentence={sentence} />
       {total > 0 && <Finder {...props.finder} root={frame.root} />}
       {ways && <WaysInLines root={frame.root} ways={ways} />}
       <div id="found" aria-live="polite" class="found">
@@ -103,6 +72,45 @@ export function WallPage(props: WallPageProps): VNode {
       <Wall root={frame.root} tiles={tiles} first id="wall" cut={props.cut} />
       <TurnPages root={frame.root} turn={turn} many="tiles" />
     </Document>
+  );
+}
+
+/** What the catalogue holds, the studio's welcome, and where else one may want to go first. */
+function WallHead(props: WallPageProps & { readonly sentence: string }): VNode {
+  const { frame, total, turn, sentence } = props;
+  return (
+    <header class="opening">
+      <h1>
+        {total === 0
+          ? "No tiles yet. The first record in tiles/ is the first on this wall."
+          : turn.here === 0
+            ? sentence
+            : pageTitle("Tiles", turn.here, turn.pages)}
+      </h1>
+      {props.welcome !== null && (
+        <div
+          class="welcome"
+          dangerouslySetInnerHTML={{ __html: renderOwnWords(props.welcome, frame) }}
+        />
+      )}
+      {frame.form !== null && turn.here === 0 && (
+        <p class="quiet screen">
+          Glazed one? <a href={frame.root + frame.form}>{formTitle}</a>
+        </p>
+      )}
+      {props.alone && (
+        <p class="measure">
+          All of them are of <a href={frame.root + props.alone.url}>{props.alone.name}</a>: its page
+          has what it is about, what it found out, and its book to print.
+        </p>
+      )}
+      {frame.waiting && turn.here === 0 && (
+        <p class="waiting-home" role="note">
+          {waitingSentence(frame.waiting.records)}{" "}
+          <a href={`${frame.root}waiting.html`}>Which, and what is wrong with them</a>
+        </p>
+      )}
+    </header>
   );
 }
 

@@ -100,6 +100,26 @@ function MoreOfCoat({ form, step }: EditorProps<DraftCoat>): VNode {
         value={step.dried}
         choose={(dried) => put({ dried })}
       />
+      <FiguresOfCoat step={step} put={put} />
+      <Field
+        label="Which part exactly, in your own words"
+        value={step.detail}
+        type={(detail) => put({ detail })}
+      />
+      <Fade form={form} step={step} />
+      <Ticks form={form} step={step} />
+    </details>
+  );
+}
+
+interface FiguresProps {
+  readonly step: DraftCoat;
+  readonly put: (part: Partial<DraftCoat>) => void;
+}
+
+function FiguresOfCoat({ step, put }: FiguresProps): VNode {
+  return (
+    <>
       <Field
         label="Coats, where there were more"
         kind="decimal"
@@ -118,14 +138,7 @@ function MoreOfCoat({ form, step }: EditorProps<DraftCoat>): VNode {
         value={step.gravity}
         type={(gravity) => put({ gravity })}
       />
-      <Field
-        label="Which part exactly, in your own words"
-        value={step.detail}
-        type={(detail) => put({ detail })}
-      />
-      <Fade form={form} step={step} />
-      <Ticks form={form} step={step} />
-    </details>
+    </>
   );
 }
 
