@@ -46,11 +46,13 @@ export async function filePages(
     }
     held += 1;
     // The words of all changed pages take little room, and are wanted at once.
-    const words = searchEntryOf(made);
-    const entry = () => words;
+    const found = searchEntryOf(made);
     filed.push({
-      ...{ page: held > mostHeld ? page : made, file, key },
-      ...{ words: sumOfWords(words), entry },
+      page: held > mostHeld ? page : made,
+      file,
+      key,
+      words: sumOfWords(found),
+      entry: () => found,
     });
   });
   return filed;
