@@ -38,18 +38,29 @@ export async function checkSiteFolder(out: string, archiveDir: string): Promise<
 /** What stays with the site, and what an operating system drops wherever its owner looks. */
 const mayStandThere = [".gitignore", ".DS_Store", "Thumbs.db", "desktop.ini"];
 
+/** How often a folder is looked at again while other builds put their sites there. */
+const mostLooks = 100;
+
+/** What is told to be in the way was there together with the mark that does not name it. */
 async function checkContents(folder: string, out: string): Promise<void> {
-  const ours = [...mayStandThere, siteMark, ...(await readHeld(folder))];
-  const foreign = (await namesIn(folder, out)).find((name) => !ours.includes(name));
-  if (foreign !== undefined)
-    throw new RefusedFolder(
-      `The site cannot be written to ${out}: it holds files that Tilebook did not write (${foreign}). Name an empty folder with --out, or take them out of this one.`,
-    );
+  for (let look = 1; ; look += 1) {
+    const mark = await readOf(folder, siteMark);
+    const ours = [...mayStandThere, siteMark, ...heldBy(mark)];
+    const names = await namesIn(folder, out);
+    const foreign = names.find((name) => !ours.includes(name));
+    if (foreign === undefined) return;
+    const isSettled =
+      names.includes(siteMark) === (mark !== undefined) &&
+      mark === (await readOf(folder, siteMark));
+    if (isSettled || look === mostLooks)
+      throw new RefusedFolder(
+        `The site cannot be written to ${out}: it holds files that Tilebook did not write (${foreign}). Name an empty folder with --out, or take them out of this one.`,
+      );
+  }
 }
 
-/** The names of what Tilebook put into a folder; none where it left no mark that can be read. */
-async function readHeld(folder: string): Promise<readonly string[]> {
-  const mark = await readOf(folder, siteMark);
+/** The names of what Tilebook put into a folder, as its mark says; none where that cannot be read. */
+function heldBy(mark: string | undefined): readonly string[] {
   try {
     const { holds } = JSON.parse(String(mark)) as { holds?: unknown };
     return Array.isArray(holds) ? holds : [];

@@ -41,6 +41,31 @@ describe("a folder for the site", () => {
     expect(await readFile(join(out, "index.html"), "utf8")).toBe("second");
   });
 
+  test("is a site of our own at every moment of another build that puts its site there", async () => {
+    const out = join(base, "site");
+    await publish(out, "first");
+    let isOver = false;
+    const building = (async () => {
+      for (let i = 0; i < 40; i += 1) {
+        const staging = await openStaging(out);
+        // Not every site holds the same.
+        await writeFile(join(staging.folder, `page-${i}.html`), "");
+        await staging.publish();
+      }
+    })().finally(() => {
+      isOver = true;
+    });
+    const refused: string[] = [];
+    while (!isOver)
+      await Promise.all(
+        Array.from({ length: 8 }, () =>
+          checkSiteFolder(out, archive).catch((error) => refused.push(String(error))),
+        ),
+      );
+    await building;
+    expect(refused).toEqual([]);
+  });
+
   test("is refused where it holds files of somebody else's, and those stay", async () => {
     const out = join(base, "photos");
     await mkdir(out);
