@@ -50,7 +50,7 @@ export function keepShowing(options: BuildOptions, { server, assets, isStale }: 
       } catch (error) {
         if (writing.isAwaited()) return;
         tellFailure(error);
-        server.show({ trouble: failedTrouble(error), unwritten: null });
+        server.showUnwritable({ kind: "unwritten", words: describeFailure(error) });
       }
     });
   return {

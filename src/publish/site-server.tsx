@@ -24,6 +24,7 @@ import type { UnwrittenSites } from "./unwritten-sites.ts";
 export interface SiteServer extends LocalServer {
   readonly show: View["show"];
   readonly showWritten: View["showWritten"];
+  readonly showUnwritable: View["showUnwritable"];
   /** The same site beside other pages, for another server. */
   readonly workBeside: (desk: BesideTheSite) => LocalWork;
 }
@@ -70,6 +71,7 @@ export function siteServer(folder: string, serving: SiteServing): SiteServer {
     ...server,
     show: view.show,
     showWritten: view.showWritten,
+    showUnwritable: view.showUnwritable,
     workBeside: (other) => siteWork(folder, view, { ...serving, desk: other }),
     close() {
       view.close();

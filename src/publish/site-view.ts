@@ -22,6 +22,8 @@ export interface View {
   readonly show: (shown: Partial<SiteShown>) => void;
   /** The folder now holds what was shown before. */
   readonly showWritten: () => void;
+  /** What is shown could not be written, and is shown from memory on; tells every open page why. */
+  readonly showUnwritable: (trouble: Trouble) => void;
   /** Waits until the folder holds what is shown, or nothing is on its way there any more. */
   readonly untilWritten: () => Promise<void>;
   /** Tells an open page the mark, now and after every change. */
@@ -35,25 +37,32 @@ export function makeView(): View {
   let changes = 0;
   const listeners = new Set<ServerResponse>();
   const waiting = new Set<() => void>();
+  let isOnItsWay = false;
   const mark = () => `${run}-${changes}`;
   const tell = (listener: ServerResponse) => listener.write(`data: ${mark()}\n\n`);
   const change = (now: Partial<SiteShown>) => {
     shown = { ...shown, ...now };
-    if (shown.unwritten) return;
+    if (now.unwritten !== undefined) isOnItsWay = now.unwritten !== null;
+    if (isOnItsWay) return;
     for (const go of waiting) go();
     waiting.clear();
+  };
+  const show = (now: Partial<SiteShown>) => {
+    change(now);
+    changes += 1;
+    for (const listener of listeners) tell(listener);
   };
   return {
     mark,
     shown: () => shown,
-    show(now) {
-      change(now);
-      changes += 1;
-      for (const listener of listeners) tell(listener);
-    },
+    show,
     showWritten: () => change({ unwritten: null }),
+    showUnwritable(trouble) {
+      isOnItsWay = false;
+      show({ trouble });
+    },
     untilWritten: () =>
-      shown.unwritten ? new Promise((resolve) => waiting.add(resolve)) : Promise.resolve(),
+      isOnItsWay ? new Promise((resolve) => waiting.add(resolve)) : Promise.resolve(),
     listen(response) {
       response.writeHead(200, { "content-type": "text/event-stream" });
       tell(response);

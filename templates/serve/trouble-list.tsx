@@ -5,16 +5,21 @@ import type { ToldFault, Trouble } from "./trouble.ts";
 
 /** `3 errors in the records.` */
 export function troubleHeading(trouble: Trouble): string {
-  return trouble.kind === "failed"
-    ? "The site could not be built."
-    : `${count(trouble.faults.length, "error")} in the records.`;
+  switch (trouble.kind) {
+    case "failed":
+      return "The site could not be built.";
+    case "unwritten":
+      return "The site could not be saved.";
+    case "faults":
+      return `${count(trouble.faults.length, "error")} in the records.`;
+  }
 }
 
 /** Of more there is a count: the window in which the command runs tells them all. */
 const mostShown = 40;
 
 export function TroubleList({ trouble }: { readonly trouble: Trouble }): VNode {
-  if (trouble.kind === "failed") return <p class="failed">{trouble.words}</p>;
+  if (trouble.kind !== "faults") return <p class="failed">{trouble.words}</p>;
   const { faults } = trouble;
   const more = faults.length - mostShown;
   return (

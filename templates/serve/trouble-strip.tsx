@@ -11,7 +11,10 @@ export function TroubleStrip({ trouble }: { readonly trouble: Trouble }): VNode 
     <aside class="trouble-strip" aria-label="What keeps the site from being built">
       <details open>
         <summary>
-          <strong>{troubleHeading(trouble)}</strong> This page is from before.
+          <strong>{troubleHeading(trouble)}</strong>{" "}
+          {trouble.kind === "unwritten"
+            ? "This page shows the records as they are now. The folder of the site still holds the last one."
+            : "This page is from before."}
         </summary>
         <div class="trouble-list">
           <TroubleList trouble={trouble} />

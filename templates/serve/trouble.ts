@@ -11,7 +11,7 @@ export interface ToldFault {
   readonly lineText: string;
 }
 
-/** Why the site could not be built: the records, or the machine. */
+/** Why the site could not be built, or could be built and not be written: the records, or the machine. */
 export type Trouble =
   | { readonly kind: "faults"; readonly faults: readonly ToldFault[] }
-  | { readonly kind: "failed"; readonly words: string };
+  | { readonly kind: "failed" | "unwritten"; readonly words: string };

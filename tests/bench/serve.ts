@@ -44,6 +44,9 @@ async function measure(tiles: number): Promise<boolean> {
       `from a save to the fault on the page: ${told.toFixed(2)} s; mended: ${mended.toFixed(2)} s`,
     );
     return middle(times.map(({ seconds }) => seconds)) <= target;
+  } catch (error) {
+    console.error(served.said());
+    throw error;
   } finally {
     await browser.close();
     await served.stop();
@@ -52,6 +55,8 @@ async function measure(tiles: number): Promise<boolean> {
 }
 
 interface Served {
+  /** What the program said on standard error. */
+  readonly said: () => string;
   /** Seconds from its start until there was something to see. */
   readonly first: number;
   /** Seconds that the processor spent on it so far. */
@@ -82,7 +87,7 @@ async function startServing(archive: string): Promise<Served> {
     child.kill("SIGINT");
     return ended;
   };
-  return { first, busy: () => busyOf(child.pid ?? 0), stop };
+  return { said: () => said, first, busy: () => busyOf(child.pid ?? 0), stop };
 }
 
 async function editOften(page: Page, file: string, { busy }: Served) {

@@ -161,6 +161,22 @@ describe("a site that is not written yet", () => {
     expect(await asked).toEqual({ status: 200, body: "index" });
   });
 
+  test("is shown on where it cannot be written, and nothing waits for it any more", async () => {
+    server.show({ unwritten });
+    const asked = ask("/pagefind/pagefind.js");
+    server.showUnwritable({ kind: "unwritten", words: "The disk is full." });
+    expect((await asked).status).toBe(404);
+    const { body } = await ask("/");
+    expect(body).toContain("<title>new wall</title>");
+    expect(body).toContain("<strong>The site could not be saved.</strong> This page shows the");
+    expect(body).toContain("The disk is full.");
+    expect((await ask("/pagefind/pagefind.js")).status).toBe(404);
+    server.show({ trouble: null, unwritten: { find: () => ({ content: page("newest") }) } });
+    expect((await ask("/")).body).toContain("<title>newest</title>");
+    server.showWritten();
+    expect((await ask("/")).body).toContain("<title>wall</title>");
+  });
+
   test("stays while a later edit is faulty", async () => {
     server.show({ unwritten });
     server.show({ trouble: { kind: "failed", words: "The disk is full." } });
