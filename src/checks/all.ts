@@ -17,6 +17,7 @@ import { glazeListedAnyway } from "./rules/glaze-listed-anyway.ts";
 import { glazeWithoutChemistry } from "./rules/glaze-without-chemistry.ts";
 import { greyCardUseless } from "./rules/grey-card-useless.ts";
 import { hotterThanRange } from "./rules/hotter-than-range.ts";
+import { licenceUnread } from "./rules/licence-unread.ts";
 import { lightOverDark } from "./rules/light-over-dark.ts";
 import { linkGuessable } from "./rules/link-guessable.ts";
 import { linkOfListedSet } from "./rules/link-of-listed-set.ts";
@@ -98,6 +99,7 @@ export const rules: readonly Rule[] = [
   storyDiffers,
   witnessContradicts,
   logDoubtful,
+  licenceUnread,
 
   firedFarOverRange,
   runsOff,

@@ -57,7 +57,10 @@ export const studioSchema = f.fields({
     f.webAddress(),
   ),
   repository: f.optional("The web address of the archive's repository.", f.webAddress()),
-  licence: f.optional("What others may do with the records and photographs.", f.text()),
+  licence: f.optional(
+    "What others may do with the records and the photographs, both: a licence with its version, such as CC BY 4.0, which every page then leads to, or your own words.",
+    f.text(),
+  ),
   temperature: f.optional(
     "Which unit is shown first; celsius if left out.",
     f.choice(["celsius", "fahrenheit"]),

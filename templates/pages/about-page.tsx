@@ -3,6 +3,7 @@ import type { VNode } from "preact";
 import type { CatalogueStudio } from "../../src/catalogue/studio.ts";
 import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";
+import { LicenceLine } from "../parts/licence.tsx";
 import { count } from "../words/english/numbers.ts";
 
 export interface AboutPageProps {
@@ -28,7 +29,7 @@ export function AboutPage({ frame, studio, tiles, glazes }: AboutPageProps): VNo
           </section>
         )}
         <HowToRead root={frame.root} />
-        <WhatIsShown studio={studio} root={frame.root} />
+        <WhatIsShown studio={studio} frame={frame} />
       </div>
     </Document>
   );
@@ -56,20 +57,20 @@ function HowToRead({ root }: { readonly root: string }): VNode {
 
 function WhatIsShown({
   studio,
-  root,
+  frame,
 }: {
   readonly studio: CatalogueStudio;
-  readonly root: string;
+  readonly frame: Frame;
 }): VNode {
   return (
     <section>
       <h2>What it says, and what it does not</h2>
       <p>
         It reports tests. It certifies nothing, least of all for food:{" "}
-        <a href={`${root}care.html`}>care</a>. Makers are named only as they asked to be, and
+        <a href={`${frame.root}care.html`}>care</a>. Makers are named only as they asked to be, and
         photographs carry no place and no device.
       </p>
-      {studio.licence && <p>{studio.licence}</p>}
+      <LicenceLine {...frame} />
       {studio.repository && (
         <p>
           The records themselves: <a href={studio.repository}>{studio.repository}</a>

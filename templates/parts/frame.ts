@@ -1,6 +1,7 @@
 /** What every page is given of the site that it stands in. */
 
 import type { StudioMark } from "../../src/catalogue/own.ts";
+import type { Licence } from "../../src/terms/licences.ts";
 
 /** A page in the studio's own words, to lead to. */
 export interface OwnLink {
@@ -18,7 +19,12 @@ export interface Frame {
   readonly website: string | null;
   /** The studio's own pages. */
   readonly pages: readonly OwnLink[];
-  readonly licence: string | null;
+  /** What others may do with records and photographs; null where the studio says nothing of it. */
+  readonly licence: {
+    readonly words: string;
+    /** Null where they name no licence that is known. */
+    readonly known: Licence | null;
+  } | null;
   /** The page's whole address for search engines; null where the studio gives no address. */
   readonly canonical: string | null;
   /** True for a site that is reached only by its link. */

@@ -1,7 +1,8 @@
-/** The foot of every page: what the catalogue is not, and where else to go. */
+/** The foot of every page: what the catalogue is not, what may be done with it, and where else to go. */
 import type { VNode } from "preact";
 import { formTitle } from "../words/add/form.ts";
 import type { Frame } from "./frame.ts";
+import { LicenceLine } from "./licence.tsx";
 import { waysAtFoot } from "./sections.ts";
 
 export function SiteFoot({ frame }: { readonly frame: Frame }): VNode {
@@ -13,7 +14,7 @@ export function SiteFoot({ frame }: { readonly frame: Frame }): VNode {
         These pages report what {studio} tested. They certify nothing:{" "}
         <a href={`${root}care.html`}>what to take care of, and what decides</a>.
       </p>
-      <p class="quiet">{licence}</p>
+      <LicenceLine studio={studio} licence={licence} />
       {waiting && (
         <p class="waiting-note">
           Some records <a href={`${root}waiting.html`}>wait to be mended</a>: lists and counts are

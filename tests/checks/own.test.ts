@@ -27,3 +27,24 @@ it("one that is too pale, or too dark, is refused with its contrast and a shade 
     ]
   `);
 });
+
+function tellLicence(licence: string): readonly string[] {
+  const { studio, ...rest } = archive({});
+  return runChecks({ ...rest, studio: { ...studio, licence } }, nothing).map(tellProblem);
+}
+
+it("a licence with its version is taken, and so is whatever the studio says in words of its own", () => {
+  expect(tellLicence("CC BY 4.0")).toEqual([]);
+  expect(tellLicence("CC BY 4.0 for the records; the photographs are ours alone.")).toEqual([]);
+  expect(tellLicence("Ask us.")).toEqual([]);
+});
+
+it("a licence whose version is not said is told, since nobody can know which one is meant", () => {
+  expect(tellLicence("CC BY")).toMatchInlineSnapshot(`
+    [
+      "warning licence-unread studio.yaml › licence
+    “CC BY” does not say for certain which licence is meant, so pages and data show it as it is written and lead to none
+    Write one licence with its version, such as “licence: CC BY 4.0”, or its web address. Only the studio can say which it chose.",
+    ]
+  `);
+});

@@ -18,6 +18,7 @@ import { tilesByCode } from "../../catalogue/tiles-by-code.ts";
 import type { Catalogue } from "../../catalogue/types.ts";
 import { findRestart } from "../../records/coat-stack.ts";
 import { idKey } from "../../terms/ids.ts";
+import { readLicence } from "../../terms/licences.ts";
 import { feedPath } from "../feed.ts";
 
 export interface Site {
@@ -125,6 +126,7 @@ function frameFinder({ studio, own }: Catalogue, { under, waiting }: SitePlace):
   // Of an unlisted set the pages, and so the codes on its labels, lead to its own site and nowhere else.
   const address = studio.address && withSlash(studio.address) + (under && withSlash(under));
   const links = Object.freeze(own.pages.map(({ title, url }) => Object.freeze({ title, url })));
+  const licence = studio.licence === null ? null : describeLicence(studio.licence);
   return (path, first = path) => ({
     root:
       path === notFoundPath
@@ -134,7 +136,7 @@ function frameFinder({ studio, own }: Catalogue, { under, waiting }: SitePlace):
     mark: own.mark,
     website: own.website,
     pages: links,
-    licence: studio.licence,
+    licence,
     canonical: address && new URL(path, address).href,
     feed: studio.address === null || studio.unlisted ? null : feedPath,
     unlisted: studio.unlisted,
@@ -142,6 +144,12 @@ function frameFinder({ studio, own }: Catalogue, { under, waiting }: SitePlace):
     alone,
     waiting: records === 0 ? null : { records, here: missing.get(first) ?? 0 },
   });
+}
+
+/** Frozen, since every page has it. */
+function describeLicence(words: string): Frame["licence"] {
+  const known = readLicence(words);
+  return Object.freeze({ words, known: known ? Object.freeze({ ...known }) : null });
 }
 
 /** The form on which a tile is written down. */
