@@ -1,8 +1,9 @@
 /** Hands a draft in, by the way that the studio wants it. */
 import { handedIn, packingFailed } from "../../../templates/words/add/form.ts";
+import { newFileAddress } from "../../terms/forges.ts";
 import { placeOf, stemOf } from "./draft.ts";
 import type { Examined } from "./examined.ts";
-import { download, type HandedIn, newFileAddress, packed, share } from "./hand-in.ts";
+import { download, type HandedIn, packed, share } from "./hand-in.ts";
 import type { FormStore } from "./store.ts";
 
 /** @returns what was done; undefined where nothing was, which is told in its place */

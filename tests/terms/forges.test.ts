@@ -1,7 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { findGlazes } from "../../../src/browser/add/glaze-search.tsx";
-import { newFileAddress } from "../../../src/browser/add/hand-in.ts";
-import { eveningSite } from "./site.ts";
+import { newFileAddress } from "../../src/terms/forges.ts";
 
 describe("the address of a new file", () => {
   const record = "---\nlayers:\n  - {glaze: soot & ash}\n---\n";
@@ -34,14 +32,5 @@ describe("the address of a new file", () => {
   it("is told to be too long where a forge would refuse it", () => {
     const long = "ä".repeat(1400);
     expect(newFileAddress("https://github.com/e/t", "x.md", long)).toBe("too-long");
-  });
-});
-
-describe("a glaze by a few letters", () => {
-  it("is found whatever its case, the beginnings of names and what is in stock first", () => {
-    const found = (wanted: string) => findGlazes(eveningSite.glazes, wanted).map(({ id }) => id);
-    expect(found("so")).toEqual(["soot", "old-soot"]);
-    expect(found("ha")).toEqual(["chalk"]);
-    expect(found("zebra")).toEqual([]);
   });
 });
