@@ -3,6 +3,7 @@ import fs from "node:fs";
 import path from "node:path";
 import { errorCode, hasCode, MachineError, onMachine } from "../disk/machine-error.ts";
 import type { ArchiveFiles, Contents, FolderListing } from "../reader/archive-files.ts";
+import { brokenLink, linkOutside, linkToFolder, notAFile } from "../reader/link-problems.ts";
 import { isPassedOver } from "../reader/passed-over.ts";
 import { problemOfFile } from "../reader/problem-of-file.ts";
 import type { Problem } from "../records/problem.ts";
@@ -87,11 +88,7 @@ function kindOf(disk: ArchiveOnDisk, file: string, entry: fs.Dirent): Entry {
   if (entry.isFile()) return "file";
   if (entry.isDirectory()) return "folder";
   if (entry.isSymbolicLink()) return kindOfLink(disk, file);
-  return problemOfFile(file, {
-    code: "not-a-file",
-    message: `“${file}” is neither a file nor a folder`,
-    hint: "Take it out of the archive.",
-  });
+  return notAFile(file);
 }
 
 /**
@@ -100,24 +97,11 @@ function kindOf(disk: ArchiveOnDisk, file: string, entry: fs.Dirent): Entry {
  */
 function kindOfLink(disk: ArchiveOnDisk, file: string): Entry {
   const target = findRealPath(path.join(disk.dir, file));
-  if (target === undefined)
-    return problemOfFile(file, {
-      code: "broken-link",
-      message: `“${file}” is a link to something that is not there`,
-      hint: "Put the file itself in its place, or take the link away.",
-    });
+  if (target === undefined) return brokenLink(file);
   if (!disk.inside.some((folder) => `${target}${path.sep}`.startsWith(folder + path.sep)))
-    return problemOfFile(file, {
-      code: "link-outside",
-      message: `“${file}” is a link that leads out of the archive, so it was not followed`,
-      hint: "Put the file itself in its place.",
-    });
-  if (onMachine("look at", target, () => fs.statSync(target)).isFile()) return "file";
-  return problemOfFile(file, {
-    code: "link-to-folder",
-    message: `“${file}” is a link to a folder, and links to folders are not followed`,
-    hint: "Put the folder itself in its place.",
-  });
+    return linkOutside(file);
+  const isFile = onMachine("look at", target, () => fs.statSync(target)).isFile();
+  return isFile ? "file" : linkToFolder(file);
 }
 
 /** Where a file really lies, links followed; undefined for a link that leads nowhere. */

@@ -11,6 +11,10 @@ export const addCheck: AddCommand = (program, { finish }) => {
     .option(...archiveOption)
     .option(...cacheOption)
     .option("--format <form>", reportFormats.join(", "), readFormat, "text" as const)
+    .option(
+      "--since <ref>",
+      "what changed since that branch, tag or commit first, the rest in short",
+    )
     .option("--all", "in text, tell a fault that many files share for each of them", false)
     .option("--fix", "show what can be mended without a guess, ask, and do it", false)
     .option("--yes", "with --fix: do it without asking", false)
@@ -23,7 +27,7 @@ export const addCheck: AddCommand = (program, { finish }) => {
     });
 };
 
-const reportFormats: readonly ReportFormat[] = ["text", "json", "github"];
+const reportFormats: readonly ReportFormat[] = ["text", "json", "github", "gitlab"];
 
 function readFormat(found: string): ReportFormat {
   const format = reportFormats.find((known) => known === found);

@@ -4,20 +4,28 @@ import type { RecordCounts } from "../reader/read-archive-files.ts";
 import { gatherAlikeInFile, type Told } from "./alike.ts";
 import { sayHowMany, sayWhatWasRead } from "./counting.ts";
 import { tellMessage } from "./located-problem.ts";
+import type { Shown } from "./request-view.ts";
 import { makeLine, makeVisible } from "./visible.ts";
 
 /**
  * Renders one annotation a line, and one for all that is alike in a file, then how many problems there are.
  *
+ * @param problems all there are
+ * @param shown what is told in full; a forge shows about ten annotations of a kind, the first ones
  * @param folder the archive's folder relative to the repository, with `/`; empty for its root
  */
 export function renderGithub(
   problems: readonly LocatedProblem[],
   counts: RecordCounts,
-  { folder }: { readonly folder: string },
+  { shown, folder }: { readonly shown: Shown; readonly folder: string },
 ): string {
-  const lines = gatherAlikeInFile(problems).map((told) => renderAnnotation(told, folder));
-  return [...lines, sayWhatWasRead(counts), sayHowMany(problems)].join("\n");
+  const lines = gatherAlikeInFile(shown.problems).map((told) => renderAnnotation(told, folder));
+  const folded = shown.folded === null ? [] : [renderFolded(shown.folded)];
+  return [...lines, ...folded, sayWhatWasRead(counts), sayHowMany(problems)].join("\n");
+}
+
+function renderFolded(words: string): string {
+  return `::notice title=before-this-request::${escapeData(makeLine(words))}`;
 }
 
 function renderAnnotation({ problem, alike }: Told, folder: string): string {

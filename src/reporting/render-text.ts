@@ -5,6 +5,7 @@ import type { RecordCounts } from "../reader/read-archive-files.ts";
 import { gatherAlike } from "./alike.ts";
 import { sayHowMany, sayWhatWasRead } from "./counting.ts";
 import { tellMessage } from "./located-problem.ts";
+import type { Shown } from "./request-view.ts";
 import { makeLine, makeVisible } from "./visible.ts";
 
 type Colours = ReturnType<typeof pc.createColors>;
@@ -14,6 +15,7 @@ export interface TextSettings {
   readonly colour: boolean;
   /** The command that tells every place of a fault by itself; without it, that is what is rendered. */
   readonly listAll?: string | undefined;
+  readonly shown: Shown;
 }
 
 /** So many places are named beside the one that is told in full. */
@@ -32,22 +34,25 @@ function tellAlike(alike: readonly LocatedProblem[], listAll: string | undefined
 /**
  * Renders problems file by file: where, what is wrong, the line with a marker beneath it, how to
  * put it right; then how many there are.
+ *
+ * @param problems all there are; `shown` says which of them are told in full
  */
 export function renderText(
   problems: readonly LocatedProblem[],
   counts: RecordCounts,
-  { colour, listAll }: TextSettings,
+  { colour, listAll, shown }: TextSettings,
 ): string {
   const colours = pc.createColors(colour);
   const told =
     listAll === undefined
-      ? problems.map((problem) => ({ problem, alike: [] }))
-      : gatherAlike(problems);
+      ? shown.problems.map((problem) => ({ problem, alike: [] }))
+      : gatherAlike(shown.problems);
   const blocks = told.map(({ problem, alike }) =>
     [renderProblem(problem, colours), ...tellAlike(alike, listAll)].join("\n"),
   );
   const closing = `${sayWhatWasRead(counts)}\n${colours.bold(sayHowMany(problems))}`;
-  return [...blocks, closing].join("\n\n");
+  const folded = shown.folded === null ? [] : [makeLine(shown.folded)];
+  return [...blocks, ...folded, closing].join("\n\n");
 }
 
 function renderProblem(problem: LocatedProblem, colours: Colours): string {

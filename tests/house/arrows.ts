@@ -26,6 +26,8 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   disk: [],
   "local-server": [],
   archive: ["terms", "records", "reader", "disk"],
+  // What a request does to an archive: facts, of the archive before and after.
+  changes: ["terms", "records", "types of reader"],
   git: ["terms", "records", "reader", "disk"],
   reporting: ["terms", "records", "types of reader"],
   photos: ["terms", "colour", "compiled", "disk"],
@@ -73,6 +75,7 @@ export const roomsThatUseNode: readonly string[] = [
   "local-server",
   "photos",
   "publish",
+  "reporting",
   "commands",
   "src",
 ];
