@@ -9,16 +9,9 @@ const obeyed = /[\0-\x09\x0b-\x1f\x7f-\x9f\u202a-\u202e]/u;
 const counts = { tiles: 1, sets: 0, firings: 0, glazes: 0, clays: 0, materials: 0, pictures: 0 };
 
 const unknown: LocatedProblem = {
-  file: "tiles/evening/WL-101.md",
-  path: ["layers", 0, "glaze"],
-  severity: "error",
-  code: "unknown-glaze",
-  message: "There is no glaze “tidewrak”",
-  hint: "Did you mean “tidewrack”?",
-  line: 4,
-  column: 12,
-  lineText: "  - glaze: tidewrak",
-  takenBy: null,
+  ...{ file: "tiles/evening/WL-101.md", path: ["layers", 0, "glaze"], line: 4, column: 12 },
+  ...{ severity: "error", code: "unknown-glaze", lineText: "", takenBy: null },
+  ...{ message: "There is no glaze “tidewrak”", hint: "Did you mean “tidewrack”?" },
 };
 
 function report(problems: readonly LocatedProblem[], folder = "") {
