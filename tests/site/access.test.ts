@@ -1,7 +1,7 @@
 /** Every kind of page is open to everyone: by eye, by ear, in light and dark, small and large, on paper. */
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { beforeAll, describe, expect } from "vitest";
+import { seriousBarriersOn } from "../support/barriers.ts";
 import { siteTest } from "../support/browser.ts";
 import { demoSite, pageOfEachKind } from "./built-sites.ts";
 
@@ -17,19 +17,9 @@ const wcag = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 /** Of a long list the first dozen stand for all. */
 const repeated = ["li", "tr", "g"].map((element) => `main ${element}:nth-child(n + 13)`);
 
-/** What axe finds that is serious or worse, as `rule: element`. */
-async function barriersOn(page: Page, rules?: readonly string[]): Promise<string[]> {
-  const axe = new AxeBuilder({ page }).setLegacyMode();
-  axe.options({ resultTypes: ["violations"], preload: false });
-  for (const elements of repeated) axe.exclude(elements);
-  const { violations } = await (rules ? axe.withRules([...rules]) : axe.withTags(wcag)).analyze();
-  return violations
-    .filter(({ impact }) => impact === "serious" || impact === "critical")
-    .flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 200)}`));
-}
-
 /** The colours alone are others in the dark. */
-const colours = ["color-contrast"];
+const inDark = { rules: ["color-contrast"], except: repeated };
+const inLight = { standards: wcag, except: repeated };
 
 describe.each([390, 1280])("on a screen %d px wide", (width) => {
   siteTest(
@@ -40,9 +30,9 @@ describe.each([390, 1280])("on a screen %d px wide", (width) => {
       for (const path of pages) {
         await page.emulateMedia({ colorScheme: "light" });
         await page.goto(root + path);
-        expect(await barriersOn(page), `${path} in light`).toEqual([]);
+        expect(await seriousBarriersOn(page, inLight), `${path} in light`).toEqual([]);
         await page.emulateMedia({ colorScheme: "dark" });
-        expect(await barriersOn(page, colours), `${path} in dark`).toEqual([]);
+        expect(await seriousBarriersOn(page, inDark), `${path} in dark`).toEqual([]);
       }
     },
     240_000,
@@ -55,8 +45,8 @@ siteTest("axe finds a barrier where there is one", async ({ open, serve }) => {
     document.body.append(document.createElement("button"));
     for (const words of document.querySelectorAll("p")) words.style.color = "#888";
   });
-  expect((await barriersOn(page)).join()).toContain("button-name");
-  expect((await barriersOn(page, colours)).join()).toContain("color-contrast");
+  expect((await seriousBarriersOn(page, inLight)).join()).toContain("button-name");
+  expect((await seriousBarriersOn(page, inDark)).join()).toContain("color-contrast");
 });
 
 siteTest("nothing scrolls sideways at 320 px, and nothing is cut off", async ({ open, serve }) => {
