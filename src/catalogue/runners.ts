@@ -13,7 +13,7 @@ import { byHeat, type Circumstance, circumstanceKey, circumstanceOf } from "./ci
 import { groupBy } from "./group-by.ts";
 import type { Link } from "./link.ts";
 import { type StackedCoat, stackTopFirst } from "./stack.ts";
-import type { CatalogueTile } from "./tiles.ts";
+import type { CatalogueTile, TilePair } from "./tiles.ts";
 import type { Catalogue } from "./types.ts";
 
 /** Glazes on each other as some tiles have them, in one circumstance, where one of them ran. */
@@ -142,15 +142,21 @@ function subjectOf(
     glazes: glazes.map((id) => tile.glazes[id] ?? { id, name: id, url: "" }),
     under,
   }));
-  const [first, second, ...more] = layers;
+  const [first, second] = layers;
   const [glaze, ...fadesTo] = first?.glazes ?? [];
   const isAlone = !second && glaze && fadesTo.length === 0;
-  const isPair = second?.under === "over" && more.length === 0 && tile.pairs.length === 1;
   return {
     layers,
-    page: isAlone ? glaze.url : isPair ? (tile.pairs[0]?.pair ?? null) : null,
+    page: isAlone ? glaze.url : (onlyPairOf(tile)?.pair ?? null),
     moves: isAlone ? (glazeById.get(idKey(glaze.id))?.moves ?? null) : null,
   };
+}
+
+/** The pair of a tile that has two glazes, one over the other, and no more: what ran there is theirs. */
+export function onlyPairOf(tile: Pick<CatalogueTile, "pairs" | "steps">): TilePair | null {
+  const [, second, ...more] = layersOf(tile);
+  const isPair = second?.under === "over" && more.length === 0 && tile.pairs.length === 1;
+  return (isPair && tile.pairs[0]) || null;
 }
 
 function coatLimit(ran: readonly CatalogueTile[], held: readonly CatalogueTile[]): CoatLimit {

@@ -2,7 +2,6 @@
  * Sites that are not written yet. Each file is made when it is asked for, byte for byte as it will be
  * written, so that who works on an archive sees an edit long before the whole site is on the disk.
  */
-import type { DataFile } from "./data/files.ts";
 import { dataOf } from "./data-of-site.ts";
 import { makeFormWorker } from "./form-worker.ts";
 import { withOwn } from "./own-assets.ts";
@@ -51,15 +50,15 @@ function fileFinder(
   const { catalogue } = site;
   const pages = pagesOf(site);
   const own = withOwn(assets, site);
-  let data: ReadonlyMap<string, DataFile["content"]> | undefined;
+  let data: ReadonlyMap<string, { readonly content: string | Uint8Array }> | undefined;
   const findData = (path: string) => {
     data ??= new Map(
       [...dataOf(catalogue, pages.all()), ...makeFormWorker(site, own)].map((file) => [
         file.path,
-        file.content,
+        file,
       ]),
     );
-    return data.get(path);
+    return data.get(path)?.content;
   };
   return (path) => {
     if (path.startsWith("pagefind/")) return "later";

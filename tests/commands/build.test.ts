@@ -171,7 +171,7 @@ describe("the data files", () => {
   });
 
   test("hold the tiles as a spreadsheet can open them, a row each", async () => {
-    const lines = parse(await read("data/tiles.csv"), { columns: true }) as Record<
+    const lines = parse(await read("data/tiles.csv"), { bom: true, columns: true }) as Record<
       string,
       string
     >[];

@@ -1,25 +1,16 @@
 /**
- * The data files: a JSON array each, sorted by id, with its JSON Schema beside it. They hold no
- * time of the build, so that the same archive gives the same bytes.
+ * The data files: a JSON array each, sorted by id, with its JSON Schema beside it, and the same as flat
+ * tables. They hold no time of the build, so that the same archive gives the same bytes.
  */
-import { stringify } from "csv-stringify/sync";
 import * as z from "zod";
-import { apartFinder } from "../../catalogue/apart.ts";
-import { swapsOf } from "../../catalogue/pairs-order.ts";
 import type { Catalogue } from "../../catalogue/types.ts";
 import { rememberFor } from "../../terms/remember.ts";
-import {
-  toClayRow,
-  toFiringRow,
-  toGlazeRow,
-  toMaterialRow,
-  toPairRow,
-  toSetRow,
-} from "./entries.ts";
-import * as rows from "./rows.ts";
-import { toTileRow } from "./tiles.ts";
+import { toCsv } from "./csv.ts";
+import { type DataRows, dataRowsOf } from "./data-rows.ts";
+import { rowSchemas } from "./row-schemas.ts";
+import { tables } from "./tables/all.ts";
 
-/** A file of the site: its path from the root, and what it holds. */
+/** A file of the site: its path from the root, and what it holds, which may be made when it is asked for. */
 export interface DataFile {
   readonly path: string;
   readonly content: string;
@@ -27,85 +18,35 @@ export interface DataFile {
 
 /** Every data file of a catalogue. */
 export function makeDataFiles(catalogue: Catalogue): readonly DataFile[] {
-  const findApart = apartFinder(catalogue);
-  const tiles = sortById(catalogue.tiles.map((tile) => toTileRow(tile, findApart(tile))));
+  const names = Object.keys(rowSchemas) as (keyof typeof rowSchemas)[];
   return [
-    ...tableFiles("tiles", tiles, rows.tileRow),
-    { path: "data/tiles.csv", content: tilesToCsv(tiles) },
-    ...tableFiles("glazes", catalogue.glazes.map(toGlazeRow), rows.glazeRow),
-    ...tableFiles("firings", catalogue.firings.map(toFiringRow), rows.firingRow),
-    ...tableFiles("clays", catalogue.clays.map(toClayRow), rows.clayRow),
-    ...tableFiles("materials", catalogue.materials.map(toMaterialRow), rows.materialRow),
-    ...tableFiles("sets", catalogue.sets.map(toSetRow), rows.setRow),
-    ...tableFiles("grid", pairRowsOf(catalogue), rows.pairRow),
+    ...names.flatMap((name) => [
+      madeLater(`data/${name}.json`, () => toJson(dataRowsOf(catalogue)[name])),
+      madeLater(`data/${name}.schema.json`, () => schemaText(name)),
+    ]),
+    ...tables.map((table) =>
+      madeLater(`data/${table.name}.csv`, () => toCsv(table, dataRowsOf(catalogue))),
+    ),
   ];
 }
 
-function pairRowsOf(catalogue: Catalogue): readonly rows.PairRow[] {
-  const byUrl = new Map(catalogue.pairs.map((pair) => [pair.url, pair]));
-  return catalogue.pairs.map((pair) => {
-    const reversed = pair.reverse === null ? [] : (byUrl.get(pair.reverse)?.tiles ?? []);
-    return toPairRow(pair, swapsOf(catalogue, pair, reversed));
-  });
-}
-
-function tableFiles<Row extends { readonly id: string }>(
-  name: string,
-  table: readonly Row[],
-  schema: z.ZodType<Row>,
-): DataFile[] {
-  const lines = sortById(table).map((row) => JSON.stringify(row));
-  const ofTable = { ...schemaOfTable(schema), title: `${name}.json` };
-  return [
-    {
-      path: `data/${name}.json`,
-      content: lines.length > 0 ? `[\n${lines.join(",\n")}\n]\n` : "[]\n",
+function madeLater(path: string, make: () => string): DataFile {
+  return {
+    path,
+    get content() {
+      return make();
     },
-    { path: `data/${name}.schema.json`, content: `${JSON.stringify(ofTable, null, 2)}\n` },
-  ];
+  };
+}
+
+function toJson(rows: DataRows[keyof typeof rowSchemas]): string {
+  const lines = rows.map((row) => JSON.stringify(row));
+  return lines.length > 0 ? `[\n${lines.join(",\n")}\n]\n` : "[]\n";
+}
+
+function schemaText(name: keyof typeof rowSchemas): string {
+  const ofTable = { ...schemaOfTable(rowSchemas[name]), title: `${name}.json` };
+  return `${JSON.stringify(ofTable, null, 2)}\n`;
 }
 
 const schemaOfTable = rememberFor((row: z.ZodType) => z.toJSONSchema(z.array(row)));
-
-/** By code unit, so that the order is the same in every language and country. */
-function sortById<Row extends { readonly id: string }>(table: readonly Row[]): readonly Row[] {
-  return [...table].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
-}
-
-/** Lists are joined by `; `, layers told bottom first as glaze × coats. */
-function tilesToCsv(tiles: readonly rows.TileRow[]): string {
-  const flat = tiles.map(({ layers, colour, leachTests: _, oneChange, cautions, ...tile }) => ({
-    ...tile,
-    maker: tile.maker && harmless(tile.maker),
-    texture: harmless(tile.texture),
-    surface: tile.surface.join("; "),
-    effects: tile.effects.join("; "),
-    faults: tile.faults.join("; "),
-    layers: layers.map(layerInWords).join("; "),
-    hex: colour?.hex ?? null,
-    L: colour?.lab[0] ?? null,
-    a: colour?.lab[1] ?? null,
-    b: colour?.lab[2] ?? null,
-    cautions: cautions.map(harmless).join(" "),
-    oneChange: oneChange.map((other) => other.tile).join("; "),
-  }));
-  return stringify(flat, { header: true, columns: csvColumns });
-}
-
-const csvColumns = [
-  ...["id", "url", "set", "maker", "glazed", "stage", "clay", "texture", "shape", "angle"],
-  ...["cone", "atmosphere", "surface", "effects", "faults", "run", "again", "layers"],
-  ...["hex", "L", "a", "b", "oneChange", "cautions"],
-];
-
-function layerInWords(layer: rows.TileRow["layers"][number]): string {
-  if (layer.step === "fired") return `fired ${layer.firing ?? layer.kind}`;
-  const what = layer.glazes.join(" to ") || layer.resist || `remove ${layer.remove}`;
-  const where = layer.where.includes("all") ? "" : ` ${layer.where.join(", ")}`;
-  return `${what}${layer.coats === null ? "" : ` × ${layer.coats}`}${where}`;
-}
-
-/** Own words that a spreadsheet would run as a formula are marked as text. */
-function harmless(text: string): string {
-  return /^[=+\-@\t\r]/u.test(text) ? `'${text}` : text;
-}

@@ -5,18 +5,7 @@
  */
 import * as z from "zod";
 import { differences } from "../../catalogue/apart.ts";
-
-const id = z.string().describe("The id, as published.");
-const url = z.string().describe("The page, relative to the root of the site.");
-const name = z.string().describe("The name people call it by.");
-const ids = (of: string) => z.array(z.string()).describe(`Ids of ${of}.`);
-const words = (what: string) => z.array(z.string()).describe(what);
-const maybe = (what: string) => z.string().nullable().describe(what);
-const amount = (what: string) => z.number().nullable().describe(what);
-const cones = z
-  .strictObject({ from: z.string(), to: z.string() })
-  .nullable()
-  .describe("The range of cones, the cooler first.");
+import { amount, cones, id, ids, maybe, name, url, words } from "./row-fields.ts";
 
 const layer = z.strictObject({
   step: z.enum(["coat", "resist", "remove", "fired"]).describe("What kind of step it is."),
@@ -69,7 +58,12 @@ const colour = z
     spread: z
       .number()
       .describe("How lively the glaze is: the mean colour difference from the mean, in CIEDE2000."),
-    palette: z.array(z.strictObject({ hex: z.string(), share: z.number() })),
+    palette: z.array(
+      z.strictObject({
+        hex: z.string().describe("sRGB."),
+        share: z.number().describe("How much of the glaze has it, from 0 to 1."),
+      }),
+    ),
   })
   .nullable()
   .describe("What was measured on the photograph.");
@@ -82,10 +76,10 @@ const leachTest = z.strictObject({
   fired: z.string().describe("How it was fired."),
   found: z.array(
     z.strictObject({
-      element: z.string(),
+      element: z.string().describe("What was looked for."),
       amount: amount("Null where less came off than could be measured."),
       below: amount("What could be measured, where less came off; else null."),
-      unit: z.string(),
+      unit: z.string().describe("The unit of the report."),
     }),
   ),
   report: maybe("Its number, or where it can be read."),
@@ -95,7 +89,7 @@ const leachTests = z
   .describe("What laboratories found: of that ware from that firing alone. It lifts no caution.");
 
 const oneChange = z.strictObject({
-  tile: z.string(),
+  tile: z.string().describe("The code of the other tile."),
   difference: z.enum(differences).describe("What differs; none where nothing does."),
   deltaE00: amount("Between the two colours; null where one was not measured."),
   uncontrolled: words("What else differs, and what neither says: `cooling unknown`."),
@@ -107,10 +101,12 @@ export const tileRow = z.strictObject({
   set: maybe("The id of its set."),
   maker: maybe("The maker's name, as far as it may be shown."),
   glazed: maybe("The day the first layer went on."),
-  stage: z.enum(["waiting", "fired", "recorded", "lost"]),
+  stage: z
+    .enum(["waiting", "fired", "recorded", "lost"])
+    .describe("Waiting for its fire, fired, recorded (it has a result), or lost (it has a fate)."),
   clay: maybe("The id of its clay."),
-  texture: z.string(),
-  shape: z.string(),
+  texture: z.string().describe("Of the clay, before any glaze."),
+  shape: z.string().describe("The shape of the test."),
   angle: amount("How steeply it stood, in degrees from lying flat."),
   cone: maybe("Of the hottest firing that is no bisque."),
   atmosphere: maybe("Of the same firing."),
@@ -131,7 +127,9 @@ export const tileRow = z.strictObject({
 const amounts = (what: string) => z.record(z.string(), z.number()).describe(what);
 
 const expansion = z.strictObject({
-  model: z.enum(["appen", "english-turner", "winkelmann-schott", "mayer-havas"]),
+  model: z
+    .enum(["appen", "english-turner", "winkelmann-schott", "mayer-havas"])
+    .describe("Whose factors it is reckoned with."),
   perKelvin: amount(
     "Mean linear expansion, as in 6.1e-6; null where the set does not cover the glaze.",
   ),
@@ -171,7 +169,7 @@ export const glazeRow = z.strictObject({
   id,
   url,
   name,
-  kind: z.string(),
+  kind: z.string().describe("glaze, onglaze, oxide-wash, slip or underglaze."),
   tiles: ids("the tiles it is on"),
   over: ids("glazes it lay over"),
   under: ids("glazes that lay over it"),
@@ -218,7 +216,7 @@ export const firingRow = z.strictObject({
   id,
   url,
   on: maybe("The day the kiln was lit."),
-  kind: z.string(),
+  kind: z.string().describe("bisque, glaze, onglaze, once or raku."),
   kiln: maybe("The kiln's name."),
   cone: maybe("The cone that was aimed at."),
   atmosphere: maybe("The air in the kiln."),
@@ -236,7 +234,7 @@ export const clayRow = z.strictObject({
   expansion: amount("Mean linear expansion per kelvin, as in 6.1e-6."),
   between: z.tuple([z.number(), z.number()]).nullable().describe("Measured between, in °C."),
   absorption: amount("Per cent of its weight."),
-  reclaim: z.boolean(),
+  reclaim: z.boolean().describe("True for clay made of what was left over."),
   tiles: ids("the tiles made of it"),
 });
 
