@@ -1,8 +1,8 @@
 /** What stands in the pages, read as files: markup by the standard, and links that lead somewhere. */
 import { readFile } from "node:fs/promises";
 import { join, posix } from "node:path";
-import { HtmlValidate } from "html-validate/node";
 import { describe, expect, test } from "vitest";
+import { markupFaultsOf } from "../support/markup.ts";
 import {
   type BuiltSite,
   demoSite,
@@ -17,23 +17,6 @@ const sites: Readonly<Record<string, BuiltSite>> = {
   "a small archive": smallSite(),
   "the demonstration archive": demoSite(),
 };
-
-const validator = new HtmlValidate({
-  extends: ["html-validate:standard", "html-validate:a11y"],
-  rules: {
-    // Matters of style, which the renderer decides.
-    "void-style": "off",
-    "no-trailing-whitespace": "off",
-    "long-title": "off",
-  },
-});
-
-async function faultsOf(html: string, page: string): Promise<string[]> {
-  const { results } = await validator.validateString(html, page);
-  return results.flatMap(({ messages }) =>
-    messages.map(({ line, column, ruleId, message }) => `${line}:${column} ${ruleId}: ${message}`),
-  );
-}
 
 test.each(Object.entries(sites))(
   "no page of %s shows the last bits of a sum, which another Node may reckon otherwise",
@@ -50,7 +33,7 @@ test.each(Object.entries(sites))(
 
 test("the markup's check finds what breaks the standard", async () => {
   const page = '<!doctype html><html lang="en"><head><title>x</title></head><body>';
-  expect(await faultsOf(`${page}<p><div></div></p></body></html>`, "x.html")).not.toEqual([]);
+  expect(await markupFaultsOf(`${page}<p><div></div></p></body></html>`, "x.html")).not.toEqual([]);
 });
 
 /** A host shows it for whatever address leads nowhere. */
@@ -63,7 +46,8 @@ describe.each(Object.entries(sites))("in the site of %s", (_, site) => {
     const pages = new Set(await pageOfEachKind(site));
     for (const page of pagesOf(site)) if (await leadsOn(site, page)) pages.add(page);
     expect(pages.size).toBeGreaterThan(20);
-    for (const page of pages) expect(await faultsOf(await read(page), page), page).toEqual([]);
+    for (const page of pages)
+      expect(await markupFaultsOf(await read(page), page), page).toEqual([]);
   });
 
   test("every link within the site is relative and names a file that is there", async () => {

@@ -66,8 +66,12 @@ function PhotographsPage({ archive, of, order }: PageProps): VNode {
           95; PNG without any).
         </p>
         <p class="told" role="status" />
-        <ul class="log" aria-label="What was written, and what was not" />
-        <ol class="contact-sheet" aria-label="Contact sheet" />
+        <section aria-label="What was written, and what was not">
+          <ul class="log" />
+        </section>
+        <section aria-label="Contact sheet">
+          <ol class="contact-sheet" />
+        </section>
         <Ways />
         <template>
           <Frame />
@@ -82,7 +86,7 @@ function Frame(): VNode {
   return (
     <li class="frame">
       <div class="picture">
-        <img alt="" />
+        <img src="data:," alt="" />
       </div>
       <p class="name" />
       <label>
