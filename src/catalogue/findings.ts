@@ -37,6 +37,18 @@ export interface PreparedMark {
   readonly height: number;
 }
 
+/** What git knows of a record. */
+export interface RecordHistory {
+  /** Its file, from the top of the repository; null where the last commit does not have it. */
+  readonly path: string | null;
+  /** Whether it lies there as it was committed, was changed since, or was never committed. */
+  readonly state: "as-committed" | "changed" | "new";
+  /** The day on which it was first committed; null where nobody knows. */
+  readonly first: string | null;
+  /** The day on which it was last committed, or a photograph or a log that belongs to it. */
+  readonly last: string | null;
+}
+
 export interface Findings {
   /** By the picture's file, relative to the archive. */
   readonly pictures: ReadonlyMap<string, PreparedPicture>;
@@ -50,4 +62,6 @@ export interface Findings {
   readonly mark?: PreparedMark | undefined;
   /** The raw materials that need no record. */
   readonly builtInMaterials: readonly CarriedMaterial[];
+  /** By the record's file; left out where nobody asked git. */
+  readonly history?: ReadonlyMap<string, RecordHistory> | undefined;
 }

@@ -25,6 +25,7 @@ import { describeMaterials } from "./mixing/materials.ts";
 import { mixingFinder } from "./mixing/mixing.ts";
 import { describeOwn } from "./own.ts";
 import { listPairs } from "./pairs.ts";
+import { recordFacts } from "./record-facts.ts";
 import { listSets } from "./sets.ts";
 import { type Alone, describeStudio } from "./studio.ts";
 import { type CatalogueTile, catalogueTile } from "./tiles.ts";
@@ -93,7 +94,7 @@ function makeFrom(
     ...compareGlazes(cones, glazes, tileById),
     tileById,
     glazeById: new Map(glazes.map((glaze) => [idKey(glaze.id), glaze])),
-    moved: listMoved(tiles),
+    ...{ records: recordFacts(archive, findings, alone), moved: listMoved(tiles) },
   });
 }
 

@@ -8,6 +8,7 @@ import type { CatalogueClay } from "./clays.ts";
 import type { ColourPlate } from "./colours/colour-plate.ts";
 import type { ColourTrust } from "./colours/trust.ts";
 import type { CatalogueCone } from "./cones.ts";
+import type { RecordHistory } from "./findings.ts";
 import type { CatalogueGlaze } from "./glazes.ts";
 import type { CatalogueControl } from "./kilns/control.ts";
 import type { CatalogueFiring } from "./kilns/firings.ts";
@@ -61,6 +62,8 @@ export interface Catalogue {
   /** Tiles by `idKey`. */
   readonly tileById: ReadonlyMap<string, CatalogueTile>;
   readonly glazeById: ReadonlyMap<string, CatalogueGlaze>;
+  /** What git knows of each record, by the address of its page; empty on a site of one set alone. */
+  readonly records: ReadonlyMap<string, RecordHistory>;
   /** Old codes, each leading on to the tile that has them now. */
   readonly moved: readonly { readonly from: string; readonly url: string; readonly to: Link }[];
 }

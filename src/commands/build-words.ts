@@ -44,6 +44,11 @@ export function tellLeftOut(
   );
 }
 
+/** Tells once why no page says when its record changed. */
+export function tellNoDates(why: string | null, quiet: boolean): void {
+  if (why !== null && !quiet) console.error(`Warning: ${why}`);
+}
+
 /** Tells what was written, and how long each stage took. */
 export function tellSummary(
   sites: readonly SiteRequest[],

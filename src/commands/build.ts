@@ -17,12 +17,13 @@ import { type Archive, findById } from "../records/archive.ts";
 import { sortProblems } from "../reporting/located-problem.ts";
 import { idKey } from "../terms/ids.ts";
 import { asTypedFor } from "./as-typed.ts";
-import { tellLeftOut, tellRefusal, tellSummary } from "./build-words.ts";
+import { tellLeftOut, tellNoDates, tellRefusal, tellSummary } from "./build-words.ts";
 import { type Examined, examineArchive } from "./examine.ts";
 import { exitCodes, WrongUsage } from "./failure.ts";
 import { cacheFolderOf, type Folders, siteFolderOf } from "./folders.ts";
 import { type Photographs, preparePhotographs } from "./photographs.ts";
 import { type Progress, startProgress } from "./progress.ts";
+import { askGit, recordHistories, whyNoDates } from "./record-histories.ts";
 import {
   type InTheWay,
   isError,
@@ -93,6 +94,9 @@ export async function linkSites(
   const siteFolder = await checkSiteFolder(siteFolderOf(options), options.archive);
   const cacheDir = cacheFolderOf(options);
   forgetParsed(cacheDir);
+  const asked = askGit(options.archive);
+  // Awaited below: until then nobody would hear that it failed.
+  asked.catch(() => undefined);
   const examined = await examineArchive(options.archive, cacheDir, progress, "headers");
   const { read } = examined;
   const address = options.address ?? read.archive?.studio.address ?? null;
@@ -105,7 +109,9 @@ export async function linkSites(
     return { sites: null, faults, address, tell };
   }
   const { mark } = examined;
-  const chosen = choose({ ...ready, mark }, waitingOf(examined, ready));
+  const said = await asked;
+  const history = recordHistories(said, read, ready.archive, options.archive);
+  const chosen = choose({ ...ready, mark, history }, waitingOf(examined, ready));
   const sites = chosen.map((site) => ({ ...site, mark: mark?.bytes }));
   const pictureFile = ready.photographs.fileOf;
   const write = async () => {
@@ -113,6 +119,7 @@ export async function linkSites(
     const published = await publishSites(sites, siteFolder, cacheDir, effects);
     await pruneOnceADay(cacheDir);
     progress.finish();
+    tellNoDates(whyNoDates(said), options.quiet);
     if (ready.leftOut.length > 0) tellLeftOut(examined, ready.leftOut, options.archive);
     const check = asTypedFor(options.archive)("check");
     if (!options.quiet)
@@ -158,8 +165,8 @@ function waitingOf({ read }: Examined, { leftOut }: Ready): WaitingLister {
   return archive ? waitingLister(wholeArchive(read, archive), leftOut, read.locate) : () => [];
 }
 
-/** What is published, with the studio's mark. */
-export type Marked = Ready & Pick<Examined, "mark">;
+/** What is published, with the studio's mark and what git knows of the records. */
+export type Marked = Ready & Pick<Examined, "mark"> & Pick<Findings, "history">;
 
 /** What the catalogue is told of an archive besides its records. */
 export function gatherFindings({
@@ -168,6 +175,7 @@ export function gatherFindings({
   heats,
   photographs,
   mark,
+  history,
 }: Marked): Findings {
   return {
     pictures: photographs.prepared,
@@ -176,6 +184,7 @@ export function gatherFindings({
     notes: notesByFile(problems),
     mark,
     builtInMaterials: carriedMaterials,
+    history,
   };
 }
 

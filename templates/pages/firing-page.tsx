@@ -13,6 +13,7 @@ import { Readings, StoryLede } from "../parts/firing-story.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { KilnCare, RakuCare } from "../parts/kiln-care.tsx";
 import { Quotation } from "../parts/notes.tsx";
+import { RecordFoot, type RecordFootProps } from "../parts/record-foot.tsx";
 import type { Turn } from "../parts/turn.ts";
 import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
 import { count } from "../words/english/numbers.ts";
@@ -22,6 +23,8 @@ import { type MorePageProps, TileGroups } from "./more-page.tsx";
 
 export interface FiringPageProps {
   readonly frame: Frame;
+  /** Null where the page says nothing of its file. */
+  readonly foot: RecordFootProps | null;
   readonly firing: CatalogueFiring;
   readonly unit: TemperatureUnit;
   /** The first of its tiles by their shelves, and how the list goes on. */
@@ -80,6 +83,7 @@ export function FiringPage(props: FiringPageProps): VNode {
         heatedBy={firing.heatedBy ? [firing.heatedBy] : []}
         kinds={[firing.kind]}
       />
+      <RecordFoot of={props.foot} />
     </Document>
   );
 }

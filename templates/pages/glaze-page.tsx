@@ -18,6 +18,7 @@ import { ColoursAlone } from "../parts/glaze-colours.tsx";
 import { LeachTests } from "../parts/leach-tests.tsx";
 import { Cautions, Quotation } from "../parts/notes.tsx";
 import { Recipe } from "../parts/recipe.tsx";
+import { RecordFoot, type RecordFootProps } from "../parts/record-foot.tsx";
 import { SetBeside } from "../parts/set-beside.tsx";
 import { type GlazeStrips, Strips } from "../parts/strip.tsx";
 import type { Turn } from "../parts/turn.ts";
@@ -47,6 +48,8 @@ export interface Pairings {
 
 export interface GlazePageProps {
   readonly frame: Frame;
+  /** Null where the page says nothing of its file. */
+  readonly foot: RecordFootProps | null;
   readonly glaze: GlazeOnItsPage;
   /** The first tiles on which it is alone, the first of the others, and how the list goes on. */
   readonly groups: MorePageProps["groups"];
@@ -107,6 +110,7 @@ export function GlazePage(props: GlazePageProps): VNode {
       <ExpansionAndFit root={frame.root} glaze={glaze} />
       <TileGroups root={frame.root} groups={part(withOthers)} />
       <TurnPages root={frame.root} turn={turn} many="tiles" />
+      <RecordFoot of={props.foot} />
     </Document>
   );
 }

@@ -10,6 +10,7 @@ import { Document } from "../parts/document.tsx";
 import { Formula } from "../parts/formula.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { Quotation } from "../parts/notes.tsx";
+import { RecordFoot, type RecordFootProps } from "../parts/record-foot.tsx";
 import type { Turn } from "../parts/turn.ts";
 import { TurnPages } from "../parts/turn-pages.tsx";
 import { count } from "../words/english/numbers.ts";
@@ -18,6 +19,8 @@ import { originWords, sourceOfFigures, writeOverWords } from "../words/mixing/ma
 
 export interface MaterialPageProps {
   readonly frame: Frame;
+  /** Null where the page says nothing of its file. */
+  readonly foot: RecordFootProps | null;
   readonly material: Omit<CatalogueMaterial, "glazes" | "id">;
   readonly sentence: string;
   /** The first glazes that hold it, each with what may never be left out, and how the list goes on. */
@@ -75,6 +78,7 @@ export function MaterialPage(props: MaterialPageProps): VNode {
           <TurnPages root={frame.root} turn={turn} many="glazes" />
         </div>
       </div>
+      <RecordFoot of={props.foot} />
     </Document>
   );
 }

@@ -8,6 +8,7 @@ import type { TileEntry } from "../parts/entry.ts";
 import { type LessonList, Lessons } from "../parts/found-out.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { Quotation } from "../parts/notes.tsx";
+import { RecordFoot, type RecordFootProps } from "../parts/record-foot.tsx";
 import { SetSquare, type SetSquareView } from "../parts/set-square.tsx";
 import type { Turn } from "../parts/turn.ts";
 import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
@@ -17,6 +18,8 @@ import { type MorePageProps, TileGroups } from "./more-page.tsx";
 
 export interface SetPageProps {
   readonly frame: Frame;
+  /** Null where the page says nothing of its file. */
+  readonly foot: RecordFootProps | null;
   readonly set: {
     readonly id: string;
     readonly name: string;
@@ -96,6 +99,7 @@ export function SetPage(props: SetPageProps): VNode {
       <PartLine root={frame.root} turn={turn} many="tiles" wall={props.wall} />
       <TileGroups root={frame.root} groups={props.groups} first />
       <TurnPages root={frame.root} turn={turn} many="tiles" />
+      <RecordFoot of={props.foot} />
     </Document>
   );
 }

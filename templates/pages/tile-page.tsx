@@ -8,6 +8,7 @@ import { Cautions, Quotation } from "../parts/notes.tsx";
 import { OneChange, TwoChanges } from "../parts/one-change.tsx";
 import { Outcome } from "../parts/outcome.tsx";
 import { Plates } from "../parts/plates.tsx";
+import { RecordFoot } from "../parts/record-foot.tsx";
 import { TileFiringWords } from "../parts/tile-firing.tsx";
 import { Strip } from "../parts/wall.tsx";
 import { partWords } from "../words/english/turning.ts";
@@ -51,6 +52,7 @@ export function TilePage(props: TilePageProps): VNode {
           {tiles.length > 0 && <Strip root={frame.root} tiles={tiles} />}
         </section>
       ))}
+      <RecordFoot of={props.foot} />
     </Document>
   );
 }

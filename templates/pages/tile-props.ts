@@ -7,6 +7,7 @@ import type { LayerView } from "../drawing/layer-view.ts";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
 import type { ChangeGroup } from "../parts/one-change.tsx";
+import type { RecordFootProps } from "../parts/record-foot.tsx";
 
 export interface TilePageProps {
   readonly frame: Frame;
@@ -35,4 +36,6 @@ export interface TilePageProps {
   readonly programmes: readonly { readonly firing: string; readonly words: string }[];
   /** How the same coat stack came out elsewhere, in a sentence; null where it is the only one. */
   readonly record: string | null;
+  /** Null where the page says nothing of its file. */
+  readonly foot: RecordFootProps | null;
 }

@@ -5,6 +5,7 @@ import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { Gaps } from "../parts/gaps.tsx";
 import { Quotation } from "../parts/notes.tsx";
+import { RecordFoot, type RecordFootProps } from "../parts/record-foot.tsx";
 import type { Section } from "../parts/sections.ts";
 import type { Turn } from "../parts/turn.ts";
 import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
@@ -13,6 +14,8 @@ import { type MorePageProps, TileGroups } from "./more-page.tsx";
 
 export interface TilesPageProps {
   readonly frame: Frame;
+  /** Null where the page says nothing of its file. */
+  readonly foot: RecordFootProps | null;
   readonly title: string;
   readonly sentence: string;
   readonly section?: Section | undefined;
@@ -61,6 +64,7 @@ export function TilesPage(props: TilesPageProps): VNode {
       <PartLine root={frame.root} turn={turn} many="tiles" wall={props.wall} />
       <TileGroups root={frame.root} groups={groups} first />
       <TurnPages root={frame.root} turn={turn} many="tiles" />
+      <RecordFoot of={props.foot} />
     </Document>
   );
 }

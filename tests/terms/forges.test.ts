@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { newFileAddress } from "../../src/terms/forges.ts";
+import { filePages, newFileAddress, reportAddress } from "../../src/terms/forges.ts";
 
 describe("the address of a new file", () => {
   const record = "---\nlayers:\n  - {glaze: soot & ash}\n---\n";
@@ -32,5 +32,67 @@ describe("the address of a new file", () => {
   it("is told to be too long where a forge would refuse it", () => {
     const long = "ä".repeat(1400);
     expect(newFileAddress("https://github.com/e/t", "x.md", long)).toBe("too-long");
+  });
+});
+
+describe("the pages of a file", () => {
+  it("are those of the forge, every sign of its name in them", () => {
+    const file = "studio one/tiles/Ü #1?%.md";
+    const written = "studio%20one/tiles/%C3%9C%20%231%3F%25.md";
+    expect(filePages("https://github.com/eelgate/tests/", file)).toEqual({
+      edit: `https://github.com/eelgate/tests/edit/HEAD/${written}`,
+      commits: `https://github.com/eelgate/tests/commits/HEAD/${written}`,
+    });
+    expect(filePages("https://gitlab.com/eelgate/kiln/tests.git", file)).toEqual({
+      edit: `https://gitlab.com/eelgate/kiln/tests/-/edit/HEAD/${written}`,
+      commits: `https://gitlab.com/eelgate/kiln/tests/-/commits/HEAD/${written}`,
+    });
+    expect(filePages("https://codeberg.org/eelgate/tests", file)).toEqual({
+      edit: `https://codeberg.org/eelgate/tests/_edit/main/${written}`,
+      commits: `https://codeberg.org/eelgate/tests/commits/branch/main/${written}`,
+    });
+  });
+
+  it("are not made up where the forge is not known, or no repository is named", () => {
+    for (const other of [
+      "https://git.example/eelgate/tests",
+      "http://gitlab.com/eelgate/tests",
+      "https://gitlab.com/eelgate",
+      "https://gitlab.com/eelgate/tests/-/tree/main",
+      "https://github.com/eelgate/tests/tree/main",
+      "https://github.com//tests",
+    ])
+      expect(filePages(other, "tiles/a.md")).toBeUndefined();
+  });
+});
+
+describe("the page for a report that something is wrong", () => {
+  const told = { title: "Something is wrong with EV-1", about: "EV-1 & co" };
+
+  it("opens the archive's form for it, with title and code filled in", () => {
+    const filledIn = (repository: string) => {
+      const { origin, pathname, searchParams } = new URL(String(reportAddress(repository, told)));
+      return [origin + pathname, Object.fromEntries(searchParams)];
+    };
+    expect(filledIn("https://github.com/eelgate/tests")).toEqual([
+      "https://github.com/eelgate/tests/issues/new",
+      { template: "wrong-tile.yml", title: told.title, tile: told.about },
+    ]);
+    expect(filledIn("https://gitlab.com/eelgate/tests")).toEqual([
+      "https://gitlab.com/eelgate/tests/-/issues/new",
+      { "issue[title]": told.title, "issue[description]": "EV-1 & co: " },
+    ]);
+    expect(filledIn("https://codeberg.org/eelgate/tests")).toEqual([
+      "https://codeberg.org/eelgate/tests/issues/new",
+      {
+        template: ".github/ISSUE_TEMPLATE/wrong-tile.yml",
+        title: told.title,
+        "field:tile": told.about,
+      },
+    ]);
+  });
+
+  it("is none where the forge is not known", () => {
+    expect(reportAddress("https://git.example/eelgate/tests", told)).toBeUndefined();
   });
 });

@@ -26,6 +26,7 @@ import { definePage, type Page, type SearchEntry } from "../page.ts";
 import { controlsBeside } from "./controls.ts";
 import { toFiringLine } from "./firing-lines.ts";
 import { pagesOfLines } from "./line-lists.ts";
+import { recordFoot } from "./record-foot.ts";
 import type { Site } from "./site.ts";
 import { pagesOfTiles, type TileList, wallWith } from "./tile-lists.ts";
 import { cutGroups, firingsOnAPage } from "./turning.ts";
@@ -51,6 +52,7 @@ function firingPage(site: Site, firing: CatalogueFiring): readonly Page[] {
         fumes: fumesOf(glazesInLoad(site, firing), firing.atmosphere),
         controls,
         otherControls: others,
+        foot: recordFoot(site, firing.url, firing.id),
       }),
       search: (props) => searchFiring(props.firing),
     }),

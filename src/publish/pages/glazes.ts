@@ -20,6 +20,7 @@ import { idSlug } from "../../terms/ids.ts";
 import { definePage, type Page, type SearchEntry } from "../page.ts";
 import { pagesOfLines } from "./line-lists.ts";
 import { mapsByGlaze } from "./mixing.ts";
+import { recordFoot } from "./record-foot.ts";
 import { wordsOfGlaze } from "./search-words.ts";
 import type { Site } from "./site.ts";
 import { stripPages, stripsOnItsPage, viewStrips } from "./strips.ts";
@@ -67,6 +68,7 @@ function glazePage(site: Site, glaze: CatalogueGlaze, maps: readonly Link[]): re
         trust: site.catalogue.trust,
         maps,
         strips: viewStrips(site, glaze, strips),
+        foot: recordFoot(site, url, name),
         companies: companiesOf(glaze, site.catalogue.companies),
       }),
       search: (props) => searchGlaze(props.glaze),

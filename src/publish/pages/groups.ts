@@ -23,6 +23,7 @@ import { definePage, type Page, type SearchEntry } from "../page.ts";
 import { askedTables } from "./asked.ts";
 import { foundBySet } from "./found-out.ts";
 import { pagesOfLines } from "./line-lists.ts";
+import { recordFoot } from "./record-foot.ts";
 import { setBlends } from "./set-blends.ts";
 import { hasSheets } from "./sheets.ts";
 import type { Site } from "./site.ts";
@@ -66,6 +67,7 @@ function clayPage(site: Site, clay: CatalogueClay): readonly Page[] {
     facts: clayFacts(clay),
     gaps: conesMissingFor(clay, site.catalogue).map(coneGapWords),
     notes,
+    about: name,
     empty: "No tile of it is here yet.",
     search: (props) => ({
       title: props.title,
@@ -77,18 +79,23 @@ function clayPage(site: Site, clay: CatalogueClay): readonly Page[] {
 }
 
 interface OnTheFirst extends Pick<TilesPageProps, "facts" | "notes" | "gaps" | "empty"> {
+  /** Told to a page of a record. */
+  readonly about?: string;
   readonly search: ((props: TilesPageProps) => SearchEntry) | null;
 }
 
 /** The pages of a list of tiles with what the first alone says besides. */
 function tilesPages(site: Site, list: TileList, onTheFirst: OnTheFirst): readonly Page[] {
-  const { search, ...more } = onTheFirst;
+  const { search, about, ...more } = onTheFirst;
   const { url, title, sentence, section } = list;
   return pagesOfTiles(site, list, (tiles) =>
     definePage({
       path: url,
       component: TilesPage,
-      props: () => ({ frame: site.frame(url), title, sentence, section, ...tiles, ...more }),
+      props: () => ({
+        ...{ frame: site.frame(url), title, sentence, section, ...tiles, ...more },
+        foot: about === undefined ? null : recordFoot(site, url, about),
+      }),
       search,
     }),
   );
@@ -147,7 +154,7 @@ function setPage(site: Site, set: CatalogueSet): readonly Page[] {
         asked,
         foundOut: foundBySet(site, set),
         grid: gridAtCone(site, set),
-        blends,
+        ...{ blends, foot: recordFoot(site, url, name) },
         sheets: [...bookLink(set), ...(hasSheets(site, set) ? sheetLinks(set) : [])],
       }),
       search: (props) => ({

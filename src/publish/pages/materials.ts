@@ -12,6 +12,7 @@ import type { CarriedLine, CatalogueMaterial } from "../../catalogue/mixing/mate
 import { definePage, type Page, type SearchEntry } from "../page.ts";
 import { pagesOfLines } from "./line-lists.ts";
 import { loudOf } from "./mixing.ts";
+import { recordFoot } from "./record-foot.ts";
 import type { Site } from "./site.ts";
 import { cutGroups, linesOnAPage } from "./turning.ts";
 
@@ -41,6 +42,7 @@ function pagesOfMaterial(site: Site, material: CatalogueMaterial): readonly Page
         frame,
         material: { ...told, name, url, formula, notes },
         sentence,
+        foot: recordFoot(site, url, name),
         glazes: shown,
         turn,
       }),

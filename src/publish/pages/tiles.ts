@@ -9,6 +9,7 @@ import type { Link } from "../../catalogue/link.ts";
 import type { CatalogueTile } from "../../catalogue/tiles.ts";
 import { definePage, type Page, type SearchEntry } from "../page.ts";
 import { oneChangeGroups, twoChanges } from "./one-change.ts";
+import { recordFoot } from "./record-foot.ts";
 import { relatedTiles, replicatesSentence } from "./related.ts";
 import { wordsOfTile } from "./search-words.ts";
 import type { Site } from "./site.ts";
@@ -47,6 +48,7 @@ function tilePage(
       related: relatedTiles(site, tile),
       programmes: programmesOf(site, tile),
       record: replicatesSentence(site, tile),
+      foot: recordFoot(site, tile.url, tile.id),
     }),
     search: (props) => searchTile(props.tile, props.names),
   });

@@ -1,0 +1,32 @@
+/** What the pages of records say of their files: where they lie, and when they changed. */
+import type { Archive, Filed } from "../records/archive.ts";
+import { clayUrl, firingUrl, glazeUrl, materialUrl, setUrl, tileUrl } from "./addresses.ts";
+import type { Findings, RecordHistory } from "./findings.ts";
+import type { Alone } from "./studio.ts";
+
+/**
+ * What is known of each record's file, by the address of its page; nothing where nobody asked git.
+ * On a site of one set alone nothing is: who has its link, or its folder, was not asked to the repository.
+ *
+ * @param archive what is shown of it
+ */
+export function recordFacts(
+  archive: Archive,
+  { history }: Findings,
+  alone: Alone | null,
+): ReadonlyMap<string, RecordHistory> {
+  if (!history || alone) return new Map();
+  const of = (records: ReadonlyMap<string, Filed<unknown>>, url: (id: string) => string) =>
+    [...records.values()].flatMap(({ id, file }) => {
+      const known = history.get(file);
+      return known ? [[url(id), known] as const] : [];
+    });
+  return new Map([
+    ...of(archive.tiles, tileUrl),
+    ...of(archive.glazes, glazeUrl),
+    ...of(archive.clays, clayUrl),
+    ...of(archive.materials, materialUrl),
+    ...of(archive.firings, firingUrl),
+    ...of(archive.sets, setUrl),
+  ]);
+}

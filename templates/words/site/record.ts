@@ -1,0 +1,27 @@
+/** What the foot of a record says of its file. */
+import type { RecordHistory } from "../../../src/catalogue/findings.ts";
+import { formatDay } from "../english/numbers.ts";
+
+/** When a record changed; null where nobody knows. */
+export function changedSentence({ state, first, last }: RecordDates): string | null {
+  if (state === "new") return "This record is not committed yet.";
+  if (state === "changed") return "This record has changes that are not committed yet.";
+  if (first === null || last === null) return null;
+  if (first === last)
+    return `This record was written on ${formatDay(first)} and has not changed since.`;
+  return `This record last changed on ${formatDay(last)}. It was first written on ${formatDay(first)}.`;
+}
+
+export type RecordDates = Pick<RecordHistory, "first" | "last" | "state">;
+
+/** What the ways from a record's page to its file are called. */
+export const recordWays = {
+  edit: "Edit this page",
+  commits: "What changed, when",
+  report: "Something is wrong here",
+} as const;
+
+/** The title that a report of something wrong begins with. */
+export function reportTitle(about: string): string {
+  return `Something is wrong with ${about}`;
+}

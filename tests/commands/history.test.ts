@@ -1,0 +1,157 @@
+/** What pages say of their records' history, from archives in repositories of their own. */
+import { rm } from "node:fs/promises";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { linkSites } from "../../src/commands/build.ts";
+import { askGit, whyNoDates } from "../../src/commands/record-histories.ts";
+import { dataOf } from "../../src/publish/data-of-site.ts";
+import { keyOfPage } from "../../src/publish/page-key.ts";
+import { pagesOf, type SiteRequest } from "../../src/publish/site-request.ts";
+import type { RecordFootProps } from "../../templates/parts/record-foot.tsx";
+import { changedSentence } from "../../templates/words/site/record.ts";
+import { commitAll, git } from "../git/git.ts";
+import {
+  type Files,
+  photograph,
+  soundFiles,
+  writeFolder,
+  writeInto,
+} from "../support/archive-folder.ts";
+import { removeFolder } from "../support/remove-folder.ts";
+
+let top: string;
+let archive: string;
+let whole: Files;
+
+const later = ["tiles/evening/EV-3.md", "tiles/evening/EV-1.jpg"];
+
+beforeAll(async () => {
+  const files = await soundFiles();
+  const studio = `${files["studio.yaml"]}\nrepository: https://github.com/eelgate/tests\n`;
+  whole = { ...files, "studio.yaml": studio };
+  top = await writeFolder({});
+  archive = join(top, "our studio");
+  git(top, "init", "--quiet", "--initial-branch=main");
+  const first = Object.entries(whole).filter(([name]) => !later.includes(name));
+  await writeInto(archive, {
+    ...Object.fromEntries(first),
+    "tiles/evening/EV-1.jpg": await photograph("#333333"),
+    ".gitignore": "site/\n.cache/\n",
+  });
+  commitAll(top, "Begin", "2026-10-06");
+  await writeInto(archive, { "tiles/evening/EV-1.jpg": whole["tiles/evening/EV-1.jpg"] ?? "" });
+  commitAll(top, "Photograph EV-1 anew", "2026-10-14");
+  await writeInto(archive, { "tiles/evening/EV-3.md": whole["tiles/evening/EV-3.md"] ?? "" });
+  commitAll(top, "Write down EV-3", "2026-10-20");
+});
+
+afterAll(() => removeFolder(top));
+
+/** The sites as a build would write them. */
+async function sitesOf(dir = archive): Promise<readonly SiteRequest[]> {
+  const { sites } = await linkSites({ archive: dir, quiet: true });
+  if (!sites) throw new Error("the archive has errors");
+  return sites;
+}
+
+/** The foot of a record's page. */
+function footOn(site: SiteRequest | undefined, path: string) {
+  const props = site && pagesOf(site).find(path)?.props();
+  if (!props || !("foot" in props)) throw new Error(`no foot on ${path}`);
+  const foot = props.foot as RecordFootProps | null;
+  return foot && { said: foot.dates && changedSentence(foot.dates), ways: foot.ways };
+}
+
+describe("the page of a record", () => {
+  test("says when it and its photographs changed, and leads to its file on the forge", async () => {
+    const [site] = await sitesOf();
+    expect(footOn(site, "tiles/ev-1.html")).toEqual({
+      said: "This record last changed on 14 October 2026. It was first written on 6 October 2026.",
+      ways: {
+        edit: "https://github.com/eelgate/tests/edit/HEAD/our%20studio/tiles/evening/EV-1.md",
+        commits: "https://github.com/eelgate/tests/commits/HEAD/our%20studio/tiles/evening/EV-1.md",
+        report:
+          "https://github.com/eelgate/tests/issues/new?template=wrong-tile.yml&title=Something+is+wrong+with+EV-1&tile=EV-1",
+      },
+    });
+    expect(footOn(site, "tiles/ev-3.html")).toMatchObject({
+      said: "This record was written on 20 October 2026 and has not changed since.",
+    });
+    for (const path of ["glazes/liner", "clays/buff", "firings/g-1", "sets/evening"])
+      expect(footOn(site, `${path}.html`)).toMatchObject({
+        said: "This record was written on 6 October 2026 and has not changed since.",
+        ways: { edit: expect.stringContaining("/edit/HEAD/our%20studio/") },
+      });
+    expect(footOn(site, "materials/silica.html")).toEqual({
+      said: null,
+      ways: { report: expect.stringContaining("tile=Silica") },
+    });
+  });
+
+  test("of a set that is reached by its link alone says nothing of its file", async () => {
+    const [, hidden] = await sitesOf();
+    for (const path of ["tiles/hid-1", "glazes/liner", "firings/g-1", "sets/hidden"])
+      expect(footOn(hidden, `${path}.html`)).toBeNull();
+  });
+
+  test("is the same after a commit that changed another file", async () => {
+    const keys = (sites: readonly SiteRequest[]) =>
+      sites.flatMap((site) =>
+        pagesOf(site)
+          .all()
+          .map((page) => keyOfPage(page, "")),
+      );
+    const before = keys(await sitesOf());
+    await writeInto(top, { README: "more" });
+    commitAll(top, "Tell more", "2026-11-01");
+    expect(keys(await sitesOf())).toEqual(before);
+  });
+
+  test("says that a record is changed or not committed, and gives no old date for it", async () => {
+    await writeInto(archive, {
+      "tiles/evening/EV-1.jpg": await photograph("#444444", 1201),
+      "tiles/evening/EV-2.md": `${whole["tiles/evening/EV-2.md"]}\nIt ran.\n`,
+      "tiles/evening/EV-9.md": "---\nlayers: [{glaze: soot}]\n---\n",
+    });
+    const [site] = await sitesOf();
+    const changed = "This record has changes that are not committed yet.";
+    expect(footOn(site, "tiles/ev-1.html")).toMatchObject({ said: changed });
+    expect(footOn(site, "tiles/ev-2.html")).toMatchObject({ said: changed });
+    expect(footOn(site, "tiles/ev-9.html")).toEqual({
+      said: "This record is not committed yet.",
+      ways: { report: expect.anything() },
+    });
+    await rm(join(archive, "tiles/evening/EV-9.md"));
+    git(top, "checkout", "--quiet", "--", ".");
+  });
+
+  test("says no date in a shallow clone, and the build says once why", async () => {
+    const clone = join(top, "clone");
+    git(top, "clone", "--quiet", "--depth", "1", `file://${top}`, clone);
+    const dir = join(clone, "our studio");
+    const [site] = await sitesOf(dir);
+    expect(footOn(site, "tiles/ev-1.html")).toMatchObject({
+      said: null,
+      ways: { edit: expect.anything() },
+    });
+    expect(whyNoDates(await askGit(dir))).toBe(
+      "Pages do not say when a record changed: this copy of the repository was fetched without its history (a shallow clone), and a date taken from it would be wrong. Fetch all of it: “git fetch --unshallow”, or “fetch-depth: 0” where a workflow checks the repository out.",
+    );
+    await removeFolder(clone);
+  });
+});
+
+test("data files are the same with a history and without", async () => {
+  const without = await writeFolder(whole);
+  const dataFiles = async (dir: string) =>
+    (await sitesOf(dir)).map((site) => dataOf(site.catalogue, pagesOf(site).all()));
+  const bare = await dataFiles(without);
+  expect(bare[0]?.length).toBeGreaterThan(8);
+  expect(await dataFiles(archive)).toEqual(bare);
+  const [site] = await sitesOf(without);
+  expect(footOn(site, "tiles/ev-1.html")).toEqual({
+    said: null,
+    ways: { report: expect.anything() },
+  });
+  await removeFolder(without);
+});
