@@ -12,6 +12,7 @@ import type { AddCommand, Line } from "./commands/line.ts";
 import { addMaterials } from "./commands/materials-line.ts";
 import { addNewArchive } from "./commands/new-archive-line.ts";
 import { addNewBlend } from "./commands/new-blend-line.ts";
+import { addNewRecords } from "./commands/new-record-line.ts";
 import { addNewSet } from "./commands/new-set-line.ts";
 import { addNewTile } from "./commands/new-tile-line.ts";
 import { addReceive } from "./commands/receive-line.ts";
@@ -34,6 +35,7 @@ const commands: readonly AddCommand[] = [
   addNewBlend,
   addNewSet,
   addNewTile,
+  addNewRecords,
   addReceive,
   addRename,
   addRework,

@@ -4,9 +4,14 @@ import { createInterface } from "node:readline/promises";
 /** Asks one question and gives the answer, without the spaces around it. */
 export type Ask = (question: string) => Promise<string>;
 
+/** Whether somebody sits at a terminal: where not, nothing may be asked. */
+export function isAtTerminal(): boolean {
+  return process.stdin.isTTY === true && process.stderr.isTTY === true;
+}
+
 /** Undefined where nobody sits at a terminal: then nothing may be asked. */
 export function terminalAsk(): Ask | undefined {
-  if (process.stdin.isTTY !== true || process.stderr.isTTY !== true) return undefined;
+  if (!isAtTerminal()) return undefined;
   return async (question) => {
     const lines = createInterface({ input: process.stdin, output: process.stderr });
     try {

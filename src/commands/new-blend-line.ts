@@ -1,12 +1,14 @@
 /** How `tilebook new` is written. */
-import { InvalidArgumentError, Option } from "commander";
+import { type Command, InvalidArgumentError, Option } from "commander";
 import { archiveOption, readIds } from "./arguments.ts";
 import type { AddCommand } from "./line.ts";
 
 export const addNewBlend: AddCommand = (program, { finish }) => {
   program
     .command("new")
-    .description("write the records of a whole blend, and print a weighing sheet for it")
+    .description(
+      "write a new record, or those of a whole blend and a weighing sheet for it; asks what",
+    )
     .addOption(
       new Option(
         "--blend <shape>",
@@ -26,8 +28,8 @@ export const addNewBlend: AddCommand = (program, { finish }) => {
     .option("--batch <amount>", "grams of each blend, or millilitres by volume", readBatch, 100)
     .option("--dry-run", "write nothing, and tell what would be written", false)
     .option(...archiveOption)
-    .action(async (options, command) => {
-      if (options.blend === undefined) command.error(sayWhat);
+    .action(async (options, command: Command) => {
+      if (options.blend === undefined) return finish(await askWhat(command));
       const [{ newBlend }, { terminalAsk }] = await Promise.all([
         import("./new-blend.ts"),
         import("./ask.ts"),
@@ -37,7 +39,22 @@ export const addNewBlend: AddCommand = (program, { finish }) => {
 };
 
 const sayWhat =
-  "error: say what is new: “new tile” for a tile, “new set” for a term, or --blend line (or triaxial) for a whole blend";
+  "error: say what is new: “new tile”, “new set”, “new glaze”, “new clay”, “new material” or “new firing”, or --blend line (or triaxial) for a whole blend";
+
+/** Where nothing else is said and somebody is there, they are asked what is new. */
+async function askWhat(command: Command): Promise<number> {
+  const given = command.options.filter(
+    (option) => command.getOptionValueSource(option.attributeName()) === "cli",
+  );
+  const { isAtTerminal } = await import("./ask.ts");
+  if (!isAtTerminal() || given.some(({ long }) => long !== "--archive")) command.error(sayWhat);
+  const [{ newAnything }, { untilStopped }] = await Promise.all([
+    import("./new-anything.ts"),
+    import("./until-stopped.ts"),
+  ]);
+  const { archive } = command.opts<{ readonly archive: string }>();
+  return untilStopped((prompts) => newAnything(archive, prompts));
+}
 
 /** Two steps would be a single blend, and no series. */
 function readSteps(found: string): number {

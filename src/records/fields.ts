@@ -5,5 +5,5 @@ export * from "./fields/cones.ts";
 export * from "./fields/containers.ts";
 export * from "./fields/forms.ts";
 export * from "./fields/numbers.ts";
-export { type EditorHint, editorHints } from "./fields/scalar.ts";
+export { type EditorHint, editorHints, type Named } from "./fields/scalar.ts";
 export * from "./fields/words.ts";

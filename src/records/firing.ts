@@ -45,7 +45,7 @@ export const firingSchema = f.fields({
   ),
   tiles: f.optional(
     "The load list, by shelf: codes, or ranges of codes such as TB-101..TB-109.",
-    f.boundedCodes(f.mapOf(f.oneOrMany(f.codes(), longestList))),
+    f.boundedCodes(f.mapOf(f.oneOrMany(f.codes("tile"), longestList))),
   ),
   schedule: f.optional("The programme, segment by segment.", f.list(segment)),
   unit: f.optional("C if left out; F where the schedule is in Fahrenheit.", f.choice(["C", "F"])),

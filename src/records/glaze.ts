@@ -12,12 +12,12 @@ import * as f from "./fields.ts";
 import { leachTests } from "./leach-test.ts";
 
 const ingredient = f.fields({
-  material: f.required("The id of a material.", f.reference()),
+  material: f.required("The id of a material.", f.reference("material")),
   parts: f.required("Parts by weight.", f.parts()),
 });
 
 const blendPart = f.fields({
-  glaze: f.required("The id of a glaze that was mixed in.", f.reference()),
+  glaze: f.required("The id of a glaze that was mixed in.", f.reference("glaze")),
   parts: f.required("Parts of it.", f.parts()),
 });
 

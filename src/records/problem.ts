@@ -7,6 +7,11 @@ import type { Mend } from "./mend.ts";
 /** A step into a record: a field's name or a list's index, as they stand in the YAML. */
 export type FieldPath = readonly (string | number)[];
 
+/** Whether a path leads to a field or to something in it. */
+export function isFieldPathWithin(path: FieldPath, field: FieldPath): boolean {
+  return field.every((step, i) => path[i] === step);
+}
+
 /** Where a problem lies: a record's file, relative to the archive, and a field in it. */
 export interface Place {
   readonly file: string;

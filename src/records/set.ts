@@ -10,7 +10,7 @@ const defaults = f.fields(sharedTileFields);
 export const setSchema = f.fields({
   name: f.required("The name people call it by.", f.text()),
   kind: f.optional("A class, a series of tests or a term.", f.choice(kindsOfSet)),
-  teacher: f.optional("Who leads it: a key of `makers:` in studio.yaml.", f.reference()),
+  teacher: f.optional("Who leads it: a key of `makers:` in studio.yaml.", f.reference("maker")),
   begins: f.optional("Its first day.", f.day()),
   ends: f.optional("Its last day.", f.day()),
   listed: f.optional(
@@ -30,12 +30,12 @@ export const setSchema = f.fields({
     "Codes reserved for the set: one or a list, or ranges such as TB-101..TB-140.",
     f.boundedCodes(f.oneOrMany(f.codes(), longestList)),
   ),
-  control: f.optional("The code of the tile whose twin goes into every load.", f.reference()),
+  control: f.optional("The code of the tile whose twin goes into every load.", f.reference("tile")),
 });
 
 /** Glazes by the number of their jar: 7, 7b or a name of its own. */
 function jars() {
-  return f.mapOf(f.reference()).superRefine((glazes, context) => {
+  return f.mapOf(f.reference("glaze")).superRefine((glazes, context) => {
     for (const jar of Object.keys(glazes)) {
       const [, number, glaze] = runTogether.exec(jar) ?? [];
       if (glaze === undefined) continue;

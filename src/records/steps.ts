@@ -46,7 +46,7 @@ const coating = {
   dried: f.optional("How dry the layer beneath was; touch-dry if left out.", f.choice(dryings)),
   over: f.optional(
     "Glazes beneath that this one laps over although their areas differ: their ids.",
-    f.oneOrMany(f.reference()),
+    f.oneOrMany(f.reference("jar", "glaze")),
   ),
   "touch-up": f.optional(
     "yes for a repair: it is told, but is no part of pairs and coat counts.",
@@ -58,15 +58,18 @@ const glazeStep = f
   .fields({
     glaze: f.required(
       "An id of recipes/glazes, or the jar number that the set gives it.",
-      f.reference(),
+      f.reference("jar", "glaze"),
     ),
     ...coating,
   })
   .transform((layer) => ({ step: "glaze" as const, ...layer }));
 
 const fadeEnds = f.fields({
-  from: f.required("The glaze at the beginning: an id or a jar number.", f.reference()),
-  to: f.required("The glaze at the end: an id or a jar number.", f.reference()),
+  from: f.required(
+    "The glaze at the beginning: an id or a jar number.",
+    f.reference("jar", "glaze"),
+  ),
+  to: f.required("The glaze at the end: an id or a jar number.", f.reference("jar", "glaze")),
   along: f.optional("Which way it fades, such as “rim to centre”.", f.text()),
 });
 
@@ -98,7 +101,7 @@ const firedStep = f
   .fields({
     fired: f.required(
       `The id of a firing, or only its kind (${kindsOfFiring.join(", ")}) where nothing more is known or it is yet to come.`,
-      f.reference(),
+      f.reference("kind of firing", "firing"),
     ),
     shelf: f.optional(
       "Where in the kiln it stood: top, middle, bottom or own words.",

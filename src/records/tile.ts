@@ -51,7 +51,7 @@ const observation = {
 const result = f.fields({
   after: f.optional(
     "The id of the glaze firing that this describes, where there was more than one.",
-    f.reference(),
+    f.reference("firing"),
   ),
   ...observation,
   again: f.optional("Would you do it again: yes, changed, or no?", f.choice(agains)),
@@ -67,8 +67,11 @@ const laterLook = f.fields({
 export const sharedTileFields = {
   formed: f.optional("The day the tile was made of clay, if known.", f.day()),
   glazed: f.optional("The day the first layer went on.", f.day()),
-  maker: f.optional("Who glazed it: a key of `makers:` in studio.yaml, not a name.", f.reference()),
-  clay: f.optional("The clay body: the id of a record in recipes/clays.", f.reference()),
+  maker: f.optional(
+    "Who glazed it: a key of `makers:` in studio.yaml, not a name.",
+    f.reference("maker"),
+  ),
+  clay: f.optional("The clay body: the id of a record in recipes/clays.", f.reference("clay")),
   "clay-batch": f.optional("The batch or delivery of the clay, where it matters.", f.text()),
   texture: f.optional(
     "The surface of the clay; smooth if left out. Own words are welcome.",

@@ -2,7 +2,9 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, test, vi } from "vitest";
+import { Stopped } from "../../src/asking/prompts.ts";
 import { newTile } from "../../src/commands/new-tile.ts";
+import { type Answer, answering, stop } from "../support/answers.ts";
 import { archiveWith, errorsOf } from "./archives.ts";
 import { sumsOf } from "./site-files.ts";
 import { tilebook } from "./tilebook.ts";
@@ -122,50 +124,131 @@ describe("from the command line", () => {
 });
 
 describe("at a terminal", () => {
-  async function answer(...answers: readonly string[]) {
+  async function answer(...answers: readonly Answer[]) {
     const archive = await archiveWith(files);
-    const said = vi.spyOn(console, "error").mockImplementation(() => undefined);
-    const asked: string[] = [];
-    const left = [...answers];
-    const code = await newTile({ archive }, async (question) => {
-      asked.push(question);
-      return left.shift() ?? "";
-    });
-    const told = said.mock.calls.map(([words]) => String(words));
-    said.mockRestore();
-    return { archive, code, asked, told };
+    const words = vi.spyOn(console, "error").mockImplementation(() => undefined);
+    const { prompts, said, left } = answering(...answers);
+    const ended = newTile({ archive }, prompts);
+    const code = await ended.catch((cause: unknown) => cause);
+    const told = words.mock.calls.map(([line]) => String(line));
+    words.mockRestore();
+    return { archive, code, said, told, left: left() };
   }
 
-  test("it asks for one thing after the other, and for the layers until every word is understood", async () => {
-    const { archive, asked, told } = await answer(
-      "monday",
-      "",
-      "m01",
-      "1 x2; so tpo",
-      "1 x2; so top",
-      "Ran.",
-      "y",
+  test("it asks for one thing after the other, finds glazes by number or name, and tells each layer back", async () => {
+    const { archive, code, said, told, left } = await answer(
+      ...["monday", "", "wren"],
+      ...["glazed", "2026-10-32", "2026-10-14", "nothing"],
+      // A jar by its number, with coats and where it went.
+      ...["1", "two", "2", "leave", ["top", "rim"], "nothing"],
+      // A glaze by its name, in any case, with one thing more.
+      ...["LINER", "", "dip", [], "seconds", "3", "nothing"],
+      ...["soot", "1", "leave", [], "nothing", "take the last"],
+      ...["a resist", "wax", ["motif"], "nothing"],
+      ...["short form", "fired bisque; so tpo", "fired bisque; so top"],
+      ...["that is all", "Ran.", true],
     );
-    expect(asked).toEqual([
-      "Its set (evening, hidden, monday; none if left empty)?",
-      "Its code (M-2 if left empty)?",
-      "The maker's key, if known?",
-      "Its layers, the lowest first, as in “7 x2; 3 x1 top; wax motif”?",
-      "Its layers, the lowest first, as in “7 x2; 3 x1 top; wax motif”?",
+    expect({ code, left }).toEqual({ code: 0, left: 0 });
+    const record = [
+      "---",
+      "glazed: 2026-10-14",
+      "maker: m01",
+      "layers:",
+      "  - {glaze: 1, coats: 2, where: [top, rim]}",
+      "  - {glaze: 2, by: dip, seconds: 3}",
+      "  - {resist: wax, where: motif}",
+      "  - {fired: bisque}",
+      "  - {glaze: soot, where: top}",
+      "---",
+    ];
+    const all = [
+      "1. Soot: 2 coats, at the top and at the rim",
+      "2. Liner: dipped, 3 seconds",
+      "3. Wax resist, on the motif",
+      "4. Bisque firing",
+      "5. Soot: at the top",
+    ];
+    const indented = all.map((line) => `  ${line}`).join("\n");
+    expect(said).toEqual([
+      "Which set does it belong to?",
+      "Its code, as it is on the clay?",
+      "Who glazed it?",
+      "What else is known?",
+      "glazed: The day the first layer went on.",
+      "There is no day 2026-10-32 in the calendar. Write year, month and day, as in 2026-10-14.",
+      "glazed: The day the first layer went on.",
+      "What else is known?",
+      "What went on first? A jar's number, a glaze's name, or what else was done.",
+      "layer 1, coats: How many coats, one over the other.",
+      "“two” is not a number of coats. Write the number alone: 2.",
+      "layer 1, coats: How many coats, one over the other.",
+      "layer 1, by: How it was put on.",
+      "layer 1, where: Which part of the tile: one or a list; all of it if left out.",
+      "What else is known of layer 1?",
+      "1. Soot: 2 coats, at the top and at the rim",
+      "What went on next?",
+      "layer 2, coats: How many coats, one over the other.",
+      "layer 2, by: How it was put on.",
+      "layer 2, where: Which part of the tile: one or a list; all of it if left out.",
+      "What else is known of layer 2?",
+      "layer 2, seconds: How long the tile was held in the glaze, in seconds.",
+      "What else is known of layer 2?",
+      "1. Soot: 2 coats, at the top and at the rim\n2. Liner: dipped, 3 seconds",
+      "What went on next?",
+      "layer 3, coats: How many coats, one over the other.",
+      "layer 3, by: How it was put on.",
+      "layer 3, where: Which part of the tile: one or a list; all of it if left out.",
+      "What else is known of layer 3?",
+      "1. Soot: 2 coats, at the top and at the rim\n2. Liner: dipped, 3 seconds\n3. Soot: 1 coat",
+      "What went on next?",
+      "1. Soot: 2 coats, at the top and at the rim\n2. Liner: dipped, 3 seconds",
+      "What went on next?",
+      "layer 3, resist: What keeps the next coats off.",
+      "layer 3, where: Which part of the tile: one or a list; all of it if left out.",
+      "What else is known of layer 3?",
+      "1. Soot: 2 coats, at the top and at the rim\n2. Liner: dipped, 3 seconds\n3. Wax resist, on the motif",
+      "What went on next?",
+      "The layers, the lowest first, as in “7 x2; 3 x1 top; wax motif”?",
+      "“tpo” is not understood here. Did you mean “top”?",
+      "The layers, the lowest first, as in “7 x2; 3 x1 top; wax motif”?",
+      "1. Soot: 2 coats, at the top and at the rim\n2. Liner: dipped, 3 seconds\n3. Wax resist, on the motif\n4. Bisque firing\n5. Soot: at the top",
+      "What went on next?",
       "Notes?",
-      "Do it? (y/n)",
+      ["tiles/monday/M-2.md will say:", ...record, "Ran."].join("\n"),
+      `M-2, in monday, by m01:\n${indented}`,
+      "Write it?",
     ]);
-    expect(told).toEqual([
-      "  1 x2; so tpo\n           ^^^\n“tpo” is not understood here. Did you mean “top”?",
-      "M-2, in monday, by m01:\n  1. Soot: 2 coats\n  2. Soot: at the top",
-      "Written: tiles/monday/M-2.md",
-    ]);
-    expect(await readFile(join(archive, "tiles/monday/M-2.md"), "utf8")).toContain("Ran.\n");
+    expect(told).toEqual(["Written: tiles/monday/M-2.md"]);
+    const text = await readFile(join(archive, "tiles/monday/M-2.md"), "utf8");
+    expect(text).toBe([...record, "Ran.", ""].join("\n"));
+    expect(await errorsOf(archive)).toMatchObject({ code: 0, errors: [] });
   });
 
-  test("it writes nothing where the answer is no", async () => {
-    const { archive, code } = await answer("", "X-9", "", "soot", "", "n");
-    expect(code).toBe(0);
+  test("what the set gives is told, and may be said otherwise of this tile", async () => {
+    const { archive, said } = await answer(
+      ...["evening", "EV-9", "not known", "clay", "buff", "texture", "ribbed", "nothing"],
+      ...["7", "", "leave", [], "nothing", "that is all", "", true],
+    );
+    expect(said[3]).toBe("From the set: clay buff.");
+    const text = await readFile(join(archive, "tiles/evening/EV-9.md"), "utf8");
+    expect(text).toBe("---\nclay: buff\ntexture: ribbed\nlayers:\n  - {glaze: 7}\n---\n");
+  });
+
+  const untilTheEnd = ["no set", "X-9", "not known", "nothing"] as const;
+  const aLayer = ["soot", "", "leave", [], "nothing", "that is all", ""] as const;
+
+  test("nothing is written where the answer is no", async () => {
+    const { archive, code, told } = await answer(...untilTheEnd, ...aLayer, false);
+    expect({ code, told }).toEqual({ code: 0, told: ["Nothing was written."] });
     expect(Object.keys(await sumsOf(archive))).not.toContain("tiles/X-9.md");
+  });
+
+  test("nothing is written where somebody ends the questions, whichever it is", async () => {
+    const whole = [...untilTheEnd, ...aLayer];
+    for (let at = 0; at <= whole.length; at += 1) {
+      const { archive, code } = await answer(...whole.slice(0, at), stop);
+      expect(code, String(at)).toBeInstanceOf(Stopped);
+      expect(Object.keys(await sumsOf(archive))).not.toContain("tiles/X-9.md");
+    }
   });
 });

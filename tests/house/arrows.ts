@@ -19,6 +19,9 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   ],
   checks: ["terms", "records", "chemistry", "firing", "colour", "likeness", "words"],
   reader: ["terms", "records"],
+  // What an editor offers says with the site's words what a cone range is.
+  editing: ["terms", "records", "reader", "chemistry", "words"],
+  asking: ["terms", "records", "reader", "editing"],
   "leaving-out": ["terms", "records", "types of reader", "chemistry"],
   // A load is judged by the checks, on the archive as the reader would read it with the load in it.
   loads: [...["terms", "records", "reader", "firing", "likeness", "checks", "catalogue", "words"]],
@@ -83,6 +86,7 @@ export const roomsThatUseNode: readonly string[] = [
 /** Package by package, the rooms that may import it. */
 export const packages: Readonly<Record<string, readonly string[]>> = {
   "@11ty/eleventy": ["publish"],
+  "@clack/prompts": ["commands"],
   commander: ["commands", "src"],
   "csv-parse": ["firing", "receive"],
   "csv-stringify": ["publish"],

@@ -55,7 +55,9 @@ test.each(recordKinds.map((kind) => [kind.name, kind] as const))(
 test.each(recordKinds.map((kind) => [kind.name, kind] as const))(
   "the editor's schema of a %s is strict: no word in it is without effect",
   (_, { schema }) => {
-    const strict = new Ajv2020({ strict: true, allowUnionTypes: true, validateFormats: false });
+    // What one of several keys demands is declared around it, where Ajv does not look for it.
+    const options = { strict: true, strictRequired: false, allowUnionTypes: true };
+    const strict = new Ajv2020({ ...options, validateFormats: false });
     expect(() => strict.compile(jsonSchemaOf(schema))).not.toThrow();
   },
 );

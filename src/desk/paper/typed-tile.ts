@@ -25,9 +25,11 @@ export interface TypedTile {
   /** In short form. */
   readonly layers: string;
   readonly notes: string;
+  /** What else the record says, in the order in which its fields are written; those above may have their place in it. */
+  readonly more?: SourceMap;
 }
 
-export type TypedField = Exclude<keyof TypedTile, "set">;
+export type TypedField = Exclude<keyof TypedTile, "set" | "more">;
 
 /** What is wrong with a field, and in the layers with which words of the line. */
 export interface TypedFault {
@@ -61,6 +63,7 @@ export function readTypedTile(archive: DeskArchive, typed: TypedTile): ReadTile 
   ];
   if (faults.length > 0) return { steps, faults, file: undefined };
   const record = {
+    ...typed.more,
     ...(typed.glazed.trim() !== "" && { glazed: typed.glazed.trim() }),
     ...(maker.key !== undefined && { maker: maker.key }),
     layers: steps.map(({ layer }) => layer),

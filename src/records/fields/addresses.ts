@@ -4,10 +4,14 @@ import { countCodes, findCodes } from "../../terms/ids.ts";
 import { mostCodesOfRecord } from "../../terms/limits.ts";
 import { findLinkFault } from "../../terms/links.ts";
 import { refusing } from "./forms.ts";
-import { scalar } from "./scalar.ts";
+import { type Named, scalar } from "./scalar.ts";
 
-/** A code or a range of codes, spelt out: `TB-101..TB-103`. */
-export const codes = () =>
+/**
+ * A code or a range of codes, spelt out: `TB-101..TB-103`.
+ *
+ * @param names `tile` where it names tiles that are there
+ */
+export const codes = (...names: readonly Named[]) =>
   scalar<readonly string[]>(
     (found) => {
       const meant = rangeMeantBy(found);
@@ -26,6 +30,7 @@ export const codes = () =>
       };
     },
     { type: ["string", "number"] },
+    names,
   );
 
 /**

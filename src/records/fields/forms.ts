@@ -40,7 +40,7 @@ export function scalarOrMap<Out>(scalarForm: z.ZodType<Out>, mapForm: z.ZodType<
  * @param what what the keys tell, for the message: `where the glaze comes from`
  */
 export function exactlyOneOf<Out>(schema: z.ZodType<Out>, keys: readonly string[], what: string) {
-  return demanding(schema, (input) => {
+  return demanding(schema, { keys, exactly: true }, (input) => {
     const found = keys.filter((key) => key in input);
     if (found.length > 1) return severalOf(found, keys, what);
     if (found.length === 1) return undefined;
@@ -54,7 +54,7 @@ export function exactlyOneOf<Out>(schema: z.ZodType<Out>, keys: readonly string[
 
 /** Demands that a map carries no more than one of some keys; otherwise as `exactlyOneOf`. */
 export function atMostOneOf<Out>(schema: z.ZodType<Out>, keys: readonly string[], what: string) {
-  return demanding(schema, (input) => {
+  return demanding(schema, { keys, exactly: false }, (input) => {
     const found = keys.filter((key) => key in input);
     return found.length > 1 ? severalOf(found, keys, what) : undefined;
   });
@@ -71,6 +71,7 @@ function severalOf(found: readonly string[], keys: readonly string[], what: stri
 /** Reads a map as `schema` does and adds a fault of its form, so that no fault hides another. */
 function demanding<Out>(
   schema: z.ZodType<Out>,
+  demand: { readonly keys: readonly string[]; readonly exactly: boolean },
   findFault: (input: object) => FormFault | undefined,
 ) {
   const demanded = z.unknown().transform((input, context): Out => {
@@ -79,7 +80,7 @@ function demanding<Out>(
     if (fault) addFault(context, fault);
     return readInto(context, schema, input);
   });
-  editorHints.add(demanded, { kind: "any-of", of: [schema] });
+  editorHints.add(demanded, { kind: "demanding", of: schema, ...demand });
   return demanded;
 }
 

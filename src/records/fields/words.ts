@@ -1,7 +1,7 @@
 /** Fields that hold words: free text, choices, days, references. */
 import { suggestOneOf } from "../suggest.ts";
 import { isDay, notADay } from "./days.ts";
-import { scalar } from "./scalar.ts";
+import { type Named, scalar } from "./scalar.ts";
 
 /** Words of the author's own. */
 export const text = () => scalar((found) => ({ value: found }), { type: ["string", "number"] });
@@ -67,6 +67,10 @@ export function choiceOrOwnWords(known: readonly string[]) {
   });
 }
 
-/** The id of another record, or a code; whether it exists is found out later. */
-export const reference = () =>
-  scalar<string>((found) => ({ value: found }), { type: ["string", "number"] });
+/**
+ * The id of another record, or a code; whether it exists is found out later.
+ *
+ * @param names what it may be the id of, for editors; nothing for what is yet to be named
+ */
+export const reference = (...names: readonly Named[]) =>
+  scalar<string>((found) => ({ value: found }), { type: ["string", "number"] }, names);
