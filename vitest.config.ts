@@ -5,7 +5,7 @@ const counted = ["tests/catalogue/linear.test.ts"];
 
 export default defineConfig({
   test: {
-    setupFiles: ["tests/support/same-seed.ts"],
+    setupFiles: ["tests/support/same-seed.ts", "tests/support/on-no-forge.ts"],
     pool: "forks",
     maxWorkers: "100%",
     restoreMocks: true,

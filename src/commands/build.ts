@@ -8,7 +8,6 @@ import { tilesOfSet } from "../catalogue/shared.ts";
 import type { Alone } from "../catalogue/studio.ts";
 import { notesByFile } from "../checks/notes.ts";
 import { carriedMaterials } from "../chemistry/minerals/minerals.ts";
-import { pruneOnceADay } from "../photos/prune.ts";
 import { type Published, publishSites } from "../publish/publish.ts";
 import { checkSiteFolder } from "../publish/site-folder.ts";
 import type { SiteRequest } from "../publish/site-request.ts";
@@ -32,6 +31,7 @@ import {
   wholeIfSound,
   withoutFaulty,
 } from "./sound-part.ts";
+import { tidyCache } from "./tidy-cache.ts";
 import { type WaitingLister, waitingLister } from "./waiting.ts";
 
 export interface BuildOptions extends Folders {
@@ -117,7 +117,7 @@ export async function linkSites(
   const write = async () => {
     const effects = { stage: progress.stage, pictureFile };
     const published = await publishSites(sites, siteFolder, cacheDir, effects);
-    await pruneOnceADay(cacheDir);
+    await tidyCache(cacheDir, ready.photographs.used);
     progress.finish();
     tellNoDates(whyNoDates(said), options.quiet);
     if (ready.leftOut.length > 0) tellLeftOut(examined, ready.leftOut, options.archive);

@@ -29,6 +29,8 @@ export interface Photographs {
   readonly prepared: ReadonlyMap<string, PreparedPicture>;
   /** What only opening them showed: damage that lay deep, and how they were taken. */
   readonly problems: readonly Problem[];
+  /** Their names in the cache. */
+  readonly used: ReadonlySet<string>;
   /** Where the picture with an address on the site lies. */
   readonly fileOf: (url: string) => string;
 }
@@ -70,6 +72,7 @@ export async function preparePhotographs(
       new Map(results.map((result) => toInspection(result, asTyped))),
       asTyped,
     ),
+    used: new Set(made.map(({ picture }) => picture.name)),
     fileOf: (url) => places.get(url) ?? join(dir, url),
   };
 }

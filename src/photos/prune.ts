@@ -1,6 +1,6 @@
 import { existsSync } from "node:fs";
 import { readdir, rm, stat } from "node:fs/promises";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { hasCode } from "../disk/machine-error.ts";
 import { writeWhole } from "../disk/write-whole.ts";
 import { entriesFolder, temporaryFolder } from "./store.ts";
@@ -24,17 +24,31 @@ export async function pruneOnceADay(cacheDir: string): Promise<void> {
  * of photographs forgotten. They are made again should they return.
  */
 export async function prunePictures(cacheDir: string, unusedSince: Date): Promise<number> {
+  const forgotten = await forgetEntries(cacheDir, (entry) => isUnused(entry, unusedSince));
+  for (const left of await listFolder(temporaryFolder(cacheDir))) {
+    if (await isOlder(left, unusedSince)) await rm(left, { recursive: true, force: true });
+  }
+  return forgotten;
+}
+
+/** Removes from the cache everything but the pictures with these names, and gives the number of photographs forgotten. */
+export async function keepPictures(cacheDir: string, names: ReadonlySet<string>): Promise<number> {
+  await rm(temporaryFolder(cacheDir), { recursive: true, force: true });
+  return await forgetEntries(cacheDir, async (entry) => !names.has(basename(entry)));
+}
+
+async function forgetEntries(
+  cacheDir: string,
+  isToGo: (entry: string) => Promise<boolean>,
+): Promise<number> {
   let forgotten = 0;
   for (const shard of await listFolder(entriesFolder(cacheDir))) {
     for (const entry of await listFolder(shard)) {
-      if (await isUnused(entry, unusedSince)) {
+      if (await isToGo(entry)) {
         await rm(entry, { recursive: true, force: true });
         forgotten += 1;
       }
     }
-  }
-  for (const left of await listFolder(temporaryFolder(cacheDir))) {
-    if (await isOlder(left, unusedSince)) await rm(left, { recursive: true, force: true });
   }
   return forgotten;
 }
