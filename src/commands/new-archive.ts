@@ -8,14 +8,23 @@ import { ownVersion } from "./version.ts";
 
 /**
  * Where each file of the starter goes. Some have other names there: a package leaves out files
- * called `.gitignore`, and a forge would take the workflows for its own.
+ * called `.gitignore`, and a forge would take those that are meant for an archive's forge for its own.
  */
 const files: Readonly<Record<string, string>> = {
   "studio.yaml": "studio.yaml",
   "README.md": "README.md",
   gitignore: ".gitignore",
   "gitlab-ci.yml": ".gitlab-ci.yml",
-  "github/tilebook.yml": ".github/workflows/tilebook.yml",
+  ...Object.fromEntries(
+    [
+      "github/workflows/tilebook-request.yml",
+      "github/workflows/tilebook-publish.yml",
+      "github/ISSUE_TEMPLATE/wrong-tile.yml",
+      "github/PULL_REQUEST_TEMPLATE.md",
+      "gitlab/issue_templates/wrong-tile.md",
+      "gitlab/merge_request_templates/Default.md",
+    ].map((name) => [name, `.${name}`]),
+  ),
   ...Object.fromEntries(
     [
       ...["README.md", "tile.md", "set.md", "firing.md", "glaze-bought.md", "glaze-mixed.md"],

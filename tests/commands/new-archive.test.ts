@@ -38,6 +38,7 @@ describe("a studio's own archive, begun from a packed Tilebook in an empty folde
       expect.arrayContaining([
         ".github",
         ".gitignore",
+        ".gitlab",
         ".gitlab-ci.yml",
         "examples",
         "recipes",

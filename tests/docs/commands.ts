@@ -12,13 +12,12 @@ export interface WrittenCommand {
   readonly args: readonly string[];
 }
 
-/** Every document that a reader of the project or of a new archive is handed. */
+/** Every document that a reader of the project or of a new archive is handed; workflows are played in tests/starter. */
 export async function listDocs(): Promise<readonly string[]> {
   const docs = await readdir(join(project, "docs"));
   const guide = await readdir(join(project, "docs/guide"));
   return [
-    ...["README.md", "DEVELOPERS.md", "src/starter/README.md", "src/starter/gitlab-ci.yml"],
-    "src/starter/github/tilebook.yml",
+    ...["README.md", "DEVELOPERS.md", "src/starter/README.md"],
     ...docs.filter((name) => name.endsWith(".md")).map((name) => `docs/${name}`),
     ...guide.map((name) => `docs/guide/${name}`),
   ];
@@ -34,7 +33,7 @@ export async function writtenCommands(): Promise<readonly WrittenCommand[]> {
   return all.flat();
 }
 
-/** Commands in code, on a line of their own with their explanation two spaces behind, or in a workflow. */
+/** Commands in code, on a line of their own with their explanation two spaces behind. */
 export function commandsIn(file: string, text: string): readonly WrittenCommand[] {
   const pattern = /(?:npx tilebook|npm run --silent tilebook --)((?: [^\s`|]+|\n\s*--[a-z-]+)*)/gu;
   const found = [...text.matchAll(pattern)].map(([, words = ""]) =>

@@ -62,7 +62,7 @@ let port = 24_000 + (process.pid % 6_000);
 
 const commands = await writtenCommands();
 
-test("commands are found in code, in running words and in workflows", () => {
+test("commands are found in code and in running words", () => {
   const text =
     "```\nnpx tilebook serve   shows it\n```\n- `npm run --silent tilebook -- check\n  --fix` shows\n";
   expect(commandsIn("x.md", text).map(({ args }) => args)).toEqual([["serve"], ["check", "--fix"]]);
