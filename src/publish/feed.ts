@@ -1,4 +1,5 @@
 /** The feed of the newest results, as Atom (RFC 4287). */
+import { leadPictureOf } from "../../templates/parts/lead-picture.ts";
 import { firingsOf } from "../catalogue/kilns/tile-firings.ts";
 import type { CatalogueTile } from "../catalogue/tiles.ts";
 import type { Catalogue } from "../catalogue/types.ts";
@@ -56,6 +57,16 @@ function renderEntry(tile: CatalogueTile, day: string, root: string): string {
     `    <link href="${address}"/>`,
     `    <updated>${day}T00:00:00Z</updated>`,
     `    <summary>${escapeXml(told.filter(Boolean).join("; "))}</summary>`,
+    ...pictureOf(tile, root),
     "  </entry>",
   ].join("\n");
+}
+
+/** What an entry shows where a reader shows more than its summary: the photograph, as HTML. */
+function pictureOf(tile: CatalogueTile, root: string): readonly string[] {
+  const picture = leadPictureOf(tile);
+  if (!picture) return [];
+  const { url, alt, width, height } = picture;
+  const html = `<p><img src="${escapeXml(root + url)}" alt="${escapeXml(alt)}" width="${width}" height="${height}"/></p>`;
+  return [`    <content type="html">${escapeXml(html)}</content>`];
 }

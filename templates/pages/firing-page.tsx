@@ -5,6 +5,7 @@ import type { LoadFume } from "../../src/catalogue/minding.ts";
 import type { TemperatureUnit } from "../../src/firing/units.ts";
 import { AccountsChart } from "../charts/accounts-chart.tsx";
 import { FiringFigure } from "../charts/firing-figure.tsx";
+import { trailTo } from "../linked/trail.ts";
 import { LoadFumes } from "../mixing/minding.tsx";
 import { type ControlWithTwins, Twins } from "../parts/control-twins.tsx";
 import { Document } from "../parts/document.tsx";
@@ -12,6 +13,7 @@ import { HeatFacts, LogRead, Programme, Witnesses } from "../parts/firing-facts.
 import { Readings, StoryLede } from "../parts/firing-story.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { KilnCare, RakuCare } from "../parts/kiln-care.tsx";
+import type { LeadPicture } from "../parts/lead-picture.ts";
 import { Quotation } from "../parts/notes.tsx";
 import { RecordFoot, type RecordFootProps } from "../parts/record-foot.tsx";
 import type { Turn } from "../parts/turn.ts";
@@ -30,6 +32,8 @@ export interface FiringPageProps {
   /** The first of its tiles by their shelves, and how the list goes on. */
   readonly groups: MorePageProps["groups"];
   readonly turn: Turn;
+  /** The first photograph of its tiles. */
+  readonly lead: LeadPicture | null;
   /** What the glazes of the load give off in the kiln. */
   readonly fumes: readonly LoadFume[];
   /** The control tiles that had a twin in this load, each with that twin and its neighbours. */
@@ -48,6 +52,8 @@ export function FiringPage(props: FiringPageProps): VNode {
       title={`Firing ${firing.id}`}
       summary={`${sentence} ${storyHeading(firing)}.`}
       section="firings"
+      lead={props.lead}
+      linked={[trailTo(frame, "firings", `Firing ${firing.id}`, firing.kiln)]}
       kind="entry firing"
     >
       <header class="opening">

@@ -6,6 +6,8 @@ import type { Link } from "../../src/catalogue/link.ts";
 import type { Company } from "../../src/catalogue/mixing/companies.ts";
 import { formatConeRange } from "../../src/terms/cones.ts";
 import { idSlug } from "../../src/terms/ids.ts";
+import { glazeThing } from "../linked/things.ts";
+import { trailTo } from "../linked/trail.ts";
 import { AmongOthers } from "../mixing/company.tsx";
 import { ExpansionAndFit } from "../mixing/expansion.tsx";
 import { Hazards, LoudHazards } from "../mixing/hazards.tsx";
@@ -16,6 +18,7 @@ import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { ColoursAlone } from "../parts/glaze-colours.tsx";
 import { LeachTests } from "../parts/leach-tests.tsx";
+import type { LeadPicture } from "../parts/lead-picture.ts";
 import { Cautions, Quotation } from "../parts/notes.tsx";
 import { Recipe } from "../parts/recipe.tsx";
 import { RecordFoot, type RecordFootProps } from "../parts/record-foot.tsx";
@@ -55,6 +58,8 @@ export interface GlazePageProps {
   readonly groups: MorePageProps["groups"];
   readonly turn: Turn;
   readonly wall: string | null;
+  /** The first photograph of its tiles, of one on which it is alone if there is any. */
+  readonly lead: LeadPicture | null;
   readonly trust: ColourTrust | null;
   /** The maps that it stands on. */
   readonly maps: readonly Link[];
@@ -75,6 +80,11 @@ export function GlazePage(props: GlazePageProps): VNode {
       title={glaze.name}
       summary={sentence}
       section="glazes"
+      lead={props.lead}
+      linked={[
+        glazeThing(frame, glaze, sentence, isShownAlone(props) ? props.lead : null),
+        trailTo(frame, "glazes", glaze.name),
+      ]}
       kind="entry glaze-page"
       scripts={glaze.batch ? ["assets/weighing.js"] : ["assets/printing.js"]}
     >
@@ -113,6 +123,12 @@ export function GlazePage(props: GlazePageProps): VNode {
       <RecordFoot of={props.foot} />
     </Document>
   );
+}
+
+/** Whether its first photograph shows it and no other glaze. */
+function isShownAlone({ groups }: GlazePageProps): boolean {
+  const shown = groups.find(({ items }) => items.some(({ picture }) => picture !== null));
+  return shown?.title === onlyGlaze;
 }
 
 /** The cautions of a glaze that is not weighed out here; those of others are on their sheet. */

@@ -4,12 +4,14 @@ import type { CatalogueGlaze } from "../../src/catalogue/glazes.ts";
 import type { Link } from "../../src/catalogue/link.ts";
 import { mindingOfGlazes } from "../../src/catalogue/minding.ts";
 import type { CataloguePair } from "../../src/catalogue/pairs.ts";
+import { trailTo } from "../linked/trail.ts";
 import { LoudHazards } from "../mixing/hazards.tsx";
 import { MindingLines } from "../mixing/minding.tsx";
 import { OverlapSection } from "../mixing/overlap.tsx";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import type { Frame } from "../parts/frame.ts";
+import type { LeadPicture } from "../parts/lead-picture.ts";
 import { PairTable, type PairTableView } from "../parts/pair-table.tsx";
 import { Swaps, type SwapsView } from "../parts/swaps.tsx";
 import type { Turn } from "../parts/turn.ts";
@@ -32,6 +34,8 @@ export interface PairPageProps {
   readonly reversed: number;
   /** Why the melt of the two is not worked out; empty where it is. */
   readonly noMelt: string;
+  /** The first photograph of its tiles. */
+  readonly lead: LeadPicture | null;
   /** The two glazes themselves. */
   readonly glazes: { readonly over: GlazeInAPair; readonly under: GlazeInAPair };
 }
@@ -41,13 +45,16 @@ export type GlazeInAPair = Pick<CatalogueGlaze, "chemistry" | "hazards" | "id" |
 export function PairPage(props: PairPageProps): VNode {
   const { frame, pair, sentence, table, swaps, turn, glazes } = props;
   const { root } = frame;
+  const title = `${pair.over.name} over ${pair.under.name}`;
   return (
     <Document
       styles="pair"
       frame={frame}
-      title={`${pair.over.name} over ${pair.under.name}`}
+      title={title}
       summary={sentence}
       section="glazes"
+      lead={props.lead}
+      linked={[trailTo(frame, "glazes", title, pair.over)]}
       kind="entry pair"
     >
       <header class="opening">

@@ -1,12 +1,15 @@
 /** A set: a class, a term, a series of tests. */
 import type { VNode } from "preact";
 import type { CatalogueSet } from "../../src/catalogue/sets.ts";
+import { setCollection } from "../linked/things.ts";
+import { trailTo } from "../linked/trail.ts";
 import { BlendLayout, type BlendLayoutProps } from "../mixing/blend-layout.tsx";
 import { type AskedTable, AskedTables } from "../parts/asked.tsx";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import { type LessonList, Lessons } from "../parts/found-out.tsx";
 import type { Frame } from "../parts/frame.ts";
+import type { LeadPicture } from "../parts/lead-picture.ts";
 import { Quotation } from "../parts/notes.tsx";
 import { RecordFoot, type RecordFootProps } from "../parts/record-foot.tsx";
 import { SetSquare, type SetSquareView } from "../parts/set-square.tsx";
@@ -31,6 +34,8 @@ export interface SetPageProps {
   readonly groups: MorePageProps["groups"];
   readonly turn: Turn;
   readonly wall: string | null;
+  /** The first photograph of its tiles. */
+  readonly lead: LeadPicture | null;
   readonly control: TileEntry | null;
   /** The blends that its tiles show. */
   readonly blends: readonly SetBlend[];
@@ -69,6 +74,11 @@ export function SetPage(props: SetPageProps): VNode {
       title={set.name}
       summary={sentence}
       section="sets"
+      lead={props.lead}
+      linked={[
+        setCollection(frame, { ...set, tiles: turn.total }, props.lead),
+        trailTo(frame, "sets", set.name),
+      ]}
       kind="entry"
     >
       <header class="opening">

@@ -1,9 +1,12 @@
 /** A tile: its photograph, what was done, what the kiln did, what came out, how to do it again. */
 import type { VNode } from "preact";
 import { firingsOf } from "../../src/catalogue/kilns/tile-firings.ts";
+import { tileWork } from "../linked/things.ts";
+import { trailTo } from "../linked/trail.ts";
 import { CoatStack } from "../parts/coat-stack.tsx";
 import { Document } from "../parts/document.tsx";
 import { LeachTests } from "../parts/leach-tests.tsx";
+import { leadPictureOf } from "../parts/lead-picture.ts";
 import { Cautions, Quotation } from "../parts/notes.tsx";
 import { OneChange, TwoChanges } from "../parts/one-change.tsx";
 import { Outcome } from "../parts/outcome.tsx";
@@ -26,6 +29,8 @@ export function TilePage(props: TilePageProps): VNode {
       title={`${tile.id}: ${title}`}
       summary={`Test tile ${tile.id}: ${title}. ${tileSentence(tile)}`}
       section="wall"
+      lead={leadPictureOf(tile)}
+      linked={[tileWork(frame, tile, title), trailTo(frame, "wall", tile.id, tile.set)]}
       kind="spread"
       scripts={["assets/photograph.js"]}
     >

@@ -4,6 +4,7 @@ import { type Definition, Definitions } from "../parts/definitions.tsx";
 import { Document } from "../parts/document.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { Gaps } from "../parts/gaps.tsx";
+import type { LeadPicture } from "../parts/lead-picture.ts";
 import { Quotation } from "../parts/notes.tsx";
 import { RecordFoot, type RecordFootProps } from "../parts/record-foot.tsx";
 import type { Section } from "../parts/sections.ts";
@@ -26,6 +27,8 @@ export interface TilesPageProps {
   /** The first tiles of them, and how the list goes on. */
   readonly groups: MorePageProps["groups"];
   readonly turn: Turn;
+  /** The first photograph of them. */
+  readonly lead: LeadPicture | null;
   readonly wall: string | null;
   /** What would fill the page, where it is empty. */
   readonly empty: string;
@@ -42,6 +45,7 @@ export function TilesPage(props: TilesPageProps): VNode {
     gaps = [],
     groups,
     turn,
+    lead,
     empty,
   } = props;
   return (
@@ -51,6 +55,7 @@ export function TilesPage(props: TilesPageProps): VNode {
       title={title}
       summary={sentence}
       section={section}
+      lead={lead}
       kind="entry"
     >
       <header class="opening">

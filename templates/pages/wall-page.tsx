@@ -1,9 +1,11 @@
 /** The home page: what this is in one sentence, the ways in, and every tile. */
 import type { VNode } from "preact";
+import { siteOf } from "../linked/things.ts";
 import { Document } from "../parts/document.tsx";
 import type { TileEntry } from "../parts/entry.ts";
 import { Finder, type FinderProps } from "../parts/finder.tsx";
 import type { Frame } from "../parts/frame.ts";
+import type { LeadPicture } from "../parts/lead-picture.ts";
 import { renderOwnWords } from "../parts/own-words.ts";
 import type { Turn } from "../parts/turn.ts";
 import { TurnPages } from "../parts/turn-pages.tsx";
@@ -31,6 +33,8 @@ export interface WallPageProps {
   readonly total: number;
   /** The tiles of this page of the wall. */
   readonly tiles: readonly TileEntry[];
+  /** The first photograph of its tiles. */
+  readonly lead: LeadPicture | null;
   /** Null on the further pages of the wall. */
   readonly ways: WaysIn | null;
   readonly turn: Turn;
@@ -60,6 +64,8 @@ export function WallPage(props: WallPageProps): VNode {
       title={turn.here === 0 ? frame.studio : pageTitle("Tiles", turn.here, turn.pages)}
       summary={`${frame.studio}: ${sentence}`}
       section="wall"
+      lead={props.lead}
+      linked={turn.here === 0 ? [siteOf(frame, sentence)] : []}
       kind="home"
       scripts={["data/facets.js", "assets/wall.js"]}
     >

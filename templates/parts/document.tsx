@@ -1,11 +1,14 @@
 /** The whole document around a page: head, masthead, main part, foot. */
 import type { ComponentChildren, VNode } from "preact";
 import { Hatch } from "../drawing/hatch.tsx";
+import { DataBlock, type Linked } from "../linked/data-block.tsx";
 import { missingSentence } from "../words/site/waiting.ts";
 import type { Frame } from "./frame.ts";
+import type { LeadPicture } from "./lead-picture.ts";
 import { Masthead } from "./masthead.tsx";
 import type { Section } from "./sections.ts";
 import { SiteFoot } from "./site-foot.tsx";
+import { SocialCard } from "./social-card.tsx";
 
 export interface DocumentProps {
   readonly frame: Frame;
@@ -13,6 +16,10 @@ export interface DocumentProps {
   /** What the page is, for search engines and those who share its link. */
   readonly summary: string;
   readonly section?: Section | undefined;
+  /** The photograph that it leads with. */
+  readonly lead?: LeadPicture | null;
+  /** What it is about, as linked data. */
+  readonly linked?: readonly Linked[];
   /** Names of scripts under assets/, and of data files, in the order they run. */
   readonly scripts?: readonly string[];
   /** The name of the page's file of styles, under assets/, which is made for its template. */
@@ -41,10 +48,10 @@ const policy = [
 ].join("; ");
 
 export function Document(props: DocumentProps): VNode {
-  const { frame, title, kind, children } = props;
+  const { frame, kind, children } = props;
   return (
     <html lang="en">
-      <Head {...props} title={title === frame.studio ? title : `${title} · ${frame.studio}`} />
+      <Head {...props} />
       <body>
         <a class="skip" href="#main">
           Skip to the page
@@ -72,7 +79,7 @@ function Missing({ frame: { root, waiting } }: { readonly frame: Frame }): VNode
 }
 
 function Head(props: Omit<DocumentProps, "children">): VNode {
-  const { frame, title, summary, styles, scripts = [], leadsTo } = props;
+  const { frame, title, summary, styles, scripts = [], leadsTo, lead = null, linked = [] } = props;
   const { root, canonical, feed, unlisted } = frame;
   return (
     <head>
@@ -80,7 +87,7 @@ function Head(props: Omit<DocumentProps, "children">): VNode {
       <meta http-equiv="Content-Security-Policy" content={policy} />
       <meta name="viewport" content="width=device-width, initial-scale=1" />
       <meta name="color-scheme" content="light dark" />
-      <title>{title}</title>
+      <title>{title === frame.studio ? title : `${title} · ${frame.studio}`}</title>
       <meta name="description" content={summary} />
       {leadsTo !== undefined && <meta http-equiv="refresh" content={`0; url=${leadsTo}`} />}
       {unlisted && <meta name="robots" content="noindex, nofollow" />}
@@ -93,6 +100,8 @@ function Head(props: Omit<DocumentProps, "children">): VNode {
           href={root + feed}
         />
       )}
+      {leadsTo === undefined && <SocialCard {...{ frame, title, summary, picture: lead }} />}
+      {!unlisted && <DataBlock things={linked} />}
       <link rel="icon" type="image/svg+xml" href={`${root}assets/icon.svg`} />
       <link rel="stylesheet" href={`${root}assets/${styles}.css`} />
       {scripts.map((script) => (

@@ -12,6 +12,10 @@ export interface OwnLink {
 export interface Frame {
   /** The way back to the root: empty, `../`, or its whole path on a page that is shown at any depth. */
   readonly root: string;
+  /** The page's own place, relative to the root. */
+  readonly path: string;
+  /** The whole address of the root, with a slash behind it; null where the studio gives none. */
+  readonly site: string | null;
   readonly studio: string;
   /** Shown before its name; null where it has none. */
   readonly mark: StudioMark | null;

@@ -251,11 +251,14 @@ describe("contributors' words", () => {
 describe("the studio's address", () => {
   const canonical = (page: string) => /<link rel="canonical" href="([^"]*)"/u.exec(page)?.[1];
 
-  test("stands in canonical links, sitemap and feed, and nowhere else", async () => {
+  test("stands in what the head says of the page, in sitemap and feed, and nowhere else", async () => {
     for (const file of await filesThatHold(site, "eelgate.example")) {
       if (file === "sitemap.xml" || file === "feed.xml") continue;
       expect(file).toMatch(/\.html$/u);
-      const rest = (await read(file)).replace(/<link rel="canonical"[^>]*>/u, "");
+      const rest = (await read(file)).replace(
+        /<link rel="canonical"[^>]*>|<meta property="og:[^>]*>|<script type="application\/ld\+json">.*?<\/script>/gu,
+        "",
+      );
       expect(rest, file).not.toContain("eelgate.example");
     }
   });

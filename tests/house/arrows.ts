@@ -106,6 +106,7 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
   preact: ["browser", "copystand", "desk", "drawing", "publish", "templates"],
   "preact-render-to-string": ["copystand", "desk", "publish", "templates"],
   qrcode: ["drawing"],
+  "schema-dts": ["templates"],
   send: ["publish"],
   sharp: ["demo", "photos"],
   yaml: ["reader"],

@@ -85,6 +85,24 @@ siteTest("what a page's policy forbids is seen by these tests", async ({ open, s
   await expect.poll(() => complaints.join()).toContain("Content Security Policy");
 });
 
+siteTest("linked data is in a page's head, and no browser runs it", async ({ open, serve }) => {
+  const root = await serve(small.folder, "/tests/");
+  const page = await open(`${root}about.html`);
+  const { complaints } = watch(page);
+  await page.goto(`${root}tiles/ev-1.html`);
+  const block = page.locator('head script[type="application/ld+json"]');
+  expect(JSON.parse((await block.textContent()) ?? "")["@graph"][0].identifier).toBe("EV-1");
+  expect(complaints).toEqual([]);
+  // The same element as a script is refused: that it is data is what lets it stand.
+  await page.evaluate(() => {
+    const script = document.createElement("script");
+    script.textContent = "window.wasRun = true";
+    document.head.append(script);
+  });
+  await expect.poll(() => complaints.join()).toContain("Content Security Policy");
+  expect(await page.evaluate(() => "wasRun" in window)).toBe(false);
+});
+
 siteTest("every tile is there without JavaScript, with its photograph", async ({ open, serve }) => {
   const root = await serve(demo.folder);
   const page = await open(root, { javaScriptEnabled: false });

@@ -39,7 +39,7 @@ export function firingPages(site: Site): readonly Page[] {
 function firingPage(site: Site, firing: CatalogueFiring): readonly Page[] {
   const list = tilesOfLoad(site, firing);
   const { controls, others } = controlsBeside(site, firing.id);
-  return pagesOfTiles(site, list, ({ groups, turn }) =>
+  return pagesOfTiles(site, list, ({ groups, turn, lead }) =>
     definePage({
       path: firing.url,
       component: FiringPage,
@@ -49,6 +49,7 @@ function firingPage(site: Site, firing: CatalogueFiring): readonly Page[] {
         unit: site.catalogue.studio.temperature,
         groups,
         turn,
+        lead,
         fumes: fumesOf(glazesInLoad(site, firing), firing.atmosphere),
         controls,
         otherControls: others,

@@ -41,6 +41,7 @@ export function wallPages(site: Site): readonly Page[] {
         alone: turn.here === 0 ? aloneOf(site) : null,
         total: codes.length,
         tiles: site.entries(groups.flatMap(({ items }) => items)),
+        lead: site.lead(groups.flatMap(({ items }) => items)),
         ways: turn.here === 0 ? ways : null,
         turn,
         cut: { first: tilesAtHome, later: tilesOnAPage },

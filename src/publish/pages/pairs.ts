@@ -50,6 +50,7 @@ function pagesOfPair(site: Site, pair: CataloguePair): readonly Page[] {
         others: groups.flatMap(({ items }) => items).filter(({ id }) => !shown.includes(id)),
         turn,
         reversed: reversed.length,
+        lead: site.lead([...shown, ...tiles]),
         noMelt: noMeltSentence([over, under].map(whyNoMelt)),
         glazes: { over: inAPair(over), under: inAPair(under) },
       }),

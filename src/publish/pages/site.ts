@@ -4,6 +4,7 @@ import type { LayerView } from "../../../templates/drawing/layer-view.ts";
 import { layerView, type Paint } from "../../../templates/drawing/layer-view.ts";
 import type { TileEntry } from "../../../templates/parts/entry.ts";
 import type { Frame } from "../../../templates/parts/frame.ts";
+import { type LeadPicture, leadPictureOf } from "../../../templates/parts/lead-picture.ts";
 import { toSmallPicture } from "../../../templates/parts/photograph.tsx";
 import { aloneSentence } from "../../../templates/words/site/alone.ts";
 import type { WaitingRecord } from "../../../templates/words/site/waiting.ts";
@@ -35,6 +36,8 @@ export interface Site {
   readonly pairs: ReadonlyMap<string, CataloguePair>;
   /** By their ids. */
   readonly firings: ReadonlyMap<string, CatalogueFiring>;
+  /** The photograph that a page leads with which shows these tiles in this order; null where none has one. */
+  readonly lead: (codes: readonly string[]) => LeadPicture | null;
   /** Tiles made and fired alike, this one among them; none where it is the only one. */
   readonly replicates: (tile: CatalogueTile) => readonly CatalogueTile[];
 }
@@ -69,6 +72,7 @@ export function makeSite(catalogue: Catalogue, place: SitePlace): Site {
     view,
     names: namesTopFirst,
     entries: (codes) => codes.flatMap((code) => byId.get(idKey(code)) ?? []),
+    lead: leadFinder(catalogue),
     pairs: new Map(catalogue.pairs.map((pair) => [pair.url, pair])),
     firings: new Map(catalogue.firings.map((firing) => [firing.id, firing])),
     replicates: replicateFinder(catalogue),
@@ -112,6 +116,17 @@ function viewFinder(catalogue: Catalogue): Site["view"] {
     });
 }
 
+function leadFinder(catalogue: Catalogue): Site["lead"] {
+  return (codes) => {
+    for (const code of codes) {
+      const tile = catalogue.tileById.get(idKey(code));
+      const picture = tile && leadPictureOf(tile);
+      if (picture) return picture;
+    }
+    return null;
+  };
+}
+
 function replicateFinder(catalogue: Catalogue): Site["replicates"] {
   const groups = new Map(
     catalogue.replicates.flatMap((codes) => codes.map((code) => [code, codes] as const)),
@@ -132,6 +147,8 @@ function frameFinder({ studio, own }: Catalogue, { under, waiting }: SitePlace):
       path === notFoundPath
         ? rootPath(studio.address, under)
         : "../".repeat(path.split("/").length - 1),
+    path,
+    site: address && new URL(address).href,
     studio: studio.name,
     mark: own.mark,
     website: own.website,

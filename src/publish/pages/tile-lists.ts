@@ -1,5 +1,6 @@
 /** Lists of tiles that go on over several pages: the first in its own form, the others alike. */
 import { MorePage, type MorePageProps } from "../../../templates/pages/more-page.tsx";
+import type { LeadPicture } from "../../../templates/parts/lead-picture.ts";
 import { turnedUrl } from "../../catalogue/addresses.ts";
 import { definePage, type Page } from "../page.ts";
 import type { Site } from "./site.ts";
@@ -18,7 +19,10 @@ export interface TileList extends Pick<MorePageProps, "title" | "sentence" | "se
 }
 
 /** What the first page of a list shows of it. */
-export interface FirstTiles extends Pick<MorePageProps, "groups" | "turn" | "wall"> {}
+export interface FirstTiles extends Pick<MorePageProps, "groups" | "turn" | "wall"> {
+  /** The first photograph on it; null where no tile has one. */
+  readonly lead: LeadPicture | null;
+}
 
 /** All pages of a list of tiles; the first is made by whoever knows what else stands on it. */
 export function pagesOfTiles(
@@ -42,7 +46,8 @@ function shownTiles(site: Site, { wall, noteOf }: TileList, cut: Cut<string>): F
     const note = noteOf?.(items);
     return { title, items: site.entries(items), ...(note && { note }) };
   });
-  return { groups, turn: cut.turn, wall };
+  const lead = site.lead(cut.groups.flatMap(({ items }) => items));
+  return { groups, turn: cut.turn, wall, lead };
 }
 
 function furtherPage(site: Site, list: TileList, { groups, turn, wall }: FirstTiles): Page {

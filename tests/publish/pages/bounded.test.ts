@@ -10,7 +10,8 @@ import { listPages } from "../../support/list-pages.ts";
 const mostBytes = 150_000;
 const mostElements = 1_500;
 const mostAtHome = 100_000;
-const mostOfATile = 15_500;
+/** Of which a KB is what its head says to programs. */
+const mostOfATile = 16_500;
 
 interface Measured {
   readonly path: string;
@@ -70,7 +71,7 @@ describe("the pages of a large archive", () => {
     expect(large.find(({ path }) => path === "index.html")?.bytes).toBeLessThan(mostAtHome);
   });
 
-  test("hold a tile in 15.5 KB, in the middle of all", () => {
+  test("hold a tile in 16.5 KB, in the middle of all", () => {
     const tiles = large.filter((page) => kindOf(page) === "tiles").map(({ bytes }) => bytes);
     expect(tiles.length).toBeGreaterThan(3_000);
     const middle = tiles.sort((a, b) => a - b)[Math.floor(tiles.length / 2)];
