@@ -8,6 +8,7 @@ import type { Caution } from "../chemistry/cautions/cautions.ts";
 import { cautionsOfGlazes } from "../chemistry/cautions/cautions-of-glazes.ts";
 import { type FiringFacts, firingFactsOf } from "../likeness/firing-facts.ts";
 import type { Archive, FiredStep } from "../records/archive.ts";
+import { committerFinder, type FindWrittenBy } from "./committers.ts";
 import type { Findings } from "./findings.ts";
 import { type FiringView, viewFirings } from "./kilns/heat.ts";
 import { batchFinder, type FindBatch } from "./mixing/batches.ts";
@@ -23,6 +24,7 @@ export interface Common {
   readonly factsOf: (step: FiredStep) => FiringFacts;
   readonly findBatch: FindBatch;
   readonly describeMaterial: DescribeMaterial;
+  readonly findWrittenBy: FindWrittenBy;
 }
 
 export function findCommon(archive: Archive, findings: Findings): Common {
@@ -32,6 +34,7 @@ export function findCommon(archive: Archive, findings: Findings): Common {
     factsOf: firingFactsOf(archive, findings.heats),
     findBatch: batchFinder(archive, materialLinkFinder(archive, findings.builtInMaterials)),
     describeMaterial: materialDescriber(archive),
+    findWrittenBy: committerFinder(archive),
   };
 }
 

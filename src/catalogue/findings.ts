@@ -47,6 +47,8 @@ export interface RecordHistory {
   readonly first: string | null;
   /** The day on which it was last committed, or a photograph or a log that belongs to it. */
   readonly last: string | null;
+  /** The names under which somebody committed it, as git has them; for nobody's eyes but the catalogue's. */
+  readonly authors: readonly string[];
 }
 
 export interface Findings {

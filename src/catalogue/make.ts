@@ -94,7 +94,7 @@ function makeFrom(
     ...compareGlazes(cones, glazes, tileById),
     tileById,
     glazeById: new Map(glazes.map((glaze) => [idKey(glaze.id), glaze])),
-    ...{ records: recordFacts(archive, findings, alone), moved: listMoved(tiles) },
+    ...{ records: recordFacts(archive, findings, common, alone), moved: listMoved(tiles) },
   });
 }
 

@@ -27,14 +27,15 @@ export function namesThatMayBeShown(studio: StudioRecord): ReadonlyMap<string, M
   const names = new Map<string, MakerName>();
   const slugFor = nameSlugs("maker");
   for (const [key, maker] of Object.entries(studio.makers ?? {})) {
-    const name = findShownName(maker);
+    const name = shownName(maker);
     if (name === undefined) continue;
     names.set(key, { name, url: maker.shown === "yes" ? makerUrl(slugFor(name)) : null });
   }
   return names;
 }
 
-function findShownName(maker: MakerRecord): string | undefined {
+/** What a maker may be called; undefined where nothing may be said. */
+export function shownName(maker: MakerRecord): string | undefined {
   if (maker.shown === "yes") return maker.name;
   if (maker.shown === "initials" && maker.name) return initialsOf(maker.name);
   return undefined;

@@ -1,8 +1,16 @@
 /** What the pages of records say of their files: where they lie, and when they changed. */
 import type { Archive, Filed } from "../records/archive.ts";
 import { clayUrl, firingUrl, glazeUrl, materialUrl, setUrl, tileUrl } from "./addresses.ts";
+import type { WrittenBy } from "./committers.ts";
+import type { Common } from "./common.ts";
 import type { Findings, RecordHistory } from "./findings.ts";
 import type { Alone } from "./studio.ts";
+
+/** What is shown of a record's history. */
+export interface RecordFacts extends Omit<RecordHistory, "authors"> {
+  /** Null where nobody may be named. */
+  readonly by: WrittenBy | null;
+}
 
 /**
  * What is known of each record's file, by the address of its page; nothing where nobody asked git.
@@ -13,13 +21,16 @@ import type { Alone } from "./studio.ts";
 export function recordFacts(
   archive: Archive,
   { history }: Findings,
+  { findWrittenBy }: Common,
   alone: Alone | null,
-): ReadonlyMap<string, RecordHistory> {
+): ReadonlyMap<string, RecordFacts> {
   if (!history || alone) return new Map();
   const of = (records: ReadonlyMap<string, Filed<unknown>>, url: (id: string) => string) =>
     [...records.values()].flatMap(({ id, file }) => {
       const known = history.get(file);
-      return known ? [[url(id), known] as const] : [];
+      if (!known) return [];
+      const { authors, ...told } = known;
+      return [[url(id), { ...told, by: findWrittenBy(authors) }] as const];
     });
   return new Map([
     ...of(archive.tiles, tileUrl),

@@ -8,7 +8,6 @@ import type { CatalogueClay } from "./clays.ts";
 import type { ColourPlate } from "./colours/colour-plate.ts";
 import type { ColourTrust } from "./colours/trust.ts";
 import type { CatalogueCone } from "./cones.ts";
-import type { RecordHistory } from "./findings.ts";
 import type { CatalogueGlaze } from "./glazes.ts";
 import type { CatalogueControl } from "./kilns/control.ts";
 import type { CatalogueFiring } from "./kilns/firings.ts";
@@ -21,6 +20,7 @@ import type { CatalogueMap } from "./mixing/maps.ts";
 import type { CarriedLine, CatalogueMaterial } from "./mixing/materials.ts";
 import type { StudioOwn } from "./own.ts";
 import type { CataloguePair } from "./pairs.ts";
+import type { RecordFacts } from "./record-facts.ts";
 import type { CatalogueSet } from "./sets.ts";
 import type { CatalogueStudio } from "./studio.ts";
 import type { CatalogueTile } from "./tiles.ts";
@@ -63,7 +63,7 @@ export interface Catalogue {
   readonly tileById: ReadonlyMap<string, CatalogueTile>;
   readonly glazeById: ReadonlyMap<string, CatalogueGlaze>;
   /** What git knows of each record, by the address of its page; empty on a site of one set alone. */
-  readonly records: ReadonlyMap<string, RecordHistory>;
+  readonly records: ReadonlyMap<string, RecordFacts>;
   /** Old codes, each leading on to the tile that has them now. */
   readonly moved: readonly { readonly from: string; readonly url: string; readonly to: Link }[];
 }

@@ -94,17 +94,25 @@ function ofStudio(
         told: `take ${key} out of makers`,
       },
     ];
-  const fields = ["name", "common"].filter(
-    (field) => field in (archive.studio.makers?.[key] ?? {}),
-  );
-  if (name === undefined) return [];
+  const maker = archive.studio.makers?.[key];
+  const fields = [
+    ...["name", "common"].filter((field) => field in (maker ?? {})),
+    ...(maker?.commitsAs ? ["commits-as"] : []),
+  ];
+  if (fields.length === 0) return [];
   return [
     {
       ...edit,
       fields: fields.map((field) => ({ path: ["makers", key, field], value: null })),
-      told: `take the name of ${key} out, ${name}; the key stays, since records name it`,
+      told: tellNames(key, name),
     },
   ];
+}
+
+function tellNames(key: string, name: string | undefined): string {
+  const what =
+    name === undefined ? `what else ${key} is called out` : `the name of ${key} out, ${name}`;
+  return `take ${what}; the key stays, since records name it`;
 }
 
 /** A load list without the tiles that go; ranges go round them. */

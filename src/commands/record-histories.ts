@@ -75,6 +75,7 @@ export function recordHistories(
         path: all[0] && path !== undefined ? path : null,
         state: all[0] ? (isAsCommitted ? "as-committed" : "changed") : "new",
         ...daysOf(versionsOf(path ?? ""), others.flatMap(versionsOf)),
+        authors: [...new Set(versionsOf(path ?? "").map(({ author }) => author))],
       },
     ];
   });

@@ -14,6 +14,10 @@ const maker = f.fields({
     "Parts of the name that are everyday words as well, such as Rose: check does not warn of them in notes.",
     f.oneOrMany(f.text()),
   ),
+  "commits-as": f.optional(
+    "Other names that the maker commits under, where those differ from the name: pages that say who wrote a record down then say it as shown allows. Never a mail address.",
+    f.oneOrMany(f.nameOfCommitter()),
+  ),
 });
 
 const mark = f.fields({

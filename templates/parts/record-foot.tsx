@@ -1,6 +1,11 @@
 /** The foot of a record: when it changed, and the ways to its file. */
 import type { VNode } from "preact";
-import { changedSentence, type RecordDates, recordWays } from "../words/site/record.ts";
+import {
+  changedSentence,
+  type RecordDates,
+  recordWays,
+  writtenBySentence,
+} from "../words/site/record.ts";
 
 export interface RecordFootProps {
   /** Null where nobody asked git. */
@@ -11,12 +16,13 @@ export interface RecordFootProps {
 
 export function RecordFoot({ of }: { readonly of: RecordFootProps | null }): VNode | null {
   if (!of) return null;
-  const said = of.dates && changedSentence(of.dates);
+  const told = of.dates && [changedSentence(of.dates), writtenBySentence(of.dates)];
+  const said = told?.filter(Boolean).join(" ");
   const ways = (["edit", "commits", "report"] as const).flatMap((way) => {
     const address = of.ways[way];
     return address === undefined ? [] : [{ address, name: recordWays[way] }];
   });
-  if (said === null && ways.length === 0) return null;
+  if (!said && ways.length === 0) return null;
   return (
     <footer class="record-foot">
       {said && <p>{said}</p>}

@@ -102,6 +102,24 @@ describe("a maker", () => {
     expect(await read("studio.yaml")).toContain("\n  m01: {shown: yes}\n");
   });
 
+  test("takes out the names under which a maker commits, with a name beside them and without", async () => {
+    const studio = [
+      "format: 1",
+      "studio: Eelgate Pottery",
+      "makers:",
+      "  m01: {name: Wren Ashdown, shown: yes, commits-as: [wren, W. A.]}",
+      "  m02: {shown: no, commits-as: bram}",
+      "  m03: {}",
+    ].join("\n");
+    const named = await forgetIn({ "studio.yaml": studio }, "m01", "--yes");
+    expect(await named.read("studio.yaml")).toContain("\n  m01: {shown: yes}\n");
+    const nameless = await forgetIn({ "studio.yaml": studio }, "m02", "--yes");
+    expect(nameless.err).toContain(
+      "in studio.yaml: take what else m02 is called out; the key stays, since records name it",
+    );
+    expect(await nameless.read("studio.yaml")).toContain("\n  m02: {shown: no}\n");
+  });
+
   test("without a name has nothing to be taken out, and that is told", async () => {
     const studio = "format: 1\nstudio: Eelgate Pottery\nmakers: {m01: {}, m02: {}, m03: {}}\n";
     const { err, read, code } = await forgetIn({ "studio.yaml": studio }, "m03", "--yes");

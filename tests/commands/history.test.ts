@@ -1,5 +1,5 @@
 /** What pages say of their records' history, from archives in repositories of their own. */
-import { rm } from "node:fs/promises";
+import { appendFile, readFile, rm } from "node:fs/promises";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { linkSites } from "../../src/commands/build.ts";
@@ -18,17 +18,32 @@ import {
   writeInto,
 } from "../support/archive-folder.ts";
 import { removeFolder } from "../support/remove-folder.ts";
+import { filesThatHold } from "./site-files.ts";
+import { tilebook } from "./tilebook.ts";
 
 let top: string;
 let archive: string;
 let whole: Files;
 
+const makers = [
+  "makers:",
+  "  m01: {name: Wren Ashdown, shown: yes, commits-as: wren-at-the-wheel}",
+  "  m02: {name: Bram Tolliver, shown: initials}",
+  "  m03: {name: Hesper Lund, shown: no}",
+  "  m04: {name: Quill Underhill, shown: yes}",
+].join("\n");
+
 const later = ["tiles/evening/EV-3.md", "tiles/evening/EV-1.jpg"];
 
 beforeAll(async () => {
   const files = await soundFiles();
-  const studio = `${files["studio.yaml"]}\nrepository: https://github.com/eelgate/tests\n`;
-  whole = { ...files, "studio.yaml": studio };
+  const studio = String(files["studio.yaml"]).replace(/makers:[\s\S]*/u, makers);
+  const hidden = String(files["tiles/hidden/HID-1.md"]).replace("layers", "maker: m04\nlayers");
+  whole = {
+    ...files,
+    "studio.yaml": `${studio}\nrepository: https://github.com/eelgate/tests\n`,
+    "tiles/hidden/HID-1.md": hidden,
+  };
   top = await writeFolder({});
   archive = join(top, "our studio");
   git(top, "init", "--quiet", "--initial-branch=main");
@@ -141,8 +156,52 @@ describe("the page of a record", () => {
   });
 });
 
+describe("whoever committed a record", () => {
+  test("is named where studio.yaml lets it be told, and in no file of a site otherwise", async () => {
+    const people = [
+      "wren-at-the-wheel",
+      "Bram Tolliver",
+      "Hesper Lund",
+      "Zed Marker",
+      "Quill Underhill",
+    ];
+    for (const [i, name] of people.entries()) {
+      await appendFile(join(archive, "recipes/glazes/liner.md"), `\nStirred ${i} times.\n`);
+      git(top, "add", "--all");
+      git(
+        top,
+        "commit",
+        "--quiet",
+        `--author=${name} <${i}-marker@mail.example>`,
+        "-m",
+        `By ${name}`,
+      );
+    }
+    const { code, err } = await tilebook("build", "--archive", archive);
+    expect(code, err).toBe(0);
+    const site = join(archive, "site");
+    const page = await readFile(join(site, "glazes/liner.html"), "utf8");
+    expect(page).toContain("Written down by B. T. and Wren Ashdown, among others.</p>");
+    const secrets = [
+      "wren-at-the-wheel",
+      "Bram Tolliver",
+      "Hesper Lund",
+      "Zed Marker",
+      "marker@",
+      "robin@example.org",
+      "Robin Clay",
+    ];
+    for (const secret of secrets) expect(await filesThatHold(site, secret), secret).toEqual([]);
+    const elsewhere = (await filesThatHold(site, "Quill Underhill")).filter(
+      (file) => !file.startsWith("s/"),
+    );
+    expect(elsewhere).toEqual([]);
+  });
+});
+
 test("data files are the same with a history and without", async () => {
-  const without = await writeFolder(whole);
+  const liner = await readFile(join(archive, "recipes/glazes/liner.md"));
+  const without = await writeFolder({ ...whole, "recipes/glazes/liner.md": liner });
   const dataFiles = async (dir: string) =>
     (await sitesOf(dir)).map((site) => dataOf(site.catalogue, pagesOf(site).all()));
   const bare = await dataFiles(without);

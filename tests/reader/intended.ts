@@ -259,7 +259,11 @@ export const meant: Readonly<Record<string, fc.Arbitrary<MeantRecord>>> = {
         id,
         map(
           { name: words },
-          { shown: oneOf(choices.namesShown), common: some(oneOf(["Rowan", "rim"])) },
+          {
+            shown: oneOf(choices.namesShown),
+            common: some(oneOf(["Rowan", "rim"])),
+            "commits-as": some(words),
+          },
         ),
       ),
     },

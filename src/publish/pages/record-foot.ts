@@ -23,7 +23,9 @@ export function recordFoot(
   const pages = repository && known?.path ? filePages(repository, known.path) : undefined;
   const report = repository && reportAddress(repository, { title: reportTitle(about), about });
   return {
-    dates: known ? { state: known.state, first: known.first, last: known.last } : null,
+    dates: known
+      ? { state: known.state, first: known.first, last: known.last, by: known.by }
+      : null,
     ways: { ...pages, ...(report && { report }) },
   };
 }

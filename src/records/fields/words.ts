@@ -6,6 +6,20 @@ import { type Named, scalar } from "./scalar.ts";
 /** Words of the author's own. */
 export const text = () => scalar((found) => ({ value: found }), { type: ["string", "number"] });
 
+/** The name of somebody who commits: git keeps a mail address apart from it, and so does an archive. */
+export const nameOfCommitter = () =>
+  scalar<string>(
+    (found) =>
+      found.includes("@")
+        ? {
+            code: "mail-address",
+            message: `“${found}” is a mail address, or holds one`,
+            hint: "Write the name alone, as “git log” shows it before the address.",
+          }
+        : { value: found },
+    { type: "string" },
+  );
+
 /** A day of the calendar, as ISO 8601 writes it: `2026-10-14`. The value stays text. */
 export const day = () =>
   scalar<string>((found) => (isDay(found) ? { value: found } : notADay(found)), {

@@ -1,6 +1,6 @@
 /** What the foot of a record says of its file. */
-import type { RecordHistory } from "../../../src/catalogue/findings.ts";
-import { formatDay } from "../english/numbers.ts";
+import type { RecordFacts } from "../../../src/catalogue/record-facts.ts";
+import { formatDay, listed } from "../english/numbers.ts";
 
 /** When a record changed; null where nobody knows. */
 export function changedSentence({ state, first, last }: RecordDates): string | null {
@@ -12,7 +12,13 @@ export function changedSentence({ state, first, last }: RecordDates): string | n
   return `This record last changed on ${formatDay(last)}. It was first written on ${formatDay(first)}.`;
 }
 
-export type RecordDates = Pick<RecordHistory, "first" | "last" | "state">;
+/** `Written down by Rowan K., among others.`; null where nobody may be named, or it is other than committed. */
+export function writtenBySentence({ by, state }: RecordDates): string | null {
+  if (by === null || state !== "as-committed") return null;
+  return `Written down by ${listed(by.names).replace(/\.$/u, "")}${by.others ? ", among others" : ""}.`;
+}
+
+export type RecordDates = Pick<RecordFacts, "by" | "first" | "last" | "state">;
 
 /** What the ways from a record's page to its file are called. */
 export const recordWays = {
