@@ -1,8 +1,8 @@
-/** What programs read of a site: data files, sitemap and feed. */
+/** What pages and other programs read of a site beside its tables: scripts of data, sitemap and feed. */
 import type { Catalogue } from "../catalogue/types.ts";
 import { makeFormScripts } from "./add.ts";
 import { makeBesideScripts } from "./beside.ts";
-import { type DataFile, makeDataFiles } from "./data/files.ts";
+import type { DataFile } from "./data/files.ts";
 import { makeFacetsScript } from "./facets.ts";
 import { makeFeed } from "./feed.ts";
 import { makeGridScripts } from "./grid.ts";
@@ -11,8 +11,8 @@ import { furtherShards } from "./search-shards.ts";
 import { makeSitemap } from "./sitemap.ts";
 
 /**
- * The data files, sitemap and feed of a site. An unlisted set is absent from them; its wall can be
- * filtered, its grid drawn and its tiles set side by side all the same.
+ * The scripts of data, sitemap and feed of a site. Of an unlisted set there is no sitemap and no feed; its
+ * wall can be filtered, its grid drawn and its tiles set side by side all the same.
  */
 export function dataOf(catalogue: Catalogue, pages: readonly Page[]): readonly DataFile[] {
   const records = pages.filter(({ search }) => search !== null).length;
@@ -25,5 +25,5 @@ export function dataOf(catalogue: Catalogue, pages: readonly Page[]): readonly D
   ];
   if (catalogue.studio.unlisted) return scripts;
   const forOthers = [...makeSitemap(catalogue.studio, pages), ...makeFeed(catalogue)];
-  return [...scripts, ...makeDataFiles(catalogue), ...forOthers];
+  return [...scripts, ...forOthers];
 }

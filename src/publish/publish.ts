@@ -15,6 +15,7 @@ import { writeSearch } from "./search.ts";
 import { pagesOf, pictureUrls, type SiteRequest } from "./site-request.ts";
 import { openStaging } from "./staging.ts";
 import { inTurns } from "./turns.ts";
+import { writeData } from "./write-data.ts";
 import { type PageCounts, writePages } from "./write-pages.ts";
 
 /** What tells of the work while it is done. */
@@ -69,6 +70,8 @@ async function writeSites(
   emptyFolder: string,
   effects: PublishEffects,
 ): Promise<Published> {
+  effects.stage("write the data");
+  for (const { catalogue, under } of sites) await writeData(catalogue, under, place);
   effects.stage("write pages");
   const filed: FiledSite[] = [];
   for (const site of sites) {
@@ -86,7 +89,7 @@ async function writeSites(
       place,
       emptyFolder,
     );
-    effects.stage("write pictures, data and styles");
+    effects.stage("write pictures and styles");
     const assets = await readSiteAssets();
     for (const site of filed) await writeRest(site, assets, place, effects);
     effects.stage("index the words");
@@ -97,7 +100,7 @@ async function writeSites(
   }
 }
 
-/** Pictures, styles and scripts, and data files of a site. */
+/** Pictures, styles and scripts, sitemap and feed of a site. */
 async function writeRest(
   { site, pages }: FiledSite,
   assets: ReadonlyMap<string, Uint8Array>,

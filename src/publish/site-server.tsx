@@ -156,8 +156,11 @@ async function sendFromSite(folder: string, path: string, asked: Asked): Promise
     await sendWritten(folder, name, asked);
   } else if (!found) sendNotFound(contentOf(unwritten.find("404.html")), asked);
   else if ("at" in found) await streamFile(dirname(found.at), `/${basename(found.at)}`, asked);
-  else if (name.endsWith(".html")) sendPage(found.content, asked);
-  else sendAsset(asked.response, name, found.content);
+  else {
+    const content = "make" in found ? await found.make() : found.content;
+    if (name.endsWith(".html")) sendPage(content, asked);
+    else sendAsset(asked.response, name, content);
+  }
 }
 
 async function sendWritten(folder: string, name: string, asked: Asked): Promise<void> {

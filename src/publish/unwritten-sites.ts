@@ -2,14 +2,19 @@
  * Sites that are not written yet. Each file is made when it is asked for, byte for byte as it will be
  * written, so that who works on an archive sees an edit long before the whole site is on the disk.
  */
+import type { Content } from "./data/files.ts";
+import { siteDataOf } from "./data/site-data.ts";
 import { dataOf } from "./data-of-site.ts";
 import { makeFormWorker } from "./form-worker.ts";
 import { withOwn } from "./own-assets.ts";
 import { pagesOf, pictureUrls, type SiteRequest } from "./site-request.ts";
 import { renderPage } from "./write-pages.ts";
 
-/** A file of a site: what it holds, or where on this computer it lies. */
-export type SiteFile = { readonly content: string | Uint8Array } | { readonly at: string };
+/** A file of a site: what it holds, what makes it, or where on this computer it lies. */
+export type SiteFile =
+  | { readonly content: Content }
+  | { readonly make: () => Promise<Content> }
+  | { readonly at: string };
 
 export interface UnwrittenSites {
   /**
@@ -47,28 +52,40 @@ function fileFinder(
   site: SiteRequest,
   { assets, pictureFile }: SiteStores,
 ): UnwrittenSites["find"] {
-  const { catalogue } = site;
   const pages = pagesOf(site);
   const own = withOwn(assets, site);
-  let data: ReadonlyMap<string, { readonly content: string | Uint8Array }> | undefined;
-  const findData = (path: string) => {
-    data ??= new Map(
-      [...dataOf(catalogue, pages.all()), ...makeFormWorker(site, own)].map((file) => [
-        file.path,
-        file,
-      ]),
-    );
-    return data.get(path)?.content;
-  };
+  const findData = dataFinder(site, own);
   return (path) => {
     if (path.startsWith("pagefind/")) return "later";
     if (path.startsWith("pictures/"))
       return pictureUrls(site).has(path) ? { at: pictureFile(path) } : undefined;
     const page = pages.find(path);
     if (page) return { content: renderPage(page) };
-    const content = path.startsWith("assets/")
-      ? own.get(path.slice("assets/".length))
-      : findData(path);
+    if (!path.startsWith("assets/")) return findData(path);
+    const content = own.get(path.slice("assets/".length));
     return content === undefined ? undefined : { content };
+  };
+}
+
+/** Finds scripts of data, feed and sitemap, which are made together, and tables, each of which is made alone. */
+function dataFinder(
+  site: SiteRequest,
+  own: ReturnType<typeof withOwn>,
+): (path: string) => SiteFile | undefined {
+  const { catalogue } = site;
+  let files: ReadonlyMap<string, SiteFile> | undefined;
+  const findTable = (path: string): SiteFile | undefined => {
+    const { entries, make } = siteDataOf(catalogue);
+    const entry = entries.find((each) => each.path === path);
+    return entry && { make: () => make(entry) };
+  };
+  return (path) => {
+    files ??= new Map(
+      [...dataOf(catalogue, pagesOf(site).all()), ...makeFormWorker(site, own)].map((file) => [
+        file.path,
+        file,
+      ]),
+    );
+    return files.get(path) ?? (path.startsWith("data/") ? findTable(path) : undefined);
   };
 }

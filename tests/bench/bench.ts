@@ -10,6 +10,7 @@ const benchmarks: Record<string, () => Promise<Benchmark>> = {
   build: () => import("./build.ts"),
   catalogue: () => import("./catalogue.ts"),
   chemistry: () => import("./chemistry.ts"),
+  data: () => import("./data.ts"),
   facets: () => import("./facets.ts"),
   pictures: () => import("./pictures.ts"),
   reading: () => import("./reading.ts"),

@@ -6,7 +6,6 @@ import { makeCatalogue } from "../../src/catalogue/make.ts";
 import { chemistryOfGlazes } from "../../src/chemistry/glazes.ts";
 import { carriedMaterials, theoreticalMaterials } from "../../src/chemistry/minerals/minerals.ts";
 import { reworkGlaze } from "../../src/chemistry/rework-glaze.ts";
-import { makeDataFiles } from "../../src/publish/data/files.ts";
 import { renderPage } from "../../src/publish/write-pages.ts";
 import type { Archive } from "../../src/records/archive.ts";
 import {
@@ -23,6 +22,7 @@ import {
   tile,
 } from "../checks/support.ts";
 import { spawnTilebook } from "../commands/tilebook.ts";
+import { makeDataFiles } from "../support/data-files.ts";
 import { listPages } from "../support/list-pages.ts";
 import { removeFolder } from "../support/remove-folder.ts";
 

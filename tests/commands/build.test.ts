@@ -251,9 +251,10 @@ describe("contributors' words", () => {
 describe("the studio's address", () => {
   const canonical = (page: string) => /<link rel="canonical" href="([^"]*)"/u.exec(page)?.[1];
 
-  test("stands in what the head says of the page, in sitemap and feed, and nowhere else", async () => {
+  test("stands in what the head says of the page, in sitemap, feed and what data says of itself, and nowhere else", async () => {
+    const saysWhose = /^(?:sitemap|feed)\.xml$|\.(?:parquet|sqlite)$/u;
     for (const file of await filesThatHold(site, "eelgate.example")) {
-      if (file === "sitemap.xml" || file === "feed.xml") continue;
+      if (saysWhose.test(file)) continue;
       expect(file).toMatch(/\.html$/u);
       const rest = (await read(file)).replace(
         /<link rel="canonical"[^>]*>|<meta property="og:[^>]*>|<script type="application\/ld\+json">.*?<\/script>/gu,

@@ -55,7 +55,7 @@ async function expectNextBuildToServe(out: string): Promise<void> {
 }
 
 describe("a build that is killed", () => {
-  const moments = ["write pages", "write pictures, data and styles", "index the words"];
+  const moments = ["write the data", "write pages", "write pictures and styles", "index the words"];
 
   /** Ends the program as it says a word: from without, a busy computer's signal may come too late. */
   const killerAt = (moment: string) => `

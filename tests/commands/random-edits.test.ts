@@ -10,7 +10,7 @@ import { expect, test } from "vitest";
 import { linkSites } from "../../src/commands/build.ts";
 import { readSiteAssets } from "../../src/publish/assets.ts";
 import { siteMark } from "../../src/publish/staging.ts";
-import { unwrittenSites } from "../../src/publish/unwritten-sites.ts";
+import { type SiteFile, unwrittenSites } from "../../src/publish/unwritten-sites.ts";
 import { writeFolder } from "../support/archive-folder.ts";
 import { removeFolder } from "../support/remove-folder.ts";
 import { anyEdit, type Edit } from "./edits.ts";
@@ -52,14 +52,24 @@ async function sumsOfUnwritten(archive: string, files: readonly string[]) {
   if (!linked.sites) throw new Error("What can be built can be linked");
   const { sites, pictureFile } = linked;
   const { find } = unwrittenSites(sites, { assets: await readSiteAssets(), pictureFile });
-  return Object.fromEntries(
-    files.flatMap((file) => {
-      const found = find(file);
-      if (found === undefined || found === "later") return [];
-      const content = "at" in found ? readFileSync(found.at) : found.content;
-      return [[file, createHash("sha256").update(content).digest("hex")]];
-    }),
-  );
+  const sums = files.map(async (file) => {
+    const found = find(file);
+    if (found === undefined || found === "later") return [];
+    return [
+      [
+        file,
+        createHash("sha256")
+          .update(await contentOf(found))
+          .digest("hex"),
+      ],
+    ];
+  });
+  return Object.fromEntries((await Promise.all(sums)).flat());
+}
+
+function contentOf(file: SiteFile) {
+  if ("at" in file) return readFileSync(file.at);
+  return "make" in file ? file.make() : file.content;
 }
 
 test("after any edits, one after another, a site is what a first build makes of the archive", {

@@ -3,6 +3,7 @@ import { createHash } from "node:crypto";
 import { readdir, readFile, stat } from "node:fs/promises";
 import { join, relative, sep } from "node:path";
 import { gunzipSync } from "node:zlib";
+import { unpackData } from "../support/unpack-data.ts";
 
 /** The files below a folder, as paths from it with forward slashes, sorted. */
 export async function listFiles(folder: string): Promise<string[]> {
@@ -30,12 +31,12 @@ export async function inodesOf(folder: string): Promise<Record<string, number>> 
   return Object.fromEntries(await Promise.all(inodes));
 }
 
-/** Which files hold some words in any case, those that Pagefind packed included. */
+/** Which files hold some words in any case, those that Pagefind packed and tables included. */
 export async function filesThatHold(folder: string, words: string): Promise<string[]> {
   const found: string[] = [];
   for (const file of await listFiles(folder)) {
-    const bytes = unpack(await readFile(join(folder, file)));
-    if (bytes.toString("utf8").toLowerCase().includes(words.toLowerCase())) found.push(file);
+    const text = await unpackData(file, unpack(await readFile(join(folder, file))));
+    if (text.toLowerCase().includes(words.toLowerCase())) found.push(file);
   }
   return found;
 }

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
-import { makeDataFiles } from "../../src/publish/data/files.ts";
 import { glazeRow, materialRow, type TileRow, tileRow } from "../../src/publish/data/rows.ts";
 import { alone, colouredCatalogue, grey } from "../catalogue/colours/colour-support.ts";
 import { catalogueOf, clear, mixed } from "../catalogue/mixing/mixing-support.ts";
 import { glaze } from "../checks/support.ts";
+import { makeDataFiles } from "../support/data-files.ts";
 
 const files = new Map(
   makeDataFiles(

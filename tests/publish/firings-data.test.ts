@@ -1,6 +1,6 @@
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, test } from "vitest";
-import { makeDataFiles } from "../../src/publish/data/files.ts";
+import { makeDataFiles } from "../support/data-files.ts";
 import { catalogueOf, coneSix, load, logTo } from "../templates/support/firings.ts";
 
 const files = makeDataFiles(

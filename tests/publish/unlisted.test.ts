@@ -4,7 +4,13 @@ import { h } from "preact";
 import { renderToString } from "preact-render-to-string";
 import { describe, expect, it } from "vitest";
 import { QrCode } from "../../templates/drawing/qr-code.tsx";
-import { examine, sharedSiteOf, sitesOf, type Texts } from "../support/site-in-memory.ts";
+import {
+  examine,
+  packedDataOf,
+  sharedSiteOf,
+  sitesOf,
+  type Texts,
+} from "../support/site-in-memory.ts";
 
 /** In every word that only the unlisted set has. */
 const mark = "xqz";
@@ -186,6 +192,23 @@ describe("a site with an unlisted set", () => {
         expect([...(hidden.get(mark)?.values() ?? [])].join("")).toContain(mark);
       }),
       { numRuns: 20 },
+    );
+  });
+
+  it("holds nothing of it in the files that are packed, and those are the same byte for byte", async () => {
+    const packed = await packedDataOf(plain.catalogue);
+    expect(packed.get("data/tilebook.sqlite")).toContain("chalk");
+    expect(packed.get("data/layers.parquet")).toContain("chalk");
+    await fc.assert(
+      fc.asyncProperty(fc.array(plan, { minLength: 1, maxLength: 4 }), async (plans) => {
+        const { read, problems } = examine(withHidden(plans));
+        if (!read.archive) throw new Error("the archive cannot be read");
+        const { catalogue } = sitesOf(read.archive, problems);
+        const now = await packedDataOf(catalogue);
+        for (const [path, content] of now) expect(`${path} ${content}`).not.toMatch(/xqz/iu);
+        expect(now).toEqual(packed);
+      }),
+      { numRuns: 3 },
     );
   });
 

@@ -12,6 +12,7 @@ import { chemistryOfGlazes } from "../../src/chemistry/glazes.ts";
 import { theoreticalMaterials } from "../../src/chemistry/minerals/minerals.ts";
 import { planSharing } from "../../src/commands/share-plan.ts";
 import { heatOfFirings } from "../../src/firing/of-archive.ts";
+import { siteDataOf } from "../../src/publish/data/site-data.ts";
 import { dataOf } from "../../src/publish/data-of-site.ts";
 import { searchEntryOf } from "../../src/publish/page.ts";
 import { renderPage } from "../../src/publish/write-pages.ts";
@@ -21,6 +22,7 @@ import type { Problem } from "../../src/records/problem.ts";
 import { nothing } from "../checks/support.ts";
 import { filesOf, type Texts } from "./files-in-memory.ts";
 import { listPages } from "./list-pages.ts";
+import { unpackData } from "./unpack-data.ts";
 
 export type { Texts };
 
@@ -58,7 +60,20 @@ function writeSite(catalogue: Catalogue, under = ""): Map<string, string> {
     ...pages.map((page) => [page.path, renderPage(page)] as const),
     ...pages.map((page) => [`search/${page.path}`, JSON.stringify(searchEntryOf(page))] as const),
     ...dataOf(catalogue, pages).map(({ path, content }) => [path, content] as const),
+    ...siteDataOf(catalogue)
+      .entries.filter(({ path }) => /\.(?:csv|json)$/u.test(path))
+      .map(({ path, make }) => [path, String(make())] as const),
   ]);
+}
+
+/** What of the data of a catalogue is packed, unpacked. */
+export async function packedDataOf(catalogue: Catalogue): Promise<Map<string, string>> {
+  const { entries, make } = siteDataOf(catalogue);
+  const packed = entries.filter(({ path }) => !/\.(?:csv|json)$/u.test(path));
+  const read = packed.map(
+    async (entry) => [entry.path, await unpackData(entry.path, await make(entry))] as const,
+  );
+  return new Map(await Promise.all(read));
 }
 
 /** The site for everyone, and that of each unlisted set by its id. */

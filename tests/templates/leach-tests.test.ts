@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { makeDataFiles } from "../../src/publish/data/files.ts";
 import { glazeRow, tileRow } from "../../src/publish/data/rows.ts";
 import { renderPage } from "../../src/publish/write-pages.ts";
 import type { LeachTest } from "../../src/records/leach-test.ts";
 import { whatItCovers } from "../../templates/parts/leach-tests.tsx";
 import { catalogueOf, mixed } from "../catalogue/mixing/mixing-support.ts";
 import { coat, glaze, tile } from "../checks/support.ts";
+import { makeDataFiles } from "../support/data-files.ts";
 import { listPages } from "../support/list-pages.ts";
 
 const report = {

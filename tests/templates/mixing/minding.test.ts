@@ -1,10 +1,10 @@
 /** That a caution goes wherever the glaze goes: its own page, tiles, cards, pairs, blends, loads, data. */
 import { describe, expect, test } from "vitest";
 import type { Catalogue } from "../../../src/catalogue/types.ts";
-import { makeDataFiles } from "../../../src/publish/data/files.ts";
 import { renderPage } from "../../../src/publish/write-pages.ts";
 import { blend, catalogueOf, mixed } from "../../catalogue/mixing/mixing-support.ts";
 import { coat, fired, firing, glaze, material, tile } from "../../checks/support.ts";
+import { makeDataFiles } from "../../support/data-files.ts";
 import { listPages } from "../../support/list-pages.ts";
 
 const catalogue: Catalogue = catalogueOf({

@@ -43,6 +43,7 @@ export interface Table {
   /** The columns that together are another in every row. */
   readonly key: readonly string[];
   readonly columns: readonly Column[];
+  readonly count: (data: DataRows) => number;
   /** The rows, cell by cell in the order of the columns. */
   readonly cells: (data: DataRows) => Iterable<readonly Cell[]>;
 }
@@ -56,6 +57,11 @@ export function table<Row>({ rows, columns, ...about }: TableOf<Row>): Table {
   return {
     ...about,
     columns,
+    count(data) {
+      let count = 0;
+      for (const _ of rows(data)) count += 1;
+      return count;
+    },
     *cells(data) {
       for (const row of rows(data)) yield columns.map(({ value }) => value(row));
     },
