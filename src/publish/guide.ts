@@ -9,7 +9,7 @@ import { packageFolder } from "../compiled/own-files.ts";
 
 /** The pages of the guide, in the order in which they are read, by whom they are for. */
 const pages = {
-  makers: ["write-a-tile", "photograph-a-tile", "codes-on-clay"],
+  makers: ["write-a-tile", "photograph-a-tile", "codes-on-clay", "hand-in-by-the-forge"],
   teachers: ["run-a-class", "unload", "keep-names-private", "end-a-term"],
 } as const;
 

@@ -82,6 +82,12 @@ export function newFileAddress(
   return address.length > longestAddress ? "too-long" : address;
 }
 
+/** Where the requests to a repository are listed; undefined for one whose new files cannot be filled in. */
+export function requestsAddress(repository: string | undefined): string | undefined {
+  const found = repository === undefined ? undefined : onForge(repository);
+  return found?.forge.newFile ? `${found.root}/pulls` : undefined;
+}
+
 /** The pages of a file on its forge. */
 export interface FilePages {
   readonly edit: string;

@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { filePages, newFileAddress, reportAddress } from "../../src/terms/forges.ts";
+import {
+  filePages,
+  newFileAddress,
+  reportAddress,
+  requestsAddress,
+} from "../../src/terms/forges.ts";
 
 describe("the address of a new file", () => {
   const record = "---\nlayers:\n  - {glaze: soot & ash}\n---\n";
@@ -32,6 +37,16 @@ describe("the address of a new file", () => {
   it("is told to be too long where a forge would refuse it", () => {
     const long = "ä".repeat(1400);
     expect(newFileAddress("https://github.com/e/t", "x.md", long)).toBe("too-long");
+  });
+});
+
+describe("the list of requests", () => {
+  it("is the forge's, for a repository whose new files can be filled in", () => {
+    expect(requestsAddress("https://github.com/eelgate/tests.git")).toBe(
+      "https://github.com/eelgate/tests/pulls",
+    );
+    expect(requestsAddress("https://gitlab.com/eelgate/tests")).toBeUndefined();
+    expect(requestsAddress(undefined)).toBeUndefined();
   });
 });
 

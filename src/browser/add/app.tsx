@@ -1,7 +1,13 @@
 /** The form: a head that says where one is, one question, and at the thumb what comes next. */
 import { render, type VNode } from "preact";
 import { useEffect, useRef } from "preact/hooks";
-import { handInNames, questions, screenNames } from "../../../templates/words/add/form.ts";
+import {
+  handedIn,
+  handInNames,
+  questions,
+  screenNames,
+  stillToDo,
+} from "../../../templates/words/add/form.ts";
 import type { FormSite } from "../../publish/add-file.ts";
 import { AddStep } from "./add-step.tsx";
 import { stemOf } from "./draft.ts";
@@ -43,7 +49,7 @@ function App({ form }: Props): VNode {
       <Places form={form} />
       {restored && draft.handed === "" && <Restored form={form} />}
       <h2 tabIndex={-1} ref={heading}>
-        {screen === "end" && draft.handed !== "" ? "Handed in" : questions[screen]}
+        {screen === "end" && draft.handed !== "" ? whatWasDone(draft.handed) : questions[screen]}
       </h2>
       <div class="form-screen">
         <Body form={form} />
@@ -54,6 +60,10 @@ function App({ form }: Props): VNode {
       <Bar form={form} />
     </>
   );
+}
+
+function whatWasDone(handed: string): string {
+  return handed === handedIn.opened ? stillToDo : "Handed in";
 }
 
 function Body({ form }: Props): VNode {

@@ -2,6 +2,7 @@
 import type { VNode } from "preact";
 import {
   clearHelp,
+  handedIn,
   handInHelp,
   notesHelp,
   notesOfPractice,
@@ -12,6 +13,7 @@ import { faultOfCode, stemOf } from "./draft.ts";
 import { Findings } from "./parts.tsx";
 import { Shown } from "./photo-screen.tsx";
 import { Stack, StackKey } from "./stack.tsx";
+import { StillToDo } from "./still-to-do.tsx";
 import type { FormStore } from "./store.ts";
 import { isKey } from "./tile-screen.tsx";
 
@@ -89,6 +91,7 @@ function Done({ form }: { readonly form: FormStore }): VNode {
       <p class="form-what" role="status">
         {form.state.draft.handed}
       </p>
+      {form.state.draft.handed === handedIn.opened && <StillToDo form={form} />}
       <p class="quiet">{clearHelp}</p>
       <p>
         <button type="button" onClick={() => form.change({ handed: "" })}>

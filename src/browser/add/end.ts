@@ -49,13 +49,26 @@ async function handInZip(
 }
 
 async function openNewFile(form: FormStore, examined: Examined): Promise<string | undefined> {
-  const { draft, photo } = form.state;
-  const file = `${placeOf(draft)}.md`;
-  const address = newFileAddress(form.site.handingIn.repository, file, examined.text);
+  const address = newFileOf(form, examined);
   if (address === undefined) return handInZip(form, examined, undefined, handedIn.noForge);
   if (address === "too-long") return handInZip(form, examined, undefined, handedIn.tooLong);
-  const name = photo && `${stemOf(draft)}.before.jpg`;
-  if (photo && name) download(name, await bytesOf(photo), "image/jpeg");
+  await savePhotograph(form);
   window.open(address, "_blank", "noopener");
-  return handedIn.opened(name);
+  return handedIn.opened;
+}
+
+/** The repository's page for a new file, filled in with the record: see `newFileAddress`. */
+export function newFileOf(form: FormStore, { text }: Examined): string | "too-long" | undefined {
+  return newFileAddress(form.site.handingIn.repository, `${placeOf(form.state.draft)}.md`, text);
+}
+
+/** What the photograph beside a new record is called. */
+export function photographName({ state: { draft } }: FormStore): string {
+  return `${stemOf(draft)}.before.jpg`;
+}
+
+/** Gives the photograph, made anew of its pixels alone, to be added in the repository; nothing where there is none. */
+export async function savePhotograph(form: FormStore): Promise<void> {
+  const { photo } = form.state;
+  if (photo) download(photographName(form), await bytesOf(photo), "image/jpeg");
 }

@@ -62,7 +62,7 @@ export const handInNames: Readonly<Record<WayOfHandingIn, string>> = {
 export const handInHelp: Readonly<Record<WayOfHandingIn, string>> = {
   download: "You get one file. Give it to your teacher as it is.",
   "new-file":
-    "The studio's repository opens with the record filled in. Its photograph is downloaded: drop it into the same folder there.",
+    "The studio's repository opens in another tab, with the record filled in. You need an account there. A photograph is downloaded, to be added afterwards.",
   share: "Your phone asks whom to send it to. Where it has no such sheet, you get one file.",
 };
 
@@ -70,15 +70,33 @@ export const handInHelp: Readonly<Record<WayOfHandingIn, string>> = {
 export const handedIn = {
   downloaded: (name: string) => `${name} was downloaded. Hand it in as it is.`,
   shared: (name: string) => `${name} was sent on.`,
-  opened: (photograph: string | null) =>
-    photograph === null
-      ? "The new file is open in another tab. Commit it there."
-      : `The new file is open in another tab: commit it there. Then drop ${photograph}, which was downloaded, into the same folder.`,
+  opened:
+    "The new file is open in another tab. It is not handed in until you have done this there:",
   tooLong: (name: string) =>
     `The record is too long for the address of a new file. ${name} was downloaded in its place: hand that in.`,
   noForge: (name: string) =>
     `This repository has no page that can be filled in from here. ${name} was downloaded: hand that in.`,
 } as const;
+
+/** What is to be done in the repository once its page for a new file is open, in this order. */
+export const thereFirst =
+  "Commit the new file. If you are asked, propose it and create a pull request: that is how the studio gets to see it.";
+
+/** Where the photograph has to go so that one request has both. */
+export const thereWithPhotograph = (folder: string, photograph: string): readonly string[] => [
+  `The request names the branch that it comes from. Open that branch, and in it the folder ${folder}.`,
+  `There choose “Add file”, then “Upload files”. Drop ${photograph}, and commit it to the same branch. The request then has both.`,
+];
+
+export const thereNames = {
+  again: "Open the new file again",
+  requests: "All requests to the studio",
+  photograph: "Save the photograph again",
+  inFull: "Each step in full",
+} as const;
+
+/** What the last screen is called where something is still to be done elsewhere. */
+export const stillToDo = "Finish it there";
 
 export const packingFailed =
   "The tile could not be packed. It is kept here: open this page again where there is a connection.";
