@@ -4,6 +4,7 @@
  */
 import { Command, CommanderError } from "commander";
 import { addBuild } from "./commands/build-line.ts";
+import { addChanges } from "./commands/changes-line.ts";
 import { addCheck } from "./commands/check-line.ts";
 import { addCrop } from "./commands/crop-line.ts";
 import { exitCodes, tellFailure } from "./commands/failure.ts";
@@ -27,6 +28,7 @@ import { ownVersion } from "./commands/version.ts";
 const commands: readonly AddCommand[] = [
   addCheck,
   addBuild,
+  addChanges,
   addServe,
   addCrop,
   addForget,

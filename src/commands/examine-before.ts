@@ -11,6 +11,7 @@ import type { Request } from "./request.ts";
 
 export interface ExaminedBefore extends Judged {
   readonly read: ReadArchive;
+  readonly pictures: Examined["pictures"];
 }
 
 /**
@@ -19,26 +20,28 @@ export interface ExaminedBefore extends Judged {
  *
  * @param dir the archive's folder, for the commands in hints
  * @param now the archive as it is
+ * @param day the day on which tiles have waited for long, where that is asked; as ISO 8601
  */
 export async function examineBefore(
   { before, changed }: Request,
   dir: string,
   now: Pick<Examined, "pictures" | "problems" | "read">,
-  today: string,
+  day?: string,
 ): Promise<ExaminedBefore> {
   const read = readArchiveFiles(before, { builtInMaterials: carriedWords, texts: textParser });
   const pictures = new Map([...now.pictures].filter(([file]) => !changed.has(file)));
   const { archive } = read;
-  if (!archive) return { read, problems: read.problems, chemistry: new Map(), heats: new Map() };
+  if (!archive)
+    return { read, pictures, problems: read.problems, chemistry: new Map(), heats: new Map() };
   const judged = judgeArchive(archive, pictures, asTypedFor(dir));
   const problems = [
     ...read.problems,
     ...judged.problems,
     ...(await checkOwnWords(archive)),
-    ...findLongWaiting(archive, today),
+    ...(day === undefined ? [] : findLongWaiting(archive, day)),
     ...foundInFolder(now, changed),
   ];
-  return { ...judged, read, problems };
+  return { ...judged, read, pictures, problems };
 }
 
 /** What only the folder itself tells, of files that are as they were: pictures that are no tile's, the mark. */

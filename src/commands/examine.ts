@@ -11,7 +11,7 @@ import type { FiringHeat } from "../firing/of-record.ts";
 import { findStrayPictures } from "../photos/find-strays.ts";
 import type { Mark } from "../photos/mark/mark.ts";
 import type { ReadArchive } from "../reader/read-archive-files.ts";
-import type { Archive } from "../records/archive.ts";
+import type { Archive, Tile } from "../records/archive.ts";
 import type { Problem } from "../records/problem.ts";
 import { keepSureMends } from "../records/sure-mends.ts";
 import type { TypedCommand } from "../terms/typed-command.ts";
@@ -43,14 +43,14 @@ export interface Examined extends Judged {
  *
  * @param cacheDir where pictures are remembered
  * @param look how closely the pictures are looked at: a build, which opens them all to prepare
- *   them, needs no more than their headers
+ *   them, needs no more than their headers, and a request no more than its own opened
  * @throws where the machine fails; what is wrong with the archive is among the problems
  */
 export async function examineArchive(
   dir: string,
   cacheDir: string,
   progress: Progress,
-  look: "headers" | "opened",
+  look: "headers" | "opened" | { readonly opened: ReadonlySet<string> },
 ): Promise<Examined> {
   progress.stage("read the archive");
   const read = await readArchive(dir, {
@@ -68,7 +68,7 @@ export async function examineArchive(
   const pictures =
     look === "headers"
       ? inspected
-      : await openPictures(dir, archive, inspected, cacheDir, progress);
+      : await openPictures(dir, picturesOf(archive, look), inspected, cacheDir, progress);
   progress.stage("check every record");
   const judged = judgeArchive(archive, pictures, asTyped);
   const { mark, problems: ofMark } = await examineMark(
@@ -86,6 +86,19 @@ export async function examineArchive(
   ];
   const problems = tellMends(found, asTyped);
   return { ...judged, read, pictures, mark, problems };
+}
+
+/** The tiles whose pictures are opened: those of all files, or of some. */
+function picturesOf(
+  { tiles }: Archive,
+  look: "opened" | { readonly opened: ReadonlySet<string> },
+): readonly Tile[] {
+  const all = [...tiles.values()];
+  if (look === "opened") return all;
+  return all.map((tile) => ({
+    ...tile,
+    pictures: tile.pictures.filter(({ file }) => look.opened.has(file)),
+  }));
 }
 
 /** Works out chemistry and heat, and checks every record; reads nothing. */

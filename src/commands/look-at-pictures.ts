@@ -4,7 +4,7 @@ import type { PictureInspection } from "../checks/check.ts";
 import { greyCardWarnings } from "../checks/grey-card-warnings.ts";
 import { judgePictures } from "../photos/judge.ts";
 import { openSeen } from "../photos/seen.ts";
-import type { Archive } from "../records/archive.ts";
+import type { Tile } from "../records/archive.ts";
 import { asTypedFor } from "./as-typed.ts";
 import { colourReading } from "./photographs.ts";
 import type { Progress } from "./progress.ts";
@@ -34,12 +34,12 @@ export async function inspectPictures(
  */
 export async function openPictures(
   dir: string,
-  archive: Archive,
+  tiles: readonly Tile[],
   inspections: Inspections,
   cacheDir: string,
   progress: Progress,
 ): Promise<Inspections> {
-  const sources = [...archive.tiles.values()].flatMap(({ pictures, record }) =>
+  const sources = tiles.flatMap(({ pictures, record }) =>
     pictures.map(({ file, role }) => ({
       key: file,
       path: join(dir, file),

@@ -8,6 +8,7 @@ import { circleFinder, hiddenSets } from "../leaving-out/shown-to.ts";
 import { usersOf } from "../leaving-out/users.ts";
 import type { LocatedProblem } from "../reader/locate.ts";
 import type { Problem } from "../records/problem.ts";
+import type { StudioRecord } from "../records/studio.ts";
 import { idKey } from "../terms/ids.ts";
 
 /** Lists what waits, for the whole site (null) or for that of a set, by its id. */
@@ -83,25 +84,31 @@ function pageFinder(whole: WholeArchive): (record: LeftOut) => ReadonlySet<strin
  * codes are never published, and those that name a maker or what only another site may show.
  */
 function secretFinder(whole: WholeArchive): (fault: Problem, set: string | null) => boolean {
-  const { makers = {} } = whole.archive.studio;
-  const people = Object.entries(makers).flatMap(([key, { name = "" }]) => [
-    idKey(key),
-    ...name.split(/\s+/u).map(idKey),
-  ]);
+  const namesSomebody = somebodyFinder(whole.archive.studio.makers);
   const hidden = hiddenSets(whole);
   const ofSets = whole.files.flatMap((file): [string, string][] => {
     const set = hidden.get(file.folder);
     return set === undefined ? [] : [[idKey(file.id), set]];
   });
-  return ({ path, code, message }, set) => {
-    if (
-      path.some((step) => step === "maker" || step === "teacher") ||
-      /maker|person|name/u.test(code)
-    )
-      return true;
+  return (fault, set) => {
+    if (namesSomebody(fault)) return true;
     const others = ofSets.filter(([, of]) => set === null || of !== idKey(set));
-    const said = idKey(message);
-    return [...people, ...others.map(([word]) => word)].some((word) => speaksOf(said, word));
+    const said = idKey(fault.message);
+    return others.some(([word]) => speaksOf(said, word));
+  };
+}
+
+/** Makes the function that says whether a fault's words name a maker, by the name or by the code. */
+export function somebodyFinder(makers: StudioRecord["makers"] = {}): (fault: Problem) => boolean {
+  const people = Object.entries(makers).flatMap(([key, { name = "" }]) => [
+    idKey(key),
+    ...name.split(/\s+/u).map(idKey),
+  ]);
+  return ({ path, code, message, hint }) => {
+    if (path.some((step) => ["maker", "makers", "teacher"].includes(String(step)))) return true;
+    if (/maker|person|name/u.test(code)) return true;
+    const said = idKey(`${message} ${hint}`);
+    return people.some((word) => speaksOf(said, word));
   };
 }
 

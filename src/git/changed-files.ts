@@ -9,6 +9,8 @@ export interface ChangedFile {
   readonly what: "added" | "changed" | "gone" | "renamed";
   /** Where a renamed file was before; null for any other. */
   readonly from: string | null;
+  /** False for one that nobody told git of: it is in the folder, and in no request yet. */
+  readonly inGit: boolean;
 }
 
 export type ChangedFiles =
@@ -49,17 +51,22 @@ function readDiff(told: readonly string[]): readonly ChangedFile[] {
     const [one = "", other = ""] = told.slice(i + 1, i + 3);
     const what = letter in kinds ? kinds[letter as keyof typeof kinds] : "changed";
     const isPair = letter === "R" || letter === "C";
-    files.push({ file: isPair ? other : one, what, from: letter === "R" ? one : null });
+    files.push({
+      file: isPair ? other : one,
+      what,
+      from: letter === "R" ? one : null,
+      inGit: true,
+    });
     i += isPair ? 3 : 2;
   }
   return files;
 }
 
 function readOthers(names: readonly string[]): readonly ChangedFile[] {
-  return names.map((file) => ({ file, what: "added", from: null }));
+  return names.map((file) => ({ file, what: "added", from: null, inGit: false }));
 }
 
 /** Told twice: taken out of git and still, or again, in the folder, or waiting for a merge. */
 function joinBoth(one: ChangedFile | undefined, other: ChangedFile): ChangedFile {
-  return one === undefined ? other : { ...other, what: "changed" };
+  return one === undefined ? other : { ...other, what: "changed", inGit: true };
 }

@@ -13,6 +13,8 @@ interface Forge {
   /** What the page of a new report is filled in with. */
   readonly report: (told: Report) => Readonly<Record<string, string>>;
   readonly newReport: string;
+  /** What leads to a file's own bytes at a commit, before the commit's name; from memory. */
+  readonly bytes: string;
 }
 
 /** What somebody who saw that something is wrong begins with. */
@@ -33,6 +35,7 @@ const forges: Readonly<Record<string, Forge>> = {
   "codeberg.org": {
     newFile: { page: "_new/main", name: "filename", text: "value" },
     edit: "_edit/main",
+    bytes: "raw/commit",
     commits: "commits/branch/main",
     newReport: "issues/new",
     report: ({ title, about }) => ({
@@ -44,6 +47,7 @@ const forges: Readonly<Record<string, Forge>> = {
   "github.com": {
     newFile: { page: "new/HEAD", name: "filename", text: "value" },
     edit: "edit/HEAD",
+    bytes: "raw",
     commits: "commits/HEAD",
     newReport: "issues/new",
     report: ({ title, about }) => ({ template: reportForm, title, tile: about }),
@@ -51,6 +55,7 @@ const forges: Readonly<Record<string, Forge>> = {
   "gitlab.com": {
     newFile: null,
     edit: "-/edit/HEAD",
+    bytes: "-/raw",
     commits: "-/commits/HEAD",
     newReport: "-/issues/new",
     report: ({ title, about }) => ({ "issue[title]": title, "issue[description]": `${about}: ` }),
@@ -113,6 +118,17 @@ export function reportAddress(repository: string, told: Report): string | undefi
   if (!found) return undefined;
   const { root, forge } = found;
   return `${root}/${forge.newReport}?${new URLSearchParams(forge.report(told))}`;
+}
+
+/**
+ * The address under which the files of a repository can be read as they are at a commit, with `/` at
+ * its end; undefined where the forge is not known.
+ *
+ * @param commit its full name
+ */
+export function filesAtCommit(repository: string | undefined, commit: string): string | undefined {
+  const found = repository === undefined ? undefined : onForge(repository);
+  return found && `${found.root}/${found.forge.bytes}/${commit}/`;
 }
 
 /** The forge of a repository, and the repository's address without what may follow it. */

@@ -16,6 +16,7 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   words: [
     ...["terms", "types of records", "chemistry", "firing", "colour", "types of likeness"],
     "catalogue",
+    "changes",
   ],
   checks: ["terms", "records", "chemistry", "firing", "colour", "likeness", "words"],
   reader: ["terms", "records"],
@@ -30,9 +31,12 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   "local-server": [],
   archive: ["terms", "records", "reader", "disk"],
   // What a request does to an archive: facts, of the archive before and after.
-  changes: ["terms", "records", "types of reader"],
+  changes: [
+    ...["terms", "records", "reader", "chemistry", "catalogue", "types of likeness"],
+    "types of leaving-out",
+  ],
   git: ["terms", "records", "reader", "disk"],
-  reporting: ["terms", "records", "types of reader"],
+  reporting: ["terms", "records", "types of reader", "types of changes", "types of words"],
   photos: ["terms", "colour", "compiled", "disk"],
   catalogue: ["terms", "records", "chemistry", "firing", "colour", "likeness"],
   drawing: ["terms", "types of records", "colour", "catalogue", "words"],
