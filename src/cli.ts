@@ -7,6 +7,7 @@ import { addBuild } from "./commands/build-line.ts";
 import { addChanges } from "./commands/changes-line.ts";
 import { addCheck } from "./commands/check-line.ts";
 import { addCrop } from "./commands/crop-line.ts";
+import { addEditors } from "./commands/editors-line.ts";
 import { exitCodes, tellFailure } from "./commands/failure.ts";
 import { addForget } from "./commands/forget-line.ts";
 import type { AddCommand, Line } from "./commands/line.ts";
@@ -31,6 +32,7 @@ const commands: readonly AddCommand[] = [
   addChanges,
   addServe,
   addCrop,
+  addEditors,
   addForget,
   addMaterials,
   addNewArchive,

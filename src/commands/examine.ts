@@ -16,6 +16,7 @@ import type { Problem } from "../records/problem.ts";
 import { keepSureMends } from "../records/sure-mends.ts";
 import type { TypedCommand } from "../terms/typed-command.ts";
 import { asTypedFor } from "./as-typed.ts";
+import { keepEditorFiles } from "./editor-files.ts";
 import { inspectPictures, openPictures } from "./look-at-pictures.ts";
 import { examineMark } from "./mark.ts";
 import { checkOwnWords } from "./own-words.ts";
@@ -57,6 +58,7 @@ export async function examineArchive(
     builtInMaterials: carriedWords,
   });
   const { archive } = read;
+  keepEditorFiles(dir, archive);
   const asTyped = asTypedFor(dir);
   if (!archive)
     return {

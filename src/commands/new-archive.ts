@@ -3,6 +3,7 @@ import { existsSync } from "node:fs";
 import { copyFile, mkdir, readFile, realpath, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { compiledFolder } from "../compiled/own-files.ts";
+import { editorSettings } from "./editor-settings.ts";
 import { exitCodes, WrongUsage } from "./failure.ts";
 import { ownVersion } from "./version.ts";
 
@@ -14,6 +15,7 @@ const files: Readonly<Record<string, string>> = {
   "studio.yaml": "studio.yaml",
   "README.md": "README.md",
   gitignore: ".gitignore",
+  ...editorSettings,
   "gitlab-ci.yml": ".gitlab-ci.yml",
   ...Object.fromEntries(
     [

@@ -6,7 +6,7 @@ import { fileURLToPath } from "node:url";
 export const project = fileURLToPath(new URL("../..", import.meta.url));
 
 /** Folders that no commit holds: what is installed, built or remembered. */
-const untracked = new Set([".git", "node_modules", ".cache", "dist", "site"]);
+const untracked = new Set([".git", "node_modules", ".cache", ".tilebook", "dist", "site"]);
 
 /** All files of the project below a folder, as paths from its root with forward slashes, sorted. */
 export function listFiles(folder = ""): readonly string[] {

@@ -1,0 +1,33 @@
+/** `tilebook editors`: sets an archive up for editors that complete and check what is typed. */
+import { existsSync } from "node:fs";
+import { appendFile, copyFile, mkdir, readFile } from "node:fs/promises";
+import { dirname, join } from "node:path";
+import { compiledFolder } from "../compiled/own-files.ts";
+import { isPassedOverByGit, namingFile, writeEditorFiles } from "./editor-files.ts";
+import { editorSettings } from "./editor-settings.ts";
+import { exitCodes } from "./failure.ts";
+import { openArchive } from "./open-archive.ts";
+
+/** Writes the settings that are not there yet, over none that are, and what follows from the archive. */
+export async function editors({ archive: dir }: { readonly archive: string }): Promise<number> {
+  const archive = await openArchive(dir, () => false);
+  if (!archive) return exitCodes.faulty;
+  const starter = join(await compiledFolder(), "starter");
+  const entries = Object.entries(editorSettings);
+  const absent = entries.filter(([, to]) => !existsSync(join(dir, to)));
+  for (const [from, to] of absent) {
+    await mkdir(dirname(join(dir, to)), { recursive: true });
+    await copyFile(join(starter, from), join(dir, to));
+  }
+  if (!isPassedOverByGit(dir)) await passOver(join(dir, ".gitignore"));
+  const written = [...absent.map(([, to]) => to), ...writeEditorFiles(dir, archive)];
+  const stands = entries.filter((entry) => !absent.includes(entry)).map(([, to]) => to);
+  for (const file of written) console.log(`Written: ${file}`);
+  for (const file of stands) console.log(`Left as it was: ${file}`);
+  return exitCodes.done;
+}
+
+async function passOver(ignore: string): Promise<void> {
+  const before = existsSync(ignore) ? await readFile(ignore, "utf8") : "";
+  await appendFile(ignore, `${before === "" || before.endsWith("\n") ? "" : "\n"}${namingFile}\n`);
+}
