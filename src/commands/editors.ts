@@ -1,8 +1,7 @@
 /** `tilebook editors`: sets an archive up for editors that complete and check what is typed. */
 import { existsSync } from "node:fs";
-import { appendFile, copyFile, mkdir, readFile } from "node:fs/promises";
+import { appendFile, mkdir, readFile, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import { compiledFolder } from "../compiled/own-files.ts";
 import { isPassedOverByGit, namingFile, writeEditorFiles } from "./editor-files.ts";
 import { editorSettings } from "./editor-settings.ts";
 import { exitCodes } from "./failure.ts";
@@ -12,16 +11,15 @@ import { openArchive } from "./open-archive.ts";
 export async function editors({ archive: dir }: { readonly archive: string }): Promise<number> {
   const archive = await openArchive(dir, () => false);
   if (!archive) return exitCodes.faulty;
-  const starter = join(await compiledFolder(), "starter");
-  const entries = Object.entries(editorSettings);
-  const absent = entries.filter(([, to]) => !existsSync(join(dir, to)));
-  for (const [from, to] of absent) {
-    await mkdir(dirname(join(dir, to)), { recursive: true });
-    await copyFile(join(starter, from), join(dir, to));
+  const settings = [...(await editorSettings())];
+  const absent = settings.filter(([file]) => !existsSync(join(dir, file)));
+  for (const [file, text] of absent) {
+    await mkdir(dirname(join(dir, file)), { recursive: true });
+    await writeFile(join(dir, file), text);
   }
   if (!isPassedOverByGit(dir)) await passOver(join(dir, ".gitignore"));
-  const written = [...absent.map(([, to]) => to), ...writeEditorFiles(dir, archive)];
-  const stands = entries.filter((entry) => !absent.includes(entry)).map(([, to]) => to);
+  const written = [...absent.map(([file]) => file), ...writeEditorFiles(dir, archive)];
+  const stands = settings.filter((each) => !absent.includes(each)).map(([file]) => file);
   for (const file of written) console.log(`Written: ${file}`);
   for (const file of stands) console.log(`Left as it was: ${file}`);
   return exitCodes.done;

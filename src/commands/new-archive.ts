@@ -15,7 +15,6 @@ const files: Readonly<Record<string, string>> = {
   "studio.yaml": "studio.yaml",
   "README.md": "README.md",
   gitignore: ".gitignore",
-  ...editorSettings,
   "gitlab-ci.yml": ".gitlab-ci.yml",
   ...Object.fromEntries(
     [
@@ -43,7 +42,10 @@ const folders = ["tiles/firings", "recipes/glazes", "recipes/clays", "recipes/ma
  * installed.
  */
 export async function newArchive(dir: string): Promise<number> {
-  const taken = Object.values(files).find((name) => existsSync(join(dir, name)));
+  const settings = await editorSettings();
+  const taken = [...Object.values(files), ...settings.keys()].find((name) =>
+    existsSync(join(dir, name)),
+  );
   if (taken)
     throw new WrongUsage(
       `${join(dir, taken)} is there already, and nothing was written over. Name an empty folder.`,
@@ -51,6 +53,7 @@ export async function newArchive(dir: string): Promise<number> {
   const starter = join(await compiledFolder(), "starter");
   for (const [from, to] of Object.entries(files))
     await copyInto(join(starter, from), join(dir, to));
+  for (const [file, text] of settings) await writeInto(join(dir, file), text);
   for (const folder of folders) await writeInto(join(dir, folder, ".gitkeep"), "");
   await writeInto(join(dir, "package.json"), await describePackage(join(dir, "package.json")));
   console.log(

@@ -44,10 +44,8 @@ function expand({ body }: Snippet, filling: string) {
   return { text, choices };
 }
 
-test("those that hold for every archive are the starter's", async () => {
-  await expect(commonSnippets()).toMatchFileSnapshot(
-    "../../src/starter/vscode/tilebook.code-snippets",
-  );
+test("those that hold for every archive are those of this repository too", async () => {
+  await expect(commonSnippets()).toMatchFileSnapshot("../../.vscode/tilebook.code-snippets");
 });
 
 describe("a new record", () => {
