@@ -1,6 +1,7 @@
 /** Settings for editors that an archive has in its repository. */
-import { readFile } from "node:fs/promises";
-import { join } from "node:path";
+import { existsSync } from "node:fs";
+import { mkdir, readFile, writeFile } from "node:fs/promises";
+import { dirname, join } from "node:path";
 import { compiledFolder } from "../compiled/own-files.ts";
 import { commonSnippets } from "../editing/snippets.ts";
 
@@ -10,8 +11,28 @@ const copied: Readonly<Record<string, string>> = {
   "vscode/extensions.json": ".vscode/extensions.json",
 };
 
+/**
+ * Writes the settings that are not there yet, over none that are.
+ *
+ * @returns the files that were written, and those that stay as they were
+ */
+export async function writeEditorSettings(
+  dir: string,
+): Promise<{ readonly written: readonly string[]; readonly kept: readonly string[] }> {
+  const written: string[] = [];
+  const kept: string[] = [];
+  for (const [file, text] of await editorSettings()) {
+    const isThere = existsSync(join(dir, file));
+    (isThere ? kept : written).push(file);
+    if (isThere) continue;
+    await mkdir(dirname(join(dir, file)), { recursive: true });
+    await writeFile(join(dir, file), text);
+  }
+  return { written, kept };
+}
+
 /** Every file of settings by its place in an archive, and what it holds. */
-export async function editorSettings(): Promise<ReadonlyMap<string, string>> {
+async function editorSettings(): Promise<ReadonlyMap<string, string>> {
   const starter = join(await compiledFolder(), "starter");
   const read = Object.entries(copied).map(
     async ([from, to]) => [to, await readFile(join(starter, from), "utf8")] as const,

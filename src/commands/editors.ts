@@ -1,9 +1,9 @@
 /** `tilebook editors`: sets an archive up for editors that complete and check what is typed. */
 import { existsSync } from "node:fs";
-import { appendFile, mkdir, readFile, writeFile } from "node:fs/promises";
-import { dirname, join } from "node:path";
+import { appendFile, readFile } from "node:fs/promises";
+import { join } from "node:path";
 import { isPassedOverByGit, namingFile, writeEditorFiles } from "./editor-files.ts";
-import { editorSettings } from "./editor-settings.ts";
+import { writeEditorSettings } from "./editor-settings.ts";
 import { exitCodes } from "./failure.ts";
 import { openArchive } from "./open-archive.ts";
 
@@ -11,17 +11,11 @@ import { openArchive } from "./open-archive.ts";
 export async function editors({ archive: dir }: { readonly archive: string }): Promise<number> {
   const archive = await openArchive(dir, () => false);
   if (!archive) return exitCodes.faulty;
-  const settings = [...(await editorSettings())];
-  const absent = settings.filter(([file]) => !existsSync(join(dir, file)));
-  for (const [file, text] of absent) {
-    await mkdir(dirname(join(dir, file)), { recursive: true });
-    await writeFile(join(dir, file), text);
-  }
+  const settings = await writeEditorSettings(dir);
   if (!isPassedOverByGit(dir)) await passOver(join(dir, ".gitignore"));
-  const written = [...absent.map(([file]) => file), ...writeEditorFiles(dir, archive)];
-  const stands = settings.filter((each) => !absent.includes(each)).map(([file]) => file);
+  const written = [...settings.written, ...writeEditorFiles(dir, archive)];
   for (const file of written) console.log(`Written: ${file}`);
-  for (const file of stands) console.log(`Left as it was: ${file}`);
+  for (const file of settings.kept) console.log(`Left as it was: ${file}`);
   return exitCodes.done;
 }
 

@@ -3,7 +3,7 @@ import { existsSync } from "node:fs";
 import { copyFile, mkdir, readFile, realpath, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { compiledFolder } from "../compiled/own-files.ts";
-import { editorSettings } from "./editor-settings.ts";
+import { writeEditorSettings } from "./editor-settings.ts";
 import { exitCodes, WrongUsage } from "./failure.ts";
 import { ownVersion } from "./version.ts";
 
@@ -42,10 +42,7 @@ const folders = ["tiles/firings", "recipes/glazes", "recipes/clays", "recipes/ma
  * installed.
  */
 export async function newArchive(dir: string): Promise<number> {
-  const settings = await editorSettings();
-  const taken = [...Object.values(files), ...settings.keys()].find((name) =>
-    existsSync(join(dir, name)),
-  );
+  const taken = Object.values(files).find((name) => existsSync(join(dir, name)));
   if (taken)
     throw new WrongUsage(
       `${join(dir, taken)} is there already, and nothing was written over. Name an empty folder.`,
@@ -53,7 +50,7 @@ export async function newArchive(dir: string): Promise<number> {
   const starter = join(await compiledFolder(), "starter");
   for (const [from, to] of Object.entries(files))
     await copyInto(join(starter, from), join(dir, to));
-  for (const [file, text] of settings) await writeInto(join(dir, file), text);
+  await writeEditorSettings(dir);
   for (const folder of folders) await writeInto(join(dir, folder, ".gitkeep"), "");
   await writeInto(join(dir, "package.json"), await describePackage(join(dir, "package.json")));
   console.log(
