@@ -1,11 +1,15 @@
 import { type ChildProcess, execFile, spawn } from "node:child_process";
-import { copyFile, readdir, readFile, writeFile } from "node:fs/promises";
+import { readdir, readFile, writeFile } from "node:fs/promises";
+import { homedir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { newArchive } from "../../src/commands/new-archive.ts";
-import { photograph, writeFolder, writeInto } from "../support/archive-folder.ts";
+import { playJob } from "../starter/play/play-job.ts";
+import { readWorkflow } from "../starter/workflow-files.ts";
+import { writeFolder, writeInto } from "../support/archive-folder.ts";
+import { copyExamples } from "../support/begun-archive.ts";
 import { removeFolder } from "../support/remove-folder.ts";
 
 const run = promisify(execFile);
@@ -110,33 +114,46 @@ describe("a studio's own archive, begun from a packed Tilebook in an empty folde
       stop(shown);
     }
   });
+
+  test.skipIf(shell)(
+    "is published by its workflow: built of what the lock file names, no script of a package run, and handed over",
+    async () => {
+      await copyExamples(folder);
+      const described = join(folder, "package.json");
+      const evil = {
+        preinstall: "touch pwned",
+        postinstall: "touch pwned",
+        prepare: "touch pwned",
+      };
+      await writeFile(described, JSON.stringify({ ...(await readJson(described)), scripts: evil }));
+      await writeInto(folder, { ".cache/pictures/planted": "no picture" });
+      const runs = await writeFolder({});
+      const machine = {
+        programs: join(folder, "node_modules/.bin"),
+        artifacts: join(runs, "artifacts"),
+        checkout: folder,
+        env: {
+          HOME: homedir(),
+          XDG_CACHE_HOME: join(folder, "own"),
+          npm_config_prefer_offline: "true",
+        },
+        context: { github: { run_id: "1", run_attempt: "1" }, needs: {} },
+      };
+      const { jobs } = readWorkflow("src/starter/github/workflows/tilebook-publish.yml");
+      for (const [name, job] of Object.entries(jobs)) {
+        const played = await playJob(job, { ...machine, own: join(runs, name) });
+        expect(played.outcome, played.said + name).toBe("success");
+      }
+      const tile = join(machine.artifacts, "github-pages/tiles/au-001.html");
+      expect(await readFile(tile, "utf8")).toContain("AU-001");
+      await removeFolder(runs);
+      expect(await readdir(folder)).not.toContain("pwned");
+      expect(await readdir(join(folder, ".cache/pictures"))).toEqual(
+        expect.not.arrayContaining(["planted"]),
+      );
+    },
+  );
 });
-
-async function copyExamples(folder: string): Promise<void> {
-  const places = {
-    "set.md": "tiles/autumn/set.md",
-    "tile.md": "tiles/autumn/AU-001.md",
-    "firing.md": "tiles/firings/g-1012.md",
-    "glaze-bought.md": "recipes/glazes/tidewrack.md",
-    "glaze-mixed.md": "recipes/glazes/limestone-clear.md",
-    "clay.md": "recipes/clays/buff-stoneware.md",
-    "material.md": "recipes/materials/our-ash.md",
-  };
-  await writeInto(folder, { "tiles/autumn/AU-001.jpg": await photograph("#889988") });
-  for (const [from, to] of Object.entries(places))
-    await copyFile(join(folder, "examples", from), join(folder, to));
-  await rewrite(join(folder, "tiles/autumn/AU-001.md"), (text) =>
-    text.replaceAll(/^# ( *(result|surface|effects|faults|run|again|next-time):)/gmu, "$1"),
-  );
-  // The example of a mixed glaze is for cone 9, the load went to cone 6: its range would be noted.
-  await rewrite(join(folder, "recipes/glazes/limestone-clear.md"), (text) =>
-    text.replace("cones: 9-10", "cones: 5-6"),
-  );
-}
-
-async function rewrite(file: string, change: (text: string) => string): Promise<void> {
-  await writeFile(file, change(await readFile(file, "utf8")));
-}
 
 function said(child: ChildProcess, words: string): Promise<void> {
   return new Promise((resolve, reject) => {
@@ -153,6 +170,10 @@ function stop({ pid, kill }: ChildProcess): void {
   if (pid === undefined) return;
   if (shell) kill();
   else process.kill(-pid, "SIGTERM");
+}
+
+async function readJson(file: string): Promise<object> {
+  return JSON.parse(await readFile(file, "utf8")) as object;
 }
 
 test("nothing is written over in a folder that holds an archive", async () => {

@@ -28,6 +28,8 @@ describe("the workflows of the forge that has a file for each", () => {
     const given = jobs.map(({ name, job }) => [name, job.permissions]);
     expect(Object.fromEntries(given)).toEqual({
       build: { contents: "read" },
+      claims: { "pull-requests": "read" },
+      comment: { "pull-requests": "write" },
       deploy: { pages: "write", "id-token": "write" },
       look: { contents: "read" },
       tests: { contents: "read" },
@@ -110,11 +112,14 @@ describe("the actions", () => {
     expect(named.filter((name) => !pinned.test(name))).toEqual([]);
   });
 
-  test("are in one version each", () => {
-    const pins = new Map(
-      named.map((name) => [/^[\w-]+\/[\w-]+/u.exec(name)?.[0], name.replace(/^[^@]+/u, "")]),
+  test("are those that the docs name, each in one version", () => {
+    const rows = read("docs/requests.md").matchAll(
+      /^\| `([\w/-]+)` \| (v[\d.]+) \| `(\w{40})` \|$/gmu,
     );
-    for (const name of named) expect(name).toContain(pins.get(/^[\w-]+\/[\w-]+/u.exec(name)?.[0]));
+    const told = [...rows].map(([, action, version, commit]) => `${action}@${commit} # ${version}`);
+    // An action may have parts of its own: those of a cache are one each for fetching and for keeping.
+    const whole = named.map((name) => name.replace(/^(actions\/[\w-]+)[^@]*/u, "$1"));
+    expect([...new Set(whole)].sort()).toEqual(told.sort());
   });
 });
 
@@ -123,6 +128,7 @@ describe.each(gitlabFiles)("%s", (file) => {
 
   test("runs what a request brings where no token is given", () => {
     const withToken = all.filter(([, { environment }]) => environment !== undefined);
+    expect(withToken.map(([name]) => name)).toEqual(["claims", "note"]);
     for (const [name, { script = [], variables }] of withToken) {
       expect(variables, name).toMatchObject({ GIT_STRATEGY: "none" });
       expect(script.filter((line) => /\b(?:npx|npm|git)\b/u.test(line))).toEqual([]);
