@@ -4,6 +4,8 @@ import type { GlazeChemistryResult } from "../chemistry/glazes.ts";
 import type { CarriedMaterial } from "../chemistry/minerals/mineral.ts";
 import type { MeasuredColour } from "../colour/measure.ts";
 import type { FiringHeat } from "../firing/of-record.ts";
+import type { RecordVersion } from "./history/entries.ts";
+import type { WrittenTile } from "./history/tile-changes.ts";
 
 export interface PictureFile {
   readonly url: string;
@@ -49,6 +51,15 @@ export interface RecordHistory {
   readonly last: string | null;
   /** The names under which somebody committed it, as git has them; for nobody's eyes but the catalogue's. */
   readonly authors: readonly string[];
+  /** What it held, the oldest first: its newest versions where there are many; none where a day is not known. */
+  readonly versions: readonly RecordVersion[];
+  /** When photographs of a tile came and were changed. */
+  readonly photographs: readonly { readonly day: string; readonly change: "added" | "changed" }[];
+}
+
+/** What records held in their versions, by git's ids; null for what cannot be read. */
+export interface WrittenVersions {
+  readonly tiles: ReadonlyMap<string, WrittenTile | null>;
 }
 
 export interface Findings {
@@ -66,4 +77,6 @@ export interface Findings {
   readonly builtInMaterials: readonly CarriedMaterial[];
   /** By the record's file; left out where nobody asked git. */
   readonly history?: ReadonlyMap<string, RecordHistory> | undefined;
+  /** Left out where nobody asked git. */
+  readonly written?: WrittenVersions | undefined;
 }

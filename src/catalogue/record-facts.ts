@@ -4,12 +4,15 @@ import { clayUrl, firingUrl, glazeUrl, materialUrl, setUrl, tileUrl } from "./ad
 import type { WrittenBy } from "./committers.ts";
 import type { Common } from "./common.ts";
 import type { Findings, RecordHistory } from "./findings.ts";
+import { type TileStory, tileStories } from "./history/stories.ts";
 import type { Alone } from "./studio.ts";
 
 /** What is shown of a record's history. */
-export interface RecordFacts extends Omit<RecordHistory, "authors"> {
+export interface RecordFacts extends Pick<RecordHistory, "path" | "state" | "first" | "last"> {
   /** Null where nobody may be named. */
   readonly by: WrittenBy | null;
+  /** Of a tile that changed since it was first written; null of all others. */
+  readonly story: TileStory | null;
 }
 
 /**
@@ -20,17 +23,20 @@ export interface RecordFacts extends Omit<RecordHistory, "authors"> {
  */
 export function recordFacts(
   archive: Archive,
-  { history }: Findings,
+  findings: Findings,
   { findWrittenBy }: Common,
   alone: Alone | null,
 ): ReadonlyMap<string, RecordFacts> {
+  const { history } = findings;
   if (!history || alone) return new Map();
+  const stories = tileStories(archive, findings);
   const of = (records: ReadonlyMap<string, Filed<unknown>>, url: (id: string) => string) =>
     [...records.values()].flatMap(({ id, file }) => {
       const known = history.get(file);
       if (!known) return [];
-      const { authors, ...told } = known;
-      return [[url(id), { ...told, by: findWrittenBy(authors) }] as const];
+      const { path, state, first, last, authors } = known;
+      const story = stories.get(file) ?? null;
+      return [[url(id), { path, state, first, last, by: findWrittenBy(authors), story }] as const];
     });
   return new Map([
     ...of(archive.tiles, tileUrl),

@@ -20,9 +20,10 @@ import { tellLeftOut, tellNoDates, tellRefusal, tellSummary } from "./build-word
 import { type Examined, examineArchive } from "./examine.ts";
 import { exitCodes, WrongUsage } from "./failure.ts";
 import { cacheFolderOf, type Folders, siteFolderOf } from "./folders.ts";
+import { askGit, whyNoDates } from "./git-said.ts";
 import { type Photographs, preparePhotographs } from "./photographs.ts";
 import { type Progress, startProgress } from "./progress.ts";
-import { askGit, recordHistories, whyNoDates } from "./record-histories.ts";
+import { readWritten, recordHistories } from "./record-histories.ts";
 import {
   type InTheWay,
   isError,
@@ -111,7 +112,8 @@ export async function linkSites(
   const { mark } = examined;
   const said = await asked;
   const history = recordHistories(said, read, ready.archive, options.archive);
-  const chosen = choose({ ...ready, mark, history }, waitingOf(examined, ready));
+  const written = await readWritten(options.archive, history, ready.archive);
+  const chosen = choose({ ...ready, mark, history, written }, waitingOf(examined, ready));
   const sites = chosen.map((site) => ({ ...site, mark: mark?.bytes }));
   const pictureFile = ready.photographs.fileOf;
   const write = async () => {
@@ -166,7 +168,7 @@ function waitingOf({ read }: Examined, { leftOut }: Ready): WaitingLister {
 }
 
 /** What is published, with the studio's mark and what git knows of the records. */
-export type Marked = Ready & Pick<Examined, "mark"> & Pick<Findings, "history">;
+export type Marked = Ready & Pick<Examined, "mark"> & Pick<Findings, "history" | "written">;
 
 /** What the catalogue is told of an archive besides its records. */
 export function gatherFindings({
@@ -176,6 +178,7 @@ export function gatherFindings({
   photographs,
   mark,
   history,
+  written,
 }: Marked): Findings {
   return {
     pictures: photographs.prepared,
@@ -185,6 +188,7 @@ export function gatherFindings({
     mark,
     builtInMaterials: carriedMaterials,
     history,
+    written,
   };
 }
 

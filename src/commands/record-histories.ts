@@ -1,51 +1,21 @@
-/** What git knows of each record of an archive: asked while the archive is read, put together after. */
+/** What git knows of each record of an archive, put together with what lies in the folder. */
 import { statSync } from "node:fs";
 import { join } from "node:path";
-import type { RecordHistory } from "../catalogue/findings.ts";
+import type { RecordHistory, WrittenVersions } from "../catalogue/findings.ts";
+import type { RecordVersion } from "../catalogue/history/entries.ts";
 import { isTextOf } from "../git/blob-id.ts";
-import { type CommitLog, type HeldFile, readCommitLog } from "../git/file-history.ts";
-import { findRepository, type Repository } from "../git/repository.ts";
+import type { HeldFile } from "../git/file-history.ts";
+import type { Repository } from "../git/repository.ts";
 import { type FileVersion, traceFiles } from "../git/trace-files.ts";
 import type { ReadArchive } from "../reader/read-archive-files.ts";
-import type { Archive } from "../records/archive.ts";
+import type { Archive, Filed } from "../records/archive.ts";
+import { readAs } from "../records/read.ts";
+import { tileSchema } from "../records/tile.ts";
 import { idKey } from "../terms/ids.ts";
 import { indexBy } from "../terms/index-by.ts";
-
-/** What git said of an archive; null where it lies in no repository, or nothing was committed yet. */
-export type GitSaid =
-  | (CommitLog & { readonly repository: Repository })
-  | { readonly refused: string }
-  | null;
-
-/** The last answer for each folder: a commit never changes, so only another one is asked for again. */
-const known = new Map<string, { readonly head: string | null; readonly said: GitSaid }>();
-
-/**
- * Asks git for the history of an archive.
- *
- * @throws MachineError where git could not be run
- */
-export async function askGit(dir: string): Promise<GitSaid> {
-  const repository = await findRepository(dir);
-  if (!repository) return null;
-  const before = known.get(dir);
-  if (before && before.head === repository.head) return before.said;
-  const log = await readCommitLog(repository);
-  const said = log === null || "refused" in log ? log : { ...log, repository };
-  known.clear();
-  known.set(dir, { head: repository.head, said });
-  return said;
-}
-
-/** Why the pages of a site say no dates, and how to mend it; null where they do, or nothing was committed. */
-export function whyNoDates(said: GitSaid): string | null {
-  if (said === null) return null;
-  if ("refused" in said)
-    return `Pages do not say when a record changed: git could not tell (${said.refused}).`;
-  return said.commits === null
-    ? "Pages do not say when a record changed: this copy of the repository was fetched without its history (a shallow clone), and a date taken from it would be wrong. Fetch all of it: “git fetch --unshallow”, or “fetch-depth: 0” where a workflow checks the repository out."
-    : null;
-}
+import { mostVersions } from "../terms/limits.ts";
+import type { GitSaid } from "./git-said.ts";
+import { versionReader } from "./old-versions.ts";
 
 /**
  * What git knows of each record, by the record's file; empty where it knows nothing.
@@ -76,6 +46,8 @@ export function recordHistories(
         state: all[0] ? (isAsCommitted ? "as-committed" : "changed") : "new",
         ...daysOf(versionsOf(path ?? ""), others.flatMap(versionsOf)),
         authors: [...new Set(versionsOf(path ?? "").map(({ author }) => author))],
+        versions: knownVersions(versionsOf(path ?? "")).slice(-mostVersions),
+        photographs: others.flatMap((each) => knownVersions(versionsOf(each)).map(toPhotograph)),
       },
     ];
   });
@@ -93,6 +65,45 @@ function daysOf(own: readonly FileVersion[], others: readonly FileVersion[]) {
   const [first = null] = own.map(({ day }) => day);
   const isKnown = own.length > 0 && days.length === all.length;
   return isKnown ? { first, last: days.at(-1) ?? null } : { first: null, last: null };
+}
+
+/** Versions with their days; none where one of the days is not known, since then no order of them is. */
+function knownVersions(versions: readonly FileVersion[]): readonly RecordVersion[] {
+  const known = versions.flatMap(({ day, blob, before }) =>
+    day === null ? [] : [{ day, blob, before }],
+  );
+  return known.length === versions.length ? known : [];
+}
+
+function toPhotograph({ day, before }: RecordVersion): RecordHistory["photographs"][number] {
+  return { day, change: before.length === 0 ? "added" : "changed" };
+}
+
+const readTileVersions = versionReader((source) => readAs(tileSchema, source));
+
+/**
+ * Reads what the records that changed held in their versions.
+ *
+ * @param dir the archive's folder
+ */
+export async function readWritten(
+  dir: string,
+  histories: ReadonlyMap<string, RecordHistory>,
+  { tiles }: Archive,
+): Promise<WrittenVersions> {
+  return { tiles: await readTileVersions(dir, blobsOf(tiles.values(), histories)) };
+}
+
+/** Git's ids of all versions of the records that have a story. */
+function blobsOf(
+  records: Iterable<Filed<unknown>>,
+  histories: ReadonlyMap<string, RecordHistory>,
+): ReadonlySet<string> {
+  const changed = [...records].flatMap(({ file }) => {
+    const { versions, photographs } = histories.get(file) ?? { versions: [], photographs: [] };
+    return versions.length + photographs.length > 1 ? versions : [];
+  });
+  return new Set(changed.flatMap(({ blob, before }) => [blob, ...before]));
 }
 
 /** A record's file, and the files that belong to it: photographs of a tile, the log of a firing. */

@@ -43,6 +43,9 @@ export const longestList = 1000;
 /** Layers of one tile. The thickest stack that holds on a tile is some twenty. */
 export const mostLayers = 100;
 
+/** Versions of one record that its story is told from, the newest. A tile is written down, fired and judged: three, and some corrections. */
+export const mostVersions = 40;
+
 /** Letters of the layers of one tile on a line in short form. Thirty layers with some words each have half as many. */
 export const longestShortForm = 5000;
 

@@ -13,6 +13,7 @@ import { Outcome } from "../parts/outcome.tsx";
 import { Plates } from "../parts/plates.tsx";
 import { RecordFoot } from "../parts/record-foot.tsx";
 import { TileFiringWords } from "../parts/tile-firing.tsx";
+import { TileHistory } from "../parts/tile-history.tsx";
 import { Strip } from "../parts/wall.tsx";
 import { partWords } from "../words/english/turning.ts";
 import { tileSentence } from "../words/tile/outcome.ts";
@@ -58,6 +59,7 @@ export function TilePage(props: TilePageProps): VNode {
         </section>
       ))}
       <RecordFoot of={props.foot} />
+      <TileHistory story={props.story} />
     </Document>
   );
 }

@@ -1,5 +1,6 @@
 /** What a tile's page is given. */
 
+import type { TileStory } from "../../src/catalogue/history/stories.ts";
 import type { Link } from "../../src/catalogue/link.ts";
 import type { CatalogueTile } from "../../src/catalogue/tiles.ts";
 import type { TemperatureUnit } from "../../src/firing/units.ts";
@@ -38,4 +39,6 @@ export interface TilePageProps {
   readonly record: string | null;
   /** Null where the page says nothing of its file. */
   readonly foot: RecordFootProps | null;
+  /** What was known of it when; null where its record did not change, or nobody asked git. */
+  readonly story: TileStory | null;
 }

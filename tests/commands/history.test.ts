@@ -1,14 +1,15 @@
 /** What pages say of their records' history, from archives in repositories of their own. */
-import { appendFile, readFile, rm } from "node:fs/promises";
+import { appendFile, readFile, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { linkSites } from "../../src/commands/build.ts";
-import { askGit, whyNoDates } from "../../src/commands/record-histories.ts";
+import { askGit, whyNoDates } from "../../src/commands/git-said.ts";
 import { dataOf } from "../../src/publish/data-of-site.ts";
 import { keyOfPage } from "../../src/publish/page-key.ts";
 import { pagesOf, type SiteRequest } from "../../src/publish/site-request.ts";
 import type { RecordFootProps } from "../../templates/parts/record-foot.tsx";
 import { changedSentence } from "../../templates/words/site/record.ts";
+import { historyLines } from "../../templates/words/tile/history.ts";
 import { commitAll, git } from "../git/git.ts";
 import {
   type Files,
@@ -103,6 +104,19 @@ describe("the page of a record", () => {
     });
   });
 
+  test("of a tile that changed says what was known when, from its older versions", async () => {
+    const [site] = await sitesOf();
+    const { story } = site?.catalogue.records.get("tiles/ev-1.html") ?? {};
+    expect(story && historyLines(story)).toEqual([
+      {
+        day: "6 October 2026",
+        words: "written down, with 3 layers and a result; a photograph was added.",
+      },
+      { day: "14 October 2026", words: "a photograph was changed." },
+    ]);
+    expect(site?.catalogue.records.get("tiles/ev-3.html")).toMatchObject({ story: null });
+  });
+
   test("of a set that is reached by its link alone says nothing of its file", async () => {
     const [, hidden] = await sitesOf();
     for (const path of ["tiles/hid-1", "glazes/liner", "firings/g-1", "sets/hidden"])
@@ -177,12 +191,26 @@ describe("whoever committed a record", () => {
         `By ${name}`,
       );
     }
+    const taken = "A word that was taken out: QuincePaste, of m03.";
+    const file = join(archive, "tiles/evening/EV-3.md");
+    await writeInto(archive, {
+      "tiles/evening/EV-3.md": `---\nmaker: m03\nlayers: [{glaze: soot, coats: 1, detail: QuincePaste}]\n---\n${taken}\n`,
+    });
+    commitAll(top, taken, "2026-11-02");
+    await writeFile(file, "---\nlayers: [{glaze: soot, coats: 2}]\n---\n");
+    commitAll(top, taken, "2026-11-03");
     const { code, err } = await tilebook("build", "--archive", archive);
     expect(code, err).toBe(0);
     const site = join(archive, "site");
     const page = await readFile(join(site, "glazes/liner.html"), "utf8");
     expect(page).toContain("Written down by B. T. and Wren Ashdown, among others.</p>");
+    const tile = await readFile(join(site, "tiles/ev-3.html"), "utf8");
+    expect(tile).toContain(
+      "corrected: Soot, 1 coat → 2 coats; words beside the layers were changed; the notes were changed; something was changed that pages do not show.",
+    );
     const secrets = [
+      "QuincePaste",
+      "m03",
       "wren-at-the-wheel",
       "Bram Tolliver",
       "Hesper Lund",
@@ -201,7 +229,12 @@ describe("whoever committed a record", () => {
 
 test("data files are the same with a history and without", async () => {
   const liner = await readFile(join(archive, "recipes/glazes/liner.md"));
-  const without = await writeFolder({ ...whole, "recipes/glazes/liner.md": liner });
+  const tile = await readFile(join(archive, "tiles/evening/EV-3.md"));
+  const without = await writeFolder({
+    ...whole,
+    "recipes/glazes/liner.md": liner,
+    "tiles/evening/EV-3.md": tile,
+  });
   const dataFiles = async (dir: string) =>
     (await sitesOf(dir)).map((site) => dataOf(site.catalogue, pagesOf(site).all()));
   const bare = await dataFiles(without);

@@ -49,6 +49,7 @@ function tilePage(
       programmes: programmesOf(site, tile),
       record: replicatesSentence(site, tile),
       foot: recordFoot(site, tile.url, tile.id),
+      story: site.catalogue.records.get(tile.url)?.story ?? null,
     }),
     search: (props) => searchTile(props.tile, props.names),
   });
