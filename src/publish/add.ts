@@ -22,7 +22,7 @@ import type {
   WrittenField,
   WrittenStep,
 } from "./add-file.ts";
-import type { DataFile } from "./data/files.ts";
+import type { DataFile } from "./data/entry.ts";
 
 /** The file that the form cannot do without. */
 export const formSitePath = "data/add.js";

@@ -13,7 +13,7 @@ import { partsOf } from "../likeness/change.ts";
 import { bucketOf, countBuckets } from "../terms/bucket.ts";
 import { addTo } from "../terms/index-by.ts";
 import type { BesideIndex, Subject, SubjectCurve, SubjectPicture } from "./beside-file.ts";
-import type { DataFile } from "./data/files.ts";
+import type { DataFile } from "./data/entry.ts";
 import { rounded } from "./data/numbers.ts";
 
 /** So many tiles, or glazes, are in one file: some 50 KB. */

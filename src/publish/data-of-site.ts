@@ -1,8 +1,9 @@
-/** What pages and other programs read of a site beside its tables: scripts of data, sitemap and feed. */
+/** What pages and other programs read of a site beside its data files: scripts of data, sitemap, feed, and how to cite it. */
 import type { Catalogue } from "../catalogue/types.ts";
 import { makeFormScripts } from "./add.ts";
 import { makeBesideScripts } from "./beside.ts";
-import type { DataFile } from "./data/files.ts";
+import { makeCitation } from "./citation.ts";
+import type { DataFile } from "./data/entry.ts";
 import { makeFacetsScript } from "./facets.ts";
 import { makeFeed } from "./feed.ts";
 import { makeGridScripts } from "./grid.ts";
@@ -24,6 +25,10 @@ export function dataOf(catalogue: Catalogue, pages: readonly Page[]): readonly D
     ...makeFormScripts(catalogue),
   ];
   if (catalogue.studio.unlisted) return scripts;
-  const forOthers = [...makeSitemap(catalogue.studio, pages), ...makeFeed(catalogue)];
+  const forOthers = [
+    ...makeSitemap(catalogue.studio, pages),
+    ...makeFeed(catalogue),
+    makeCitation(catalogue.studio),
+  ];
   return [...scripts, ...forOthers];
 }

@@ -3,7 +3,7 @@ import { leadPictureOf } from "../../templates/parts/lead-picture.ts";
 import { firingsOf } from "../catalogue/kilns/tile-firings.ts";
 import type { CatalogueTile } from "../catalogue/tiles.ts";
 import type { Catalogue } from "../catalogue/types.ts";
-import type { DataFile } from "./data/files.ts";
+import type { DataFile } from "./data/entry.ts";
 import { escapeXml, rootOf } from "./xml.ts";
 
 const longest = 30;

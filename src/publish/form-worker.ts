@@ -1,7 +1,7 @@
 /** The script that keeps the tile form for where there is no connection, told what to keep. */
 
 import { formSitePath, makeFormScripts } from "./add.ts";
-import type { DataFile } from "./data/files.ts";
+import type { DataFile } from "./data/entry.ts";
 import { formPath } from "./pages/site.ts";
 import type { SiteRequest } from "./site-request.ts";
 import { pagesOf } from "./site-request.ts";

@@ -9,7 +9,7 @@ import { atmospheres, faults } from "../terms/choices.ts";
 import { type Cone, compareCones, coneSlug } from "../terms/cones.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import { rememberFor } from "../terms/remember.ts";
-import type { DataFile } from "./data/files.ts";
+import type { DataFile } from "./data/entry.ts";
 import type { GridChoices, GridColour, GridIndex, GridPart, GridRow } from "./grid-file.ts";
 import { thumbnailUrl } from "./pages/tiles.ts";
 

@@ -1,6 +1,6 @@
 /** The sitemap, for search engines: the only file beside feed and canonical links that needs the site's address. */
 import type { Catalogue } from "../catalogue/types.ts";
-import type { DataFile } from "./data/files.ts";
+import type { DataFile } from "./data/entry.ts";
 import type { Page } from "./page.ts";
 import { escapeXml, rootOf } from "./xml.ts";
 

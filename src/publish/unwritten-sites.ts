@@ -2,11 +2,13 @@
  * Sites that are not written yet. Each file is made when it is asked for, byte for byte as it will be
  * written, so that who works on an archive sees an edit long before the whole site is on the disk.
  */
-import type { Content } from "./data/files.ts";
+import { dataPath } from "../../templates/parts/sections.ts";
+import type { Content } from "./data/entry.ts";
 import { siteDataOf } from "./data/site-data.ts";
 import { dataOf } from "./data-of-site.ts";
 import { makeFormWorker } from "./form-worker.ts";
 import { withOwn } from "./own-assets.ts";
+import type { Page } from "./page.ts";
 import { pagesOf, pictureUrls, type SiteRequest } from "./site-request.ts";
 import { renderPage } from "./write-pages.ts";
 
@@ -60,10 +62,21 @@ function fileFinder(
     if (path.startsWith("pictures/"))
       return pictureUrls(site).has(path) ? { at: pictureFile(path) } : undefined;
     const page = pages.find(path);
-    if (page) return { content: renderPage(page) };
+    if (page) return pageFile(site, page);
     if (!path.startsWith("assets/")) return findData(path);
     const content = own.get(path.slice("assets/".length));
     return content === undefined ? undefined : { content };
+  };
+}
+
+/** The page of the data says how long every file is, so these are made for it. */
+function pageFile({ catalogue }: SiteRequest, page: Page): SiteFile {
+  if (page.path !== dataPath) return { content: renderPage(page) };
+  return {
+    async make() {
+      await siteDataOf(catalogue).measure();
+      return renderPage(page);
+    },
   };
 }
 

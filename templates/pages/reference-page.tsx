@@ -2,6 +2,7 @@
 import type { VNode } from "preact";
 import type { ReferencePage as Reference, ReferenceField } from "../../src/records/reference.ts";
 import { Document } from "../parts/document.tsx";
+import { Explained } from "../parts/explained.tsx";
 import type { Frame } from "../parts/frame.ts";
 import { capital } from "../words/english/numbers.ts";
 
@@ -58,17 +59,6 @@ function KindOfRecord({ page }: { readonly page: Reference }): VNode {
         ))}
       </dl>
     </section>
-  );
-}
-
-/** What stands between backticks is written as it is typed. */
-function Explained({ words }: { readonly words: string }): VNode {
-  return (
-    <>
-      {words
-        .split("`")
-        .map((piece, i) => (i % 2 === 0 ? piece : <span class="code">{piece}</span>))}
-    </>
   );
 }
 

@@ -1,4 +1,5 @@
 import { formTitle } from "../words/add/form.ts";
+import { dataTitle } from "../words/site/data.ts";
 
 /** The sections of a catalogue, in the order of the masthead: a line here is an entry there. */
 export const sections = [
@@ -17,6 +18,9 @@ export const sections = [
 /** The section that a page belongs to. */
 export type Section = (typeof sections)[number]["key"];
 
+/** The page of the data, which the site of an unlisted set has not. */
+export const dataPath = "data.html";
+
 /** The other pages of a catalogue, in the order of the foot of every page. */
 export const waysAtFoot = [
   { address: "materials/index.html", name: "Materials" },
@@ -25,6 +29,7 @@ export const waysAtFoot = [
   { address: "makers/index.html", name: "Makers" },
   { address: "guide/index.html", name: "How it is done" },
   { address: "reference.html", name: "How to write a record" },
+  { address: dataPath, name: dataTitle },
   { address: "about.html", name: "About" },
 ] as const;
 

@@ -3,7 +3,7 @@ import type { VNode } from "preact";
 import { formTitle } from "../words/add/form.ts";
 import type { Frame } from "./frame.ts";
 import { LicenceLine } from "./licence.tsx";
-import { waysAtFoot } from "./sections.ts";
+import { dataPath, waysAtFoot } from "./sections.ts";
 
 export function SiteFoot({ frame }: { readonly frame: Frame }): VNode {
   const { root, studio, website, pages, licence, feed, waiting, alone } = frame;
@@ -37,11 +37,13 @@ export function SiteFoot({ frame }: { readonly frame: Frame }): VNode {
             <a href={root + frame.form}>{formTitle}</a>
           </li>
         )}
-        {waysAtFoot.map(({ address, name }) => (
-          <li>
-            <a href={root + address}>{name}</a>
-          </li>
-        ))}
+        {waysAtFoot
+          .filter(({ address }) => !(frame.unlisted && address === dataPath))
+          .map(({ address, name }) => (
+            <li>
+              <a href={root + address}>{name}</a>
+            </li>
+          ))}
         {feed !== null && (
           <li>
             <a href={root + feed} type="application/atom+xml">

@@ -252,7 +252,8 @@ describe("the studio's address", () => {
   const canonical = (page: string) => /<link rel="canonical" href="([^"]*)"/u.exec(page)?.[1];
 
   test("stands in what the head says of the page, in sitemap, feed and what data says of itself, and nowhere else", async () => {
-    const saysWhose = /^(?:sitemap|feed)\.xml$|\.(?:parquet|sqlite)$/u;
+    const saysWhose =
+      /^(?:sitemap|feed)\.xml$|^CITATION\.cff$|^data\.html$|^data\/archive\.json$|\.(?:parquet|sqlite)$/u;
     for (const file of await filesThatHold(site, "eelgate.example")) {
       if (saysWhose.test(file)) continue;
       expect(file).toMatch(/\.html$/u);

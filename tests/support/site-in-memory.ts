@@ -61,15 +61,18 @@ function writeSite(catalogue: Catalogue, under = ""): Map<string, string> {
     ...pages.map((page) => [`search/${page.path}`, JSON.stringify(searchEntryOf(page))] as const),
     ...dataOf(catalogue, pages).map(({ path, content }) => [path, content] as const),
     ...siteDataOf(catalogue)
-      .entries.filter(({ path }) => /\.(?:csv|json)$/u.test(path))
+      .files.filter(isText)
       .map(({ path, make }) => [path, String(make())] as const),
   ]);
 }
 
-/** What of the data of a catalogue is packed, unpacked. */
+/** Whether a data file is made at once, as text. */
+const isText = ({ path }: { readonly path: string }) => /\.(?:csv|json)$/u.test(path);
+
+/** What of the data of a catalogue is packed, unpacked, and the manifest. */
 export async function packedDataOf(catalogue: Catalogue): Promise<Map<string, string>> {
-  const { entries, make } = siteDataOf(catalogue);
-  const packed = entries.filter(({ path }) => !/\.(?:csv|json)$/u.test(path));
+  const { entries, files, make } = siteDataOf(catalogue);
+  const packed = entries.filter((entry) => !(isText(entry) && files.includes(entry)));
   const read = packed.map(
     async (entry) => [entry.path, await unpackData(entry.path, await make(entry))] as const,
   );

@@ -8,41 +8,23 @@ import { rememberFor } from "../../terms/remember.ts";
 import { aboutOf } from "./about.ts";
 import { toCsv } from "./csv.ts";
 import { type DataRows, dataRowsOf } from "./data-rows.ts";
+import type { DataEntry } from "./entry.ts";
+import { manifestSchemaText } from "./manifest.ts";
 import { rowSchemas } from "./row-schemas.ts";
 import { tables } from "./tables/all.ts";
+import { tablesText } from "./tables-file.ts";
 import { openWriters } from "./writers.ts";
-
-/** A file of the site: its path from the root, and what it holds. */
-export interface DataFile {
-  readonly path: string;
-  readonly content: string;
-}
-
-export type Content = string | Uint8Array;
-
-/** A data file that is made when it is asked for. */
-export interface DataEntry {
-  readonly path: string;
-  readonly mediaType: string;
-  /** How many rows it has; null where it has none, as a schema, or more than one table's. */
-  readonly rows: number | null;
-  /** The table that it holds; null where it is of JSON, or holds all. */
-  readonly table: string | null;
-  /** The path of the JSON Schema that it is held to; null where it has none. */
-  readonly schema: string | null;
-  readonly make: () => Content | Promise<Content>;
-}
 
 type JsonName = keyof typeof rowSchemas;
 
-/** Every data file of a catalogue, none of them made yet. */
+/** Every data file of a catalogue but the manifest of them, none made yet. */
 export const dataEntriesOf = rememberFor((catalogue: Catalogue): readonly DataEntry[] => {
   const data = dataRowsOf(catalogue);
   const about = aboutOf(catalogue.studio);
   return [
     ...jsonNames.flatMap((name) => jsonEntries(name, data)),
     ...tables.flatMap((table): DataEntry[] => {
-      const of = { rows: table.count(data), table: table.name, schema: null };
+      const of = { rows: table.count(data), table: table.name, schema: tablesPath };
       return [
         { ...of, ...fileOf(table.name, "csv"), make: () => toCsv(table, data) },
         {
@@ -54,11 +36,18 @@ export const dataEntriesOf = rememberFor((catalogue: Catalogue): readonly DataEn
     }),
     {
       ...fileOf("tilebook", "sqlite"),
-      ...{ rows: null, table: null, schema: null },
+      ...{ ...ofNoTable, schema: tablesPath },
       make: async () => (await openWriters()).sqlite(data, about),
     },
+    { ...fileOf("tables", "json"), ...ofNoTable, make: () => tablesText(tables) },
+    { ...fileOf("archive", "schema.json"), ...ofNoTable, make: manifestSchemaText },
   ];
 });
+
+const ofNoTable = { rows: null, table: null, schema: null };
+
+/** What tells of every table. */
+const tablesPath = "data/tables.json";
 
 export const jsonNames = Object.keys(rowSchemas) as JsonName[];
 
@@ -78,14 +67,13 @@ function fileOf(name: string, ending: keyof typeof mediaTypes) {
 function jsonEntries(name: JsonName, data: DataRows): readonly DataEntry[] {
   const rows = data[name];
   const schema = fileOf(name, "schema.json");
-  const none = { rows: null, table: null, schema: null };
   return [
     {
       ...fileOf(name, "json"),
       ...{ rows: rows.length, table: null, schema: schema.path },
       make: () => toJson(rows),
     },
-    { ...schema, ...none, make: () => schemaText(name) },
+    { ...schema, ...ofNoTable, make: () => schemaText(name) },
   ];
 }
 

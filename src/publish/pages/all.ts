@@ -5,6 +5,7 @@ import { addPages } from "./add.ts";
 import { besidePages } from "./beside.ts";
 import { bookPages } from "./book.ts";
 import { colourPages } from "./colours.ts";
+import { dataPages } from "./data.ts";
 import { conePages, firingPages } from "./firings.ts";
 import { foundPages } from "./found-out.ts";
 import { glazePages } from "./glazes.ts";
@@ -50,6 +51,7 @@ const kinds: readonly ((site: Site) => readonly Page[])[] = [
   makerPages,
   ownPages,
   guidePages,
+  dataPages,
   standingPages,
 ];
 
