@@ -1,8 +1,6 @@
 /** Codes that two requests want: the one that came first has it. */
-import type { Archive } from "../records/archive.ts";
-import { findById } from "../records/archive.ts";
-import { nextBlock } from "../records/next-block.ts";
-import { freeCodes, type WhyTaken, whyTaken } from "../records/next-code.ts";
+import { nextFreeCode } from "../records/next-block.ts";
+import { type TilesAndSets, type WhyTaken, whyTaken } from "../records/next-code.ts";
 import { idKey } from "../terms/ids.ts";
 import type { KnownFile } from "./side.ts";
 import type { ClaimedCode } from "./types.ts";
@@ -60,7 +58,7 @@ function codeOf(file: string): string | undefined {
  * @param added the new tiles' files
  */
 export function claimedCodes(
-  archive: Pick<Archive, "sets" | "tiles">,
+  archive: TilesAndSets,
   files: readonly KnownFile[],
   added: readonly { readonly id: string; readonly set: string | null }[],
   claims: readonly Claim[],
@@ -75,7 +73,7 @@ export function claimedCodes(
     const request = claimedBy.get(idKey(id));
     if (request === undefined) return [];
     const taken = takenFinder(whyTaken(archive, files, set), [claimedBy, given]);
-    const next = nextFree(archive, id, set, taken);
+    const next = nextFreeCode(archive, id, set, taken) ?? null;
     if (next !== null) given.add(idKey(next));
     return [{ code: id, request, next }];
   });
@@ -84,15 +82,4 @@ export function claimedCodes(
 function takenFinder(taken: WhyTaken, others: readonly { has(key: string): boolean }[]): WhyTaken {
   return (code) =>
     taken(code) ?? (others.some((other) => other.has(idKey(code))) ? "it is claimed" : undefined);
-}
-
-/** The next code of the set's block; else, or where that is full, the next after the code itself. */
-function nextFree(
-  { sets }: Pick<Archive, "sets">,
-  code: string,
-  set: string | null,
-  taken: WhyTaken,
-): string | null {
-  const record = findById(sets, set)?.record;
-  return (record && freeCodes(record, taken)[0]) ?? nextBlock([code], taken)?.[0] ?? null;
 }

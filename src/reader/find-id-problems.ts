@@ -1,4 +1,7 @@
 /** What is wrong with the names of records: two that meet, and such as nobody can use. */
+
+import { nextFreeCode } from "../records/next-block.ts";
+import { type WhyTaken, whyTaken } from "../records/next-code.ts";
 import type { Problem } from "../records/problem.ts";
 import { kindsOfFiring } from "../terms/choices.ts";
 import { findIdFault, idKey } from "../terms/ids.ts";
@@ -6,6 +9,7 @@ import type { FoundFiles, KindOfRecord, RecordFile } from "./found-files.ts";
 import { usableId } from "./meant-names.ts";
 import type { ParsedText } from "./parsed-text.ts";
 import { problemOfFile, problemOfKey } from "./problem-of-file.ts";
+import { type AllRecords, readAtAll } from "./read-records.ts";
 import { readingsOf } from "./references/picture-names.ts";
 
 /**
@@ -15,10 +19,11 @@ import { readingsOf } from "./references/picture-names.ts";
 export function findIdProblems(
   files: FoundFiles,
   parsed: ReadonlyMap<string, ParsedText>,
+  records: Pick<AllRecords, "sets" | "tiles">,
 ): readonly Problem[] {
   return [
     ...files.records.flatMap((record) => faultsOfId(record, files)),
-    ...findDuplicates(files.records),
+    ...findDuplicates(files.records, records),
     ...findDuplicateMakers(files.studio, parsed),
     ...findDuplicateLinks(files.records, parsed),
   ];
@@ -73,13 +78,17 @@ function findKindOfFiring(id: string): string | undefined {
   return "a layer “fired:” with that word tells only the kind of a firing";
 }
 
-function findDuplicates(records: readonly RecordFile[]): Problem[] {
+function findDuplicates(
+  records: readonly RecordFile[],
+  read: Pick<AllRecords, "sets" | "tiles">,
+): Problem[] {
   const first = new Map<string, RecordFile>();
   const problems: Problem[] = [];
+  const findNext = nextCodeFinder(records, read);
   for (const record of records) {
     const key = `${record.kind} ${idKey(record.id)}`;
     const earlier = first.get(key);
-    if (earlier) problems.push(duplicate(record, earlier));
+    if (earlier) problems.push(duplicate(record, earlier, () => findNext(record)));
     else first.set(key, record);
   }
   return problems;
@@ -95,14 +104,45 @@ const namedBy: Readonly<Record<KindOfRecord, string>> = {
   page: "Two pages",
 };
 
-function duplicate({ kind, id, file }: RecordFile, earlier: RecordFile): Problem {
+/** Finds the next free code for the second of two tiles; each gets another. */
+function nextCodeFinder(
+  records: readonly RecordFile[],
+  read: Pick<AllRecords, "sets" | "tiles">,
+): (record: RecordFile) => string | undefined {
+  const archive = { sets: readAtAll(read.sets), tiles: readAtAll(read.tiles) };
+  const sets = new Map(
+    records.flatMap((each) => (each.kind === "set" ? [[each.folder, each.id]] : [])),
+  );
+  const given = new Set<string>();
+  const bySet = new Map<string | null, WhyTaken>();
+  return ({ id, folder }) => {
+    const set = sets.get(folder) ?? null;
+    const taken = bySet.get(set) ?? whyTaken(archive, records, set);
+    bySet.set(set, taken);
+    const isTaken = (code: string) => taken(code) ?? (given.has(idKey(code)) ? "given" : undefined);
+    const next = nextFreeCode(archive, id, set, isTaken);
+    if (next !== undefined) given.add(idKey(next));
+    return next;
+  };
+}
+
+function duplicate(
+  { kind, id, file }: RecordFile,
+  earlier: RecordFile,
+  findNext: () => string | undefined,
+): Problem {
   const spelt =
     earlier.id === id ? "" : `, which differs from “${earlier.id}” only in how it is spelt`;
   return problemOfFile(file, {
     code: "duplicate-id",
     message: `${namedBy[kind]} are called “${id}”${spelt}: ${earlier.file} and ${file}`,
-    hint: `Rename one of the two${kind === "tile" ? ", together with its photographs" : ""}.`,
+    hint: kind === "tile" ? renameOneTile(findNext()) : "Rename one of the two.",
   });
+}
+
+function renameOneTile(next: string | undefined): string {
+  const free = next === undefined ? "" : ` The next free code is ${next}.`;
+  return `Rename one of the two, together with its photographs.${free}`;
 }
 
 function findDuplicateMakers(

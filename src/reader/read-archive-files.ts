@@ -72,7 +72,7 @@ export function readArchiveFiles(archive: ArchiveFiles, options: ReaderOptions):
     problems: limitProblems([
       ...files.problems,
       ...texts.problems,
-      ...findIdProblems(files, parsed),
+      ...findIdProblems(files, parsed, records),
       ...records.problems,
       ...logs.problems,
       ...followed.problems,

@@ -1,7 +1,8 @@
 /** The block of codes that a set gets after another's: as many, and none that is anybody's. */
 import { findIdFault, splitCode } from "../terms/ids.ts";
 import { longestRange } from "../terms/limits.ts";
-import type { WhyTaken } from "./next-code.ts";
+import { type Archive, findById } from "./archive.ts";
+import { freeCodes, type WhyTaken } from "./next-code.ts";
 
 /** So far is looked for room behind a block: further on nobody would look for the next term's codes. */
 const farthest = 100_000;
@@ -28,4 +29,20 @@ export function nextBlock(
     if (block.length === codes.length) return block;
   }
   return undefined;
+}
+
+/**
+ * The next code for a tile that cannot have its own: of its set's block; where the set has none left,
+ * or no block, the next free one after the tile's.
+ *
+ * @param set the id of its set; null for none
+ */
+export function nextFreeCode(
+  { sets }: Pick<Archive, "sets">,
+  code: string,
+  set: string | null,
+  taken: WhyTaken,
+): string | undefined {
+  const record = findById(sets, set)?.record;
+  return (record && freeCodes(record, taken)[0]) ?? nextBlock([code], taken)?.[0];
 }

@@ -1,8 +1,9 @@
 /** Which codes new tiles can have: those of a set's block that are free, in their order. */
 import { findIdFault, idKey } from "../terms/ids.ts";
-import type { Archive } from "./archive.ts";
+import type { Archive, Filed } from "./archive.ts";
 import { firstToReserve } from "./reserved-codes.ts";
 import type { SetRecord } from "./set.ts";
+import type { TileRecord } from "./tile.ts";
 
 /** Why a new tile cannot have a code, as the end of a sentence; undefined where it can. */
 export type WhyTaken = (code: string) => string | undefined;
@@ -14,6 +15,11 @@ interface RecordFile {
   readonly file: string;
 }
 
+/** What of an archive says which codes are taken. */
+export interface TilesAndSets extends Pick<Archive, "sets"> {
+  readonly tiles: ReadonlyMap<string, Filed<TileRecord>>;
+}
+
 /**
  * Tells which codes are taken: on a tile, readable or not, on one before, or kept for another set.
  *
@@ -21,7 +27,7 @@ interface RecordFile {
  * @param set the id of the set that the new tiles go into; null for none
  */
 export function whyTaken(
-  archive: Pick<Archive, "sets" | "tiles">,
+  archive: TilesAndSets,
   files: readonly RecordFile[],
   set: string | null,
 ): WhyTaken {

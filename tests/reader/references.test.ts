@@ -440,9 +440,24 @@ describe("ids", () => {
       tiles/evening/wl-001.md:1:1 error: Two tiles are called “wl-001”, which differs from “WL-001” only in how it is spelt: tiles/WL-001.md and tiles/evening/wl-001.md [duplicate-id]
         1 | ---
           | ^
-        Rename one of the two, together with its photographs.
+        Rename one of the two, together with its photographs. The next free code is wl-002.
       "
     `);
+  });
+
+  it("that two tiles have: the hint names the next free code of the second one's set, another each time", async () => {
+    const told = await tellOf({
+      "tiles/WL-101.md": tile(layer),
+      "tiles/WL-102.md": tile(layer),
+      "tiles/evening/set.md": record("name: Evening\ncodes: WL-101..WL-140"),
+      "tiles/evening/WL-101.md": tile(layer),
+      "tiles/evening/WL-102.md": tile(layer),
+      "tiles/evening/WL-103.md": tile(layer),
+    });
+    expect(told.match(/The next free code is \S+/gu)).toEqual([
+      "The next free code is WL-104.",
+      "The next free code is WL-105.",
+    ]);
   });
 
   it("of unlisted sets in links are each its own", async () => {
