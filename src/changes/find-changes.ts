@@ -3,6 +3,7 @@ import type { LeftOut } from "../leaving-out/left-out.ts";
 import type { LocatedProblem } from "../reader/locate.ts";
 import { idKey } from "../terms/ids.ts";
 import { type Claim, claimedCodes } from "./claims.ts";
+import { exposedBy } from "./exposed.ts";
 import { glazesOfRequest } from "./glazes.ts";
 import { filesOutside } from "./outside.ts";
 import type { IsOwn } from "./own-problems.ts";
@@ -39,6 +40,9 @@ export function findChanges(found: RequestFound): Changes {
   const added = newCodes(before.files, after.files);
   return {
     outside: filesOutside(files, prefix),
+    exposed: version
+      ? exposedBy(before.version?.archive ?? null, version.archive)
+      : { makers: 0, sets: [] },
     check: checkFacts(found),
     claimed: version ? claimedCodes(version.archive, after.files, added, claims) : [],
     untold: found.leftOut.filter(isOfRequest(within, found.leftOutBefore)).map(untold),

@@ -131,9 +131,18 @@ export interface UntoldRecord {
   readonly because: { readonly kind: KindOfRecord; readonly id: string } | null;
 }
 
+/** What everybody would see, and did not see before. */
+export interface Exposed {
+  /** How many makers would be named, or named otherwise, who were not before. */
+  readonly makers: number;
+  /** Names of sets that were reached only by their link. */
+  readonly sets: readonly string[];
+}
+
 export interface Changes {
   /** Files outside the archive; relative to the repository. */
   readonly outside: readonly (FileChange & { readonly mayRun: boolean })[];
+  readonly exposed: Exposed;
   readonly check: CheckFacts;
   readonly claimed: readonly ClaimedCode[];
   readonly untold: readonly UntoldRecord[];

@@ -246,11 +246,78 @@ describe("tilebook changes", () => {
       expect(out).not.toMatch(/m0\d|Dunnock|Lund|Tolliver|7wq2/u);
     }
     const { out } = await changes(archive);
+    expect(out).not.toContain("Read this first");
     expect(out).toContain("- **maker**: B. T. → somebody who is not named");
     expect(under(out, "The check")).toContain(
       "- `tiles/evening/EV-3.md`, line 2: the message names somebody, so it is not repeated here; the check tells it.",
     );
     expect(out).toContain("- **link**: changed; not repeated here");
+  });
+
+  test("tells first who would be named, and which set would be seen, that were not before", async () => {
+    const archive = await studio();
+    const files = await soundFiles();
+    const yaml = files["studio.yaml"] as string;
+    await writeInto(archive, {
+      "studio.yaml": yaml.replace("shown: no", "shown: yes").replace("initials", "yes"),
+      "tiles/hidden/set.md": "---\nname: Quiet class\ndefaults: {clay: buff}\n---\n",
+    });
+    const { out } = await changes(archive);
+    expect(under(out, "Read this first")).toBe(
+      [
+        "**2 makers would be named, or named otherwise, by what this request writes into** `studio.yaml`. Ask them before you merge, and of children the parents.\n",
+        "**Everybody would see the set Quiet class**: before, only its link led there.",
+      ].join("\n"),
+    );
+  });
+
+  test("tells a changed material by the glazes and tiles that hold it, and a firing and a clay by their tiles", async () => {
+    const frit = (parts: string) => `---\nname: Frit\nfrit: yes\nanalysis: {${parts}}\n---\n`;
+    const liner = (await soundFiles())["recipes/glazes/liner.md"] as string;
+    const archive = await studio("", {
+      "recipes/materials/frit.md": frit("SiO2: 60, Na2O: 20, CaO: 20"),
+      "recipes/glazes/liner.md": liner.replace("whiting", "frit"),
+    });
+    const firing = (await soundFiles())["tiles/firings/g-1.md"] as string;
+    await writeInto(archive, {
+      "recipes/materials/frit.md": frit("SiO2: 55, Na2O: 25, CaO: 20"),
+      "tiles/firings/g-1.md": firing
+        .replace("cone: 6", "cone: 5")
+        .replace("oxidation", "reduction"),
+      "recipes/clays/buff.md": "---\nname: Buff stoneware\ncones: 5-8\n---\nNew bags.\n",
+    });
+    const { out } = await changes(archive);
+    const glaze = out.slice(out.indexOf("#### Liner (changed)"), out.indexOf("### Other records"));
+    expect(glaze).toContain("It is mixed from what changed: frit.");
+    expect(glaze).toMatch(/\| Na₂O \| \d\.\d+ \| \d\.\d+ \|/u);
+    expect(glaze).toContain(
+      "**It is on 2 tiles**: EV-1, HID-1. They were glazed with what was in the bucket then, unless somebody says otherwise.",
+    );
+    expect(
+      out.slice(out.indexOf("### Other records"), out.indexOf("<sub>")).trim(),
+    ).toMatchInlineSnapshot(`
+      "### Other records
+
+      #### The firing g-1 (changed)
+
+      - **atmosphere**: oxidation → reduction
+      - **cone**: 6 → 5
+
+      **3 tiles have it**: EV-1..EV-2, HID-1.
+
+      #### The clay Buff stoneware, buff (changed)
+
+      - **cones**: 5 to 9 → 5 to 8
+      - **words below**: new
+
+      **4 tiles have it**: EV-1..EV-3, HID-1.
+
+      #### The material Frit, frit (changed)
+
+      - **analysis**: SiO2 60, Na2O 20, CaO 20 → SiO2 55, Na2O 25, CaO 20
+
+      It is in Liner. **2 tiles have it**: EV-1, HID-1. They were glazed with the material as it was, unless somebody says otherwise."
+    `);
   });
 
   test("tells a code that an earlier request claims, with the next that is free everywhere", async () => {

@@ -86,6 +86,26 @@ export function untoldBlocks(untold: readonly UntoldRecord[]): readonly Block[] 
   );
 }
 
+/** Who and what would be seen that was not seen before. */
+export function exposedBlocks({ makers, sets }: Changes["exposed"]): readonly Block[] {
+  const named = `${count(makers, "maker")} would be named, or named otherwise, by what this request writes into `;
+  return [
+    ...(makers > 0
+      ? [
+          paragraph(
+            strong(named.trim()),
+            " ",
+            code("studio.yaml"),
+            ". Ask them before you merge, and of children the parents.",
+          ),
+        ]
+      : []),
+    ...sets.map((set) =>
+      paragraph(strong(`Everybody would see the set ${set}`), ": before, only its link led there."),
+    ),
+  ];
+}
+
 /** The files outside the archive that may change what runs. */
 export function runningBlocks(outside: Changes["outside"]): readonly Block[] {
   return [

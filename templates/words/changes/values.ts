@@ -9,6 +9,7 @@ const longest = 300;
 
 /** `clay-batch` for `clayBatch`: a field as it is written. */
 export function fieldName(field: string): string {
+  if (!/^[a-z]/u.test(field)) return field;
   return field.replace(/(?<=[a-z])[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`);
 }
 
@@ -33,6 +34,7 @@ function inList(value: unknown): string {
 }
 
 function mapWords(value: object): string {
+  if ("from" in value && "to" in value) return `${asWords(value.from)} to ${asWords(value.to)}`;
   return Object.entries(value)
     .filter(([, each]) => each !== undefined && each !== null)
     .map(([name, each]) => `${spoken(fieldName(name))} ${inList(each)}`)

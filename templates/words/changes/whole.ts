@@ -3,7 +3,7 @@ import type { Changes } from "../../../src/changes/types.ts";
 import { capital, count, listed } from "../english/numbers.ts";
 import { checkBlocks, checkInShort, claimBlocks } from "./check.ts";
 import { glazeItem } from "./glaze.ts";
-import { goneBlocks, recordItem, runningBlocks, untoldBlocks } from "./records.ts";
+import { exposedBlocks, goneBlocks, recordItem, runningBlocks, untoldBlocks } from "./records.ts";
 import {
   type Block,
   type Item,
@@ -16,16 +16,12 @@ import { tileItem } from "./tile.ts";
 import { allCodes, fileLine } from "./values.ts";
 
 export function sayChanges(changes: Changes): Summary {
-  const { outside, claimed, gone, untold, tiles, glazes, records, besides } = changes;
+  const { outside, exposed, claimed, gone, untold, tiles, glazes, records, besides } = changes;
   const running = outside.filter(({ mayRun }) => mayRun);
   const others = outside.filter(({ mayRun }) => !mayRun);
   const sections = [
     ofBlocks(null, "what it does in one line", [paragraph(countsLine(changes))]),
-    ofBlocks(
-      "Read this first",
-      "files that may run",
-      running.length > 0 ? runningBlocks(running) : [],
-    ),
+    readFirst([...(running.length > 0 ? runningBlocks(running) : []), ...exposedBlocks(exposed)]),
     ofBlocks("The check", "what the check says", checkBlocks(changes), checkInShort(changes)),
     ofBlocks("Codes that another request has", "codes claimed twice", claimBlocks(claimed)),
     ofBlocks("Not told here until they are mended", "faulty records", untoldBlocks(untold)),
@@ -45,6 +41,10 @@ export function sayChanges(changes: Changes): Summary {
     sections: sections.filter(({ items }) => items.length > 0),
     foot: "Told from the records alone. Figures and notes are a help, and no promise: the tiles, labels, the kiln’s manual, local rules and a laboratory decide.",
   };
+}
+
+function readFirst(blocks: readonly Block[]): Section {
+  return ofBlocks("Read this first", "what to read first", blocks);
 }
 
 /** A section of one item. */
