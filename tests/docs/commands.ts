@@ -17,7 +17,7 @@ export async function listDocs(): Promise<readonly string[]> {
   const docs = await readdir(join(project, "docs"));
   const guide = await readdir(join(project, "docs/guide"));
   return [
-    ...["README.md", "DEVELOPERS.md", "src/starter/README.md"],
+    ...["README.md", "DEVELOPERS.md", "CONTRIBUTING.md", "src/starter/README.md"],
     ...docs.filter((name) => name.endsWith(".md")).map((name) => `docs/${name}`),
     ...guide.map((name) => `docs/guide/${name}`),
   ];
