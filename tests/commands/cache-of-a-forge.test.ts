@@ -2,8 +2,9 @@
 import { readdir, readFile, rm } from "node:fs/promises";
 import { basename, join } from "node:path";
 import sharp from "sharp";
-import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import { archiveWith } from "./archives.ts";
+import { afterEach, describe, expect, test, vi } from "vitest";
+import { tidyCache } from "../../src/commands/tidy-cache.ts";
+import { archiveWith, folderWith } from "./archives.ts";
 import { tilebook } from "./tilebook.ts";
 
 const marker = "Quenchmarrow";
@@ -31,7 +32,7 @@ const studio = [
 
 let archive = "";
 
-beforeEach(async () => {
+async function begin(): Promise<void> {
   const bytes = await sharp({
     create: { width: 1200, height: 900, channels: 3, background: "#317a5b" },
   })
@@ -43,7 +44,8 @@ beforeEach(async () => {
     "studio.yaml": `${studio}\n  m08: {name: ${marker} Reed, shown: yes}\n`,
     "tiles/evening/EV-8.jpg": bytes,
   });
-});
+}
+
 afterEach(() => vi.unstubAllEnvs());
 
 async function build(): Promise<void> {
@@ -91,8 +93,8 @@ async function pictures(): Promise<readonly string[]> {
     .sort();
 }
 
-describe("the cache of a build holds no word of a record, of a maker or of a photograph, and", () => {
-  test("loses on a forge the pictures of a deleted tile with the next build", async () => {
+describe("the cache of a build", () => {
+  test("holds no word of a record, of a maker or of a photograph, and on a forge no picture of a deleted tile", async () => {
     vi.stubEnv("CI", "true");
     const [before, after] = await buildBeforeAndAfter();
     expect(before).toHaveLength(4);
@@ -100,16 +102,21 @@ describe("the cache of a build holds no word of a record, of a maker or of a pho
     expect(before).toEqual(expect.arrayContaining([...after]));
   });
 
-  test("keeps them on a computer of one's own for a month, should the tile come back", async () => {
-    vi.stubEnv("CI", "");
-    const [before, after] = await buildBeforeAndAfter();
-    expect(before).toHaveLength(4);
-    expect(after).toEqual(before);
+  test.each([
+    ["loses on a forge what it did not use", "true", 0],
+    ["keeps it where nobody says that this is a forge", "", 1],
+    ["keeps it where somebody says that it is none", "false", 1],
+  ])("%s", async (_, onForge, kept) => {
+    vi.stubEnv("CI", onForge);
+    const folder = await folderWith({ "pictures/made/ab/abcd/record.json": "{}" });
+    await tidyCache(folder, new Set(["ef01"]));
+    expect(await readdir(join(folder, "pictures/made/ab"))).toHaveLength(kept);
   });
 });
 
 /** The pictures in the cache before and after the tile is deleted, with no word of it in either. */
 async function buildBeforeAndAfter(): Promise<[readonly string[], readonly string[]]> {
+  await begin();
   await build();
   const before = await pictures();
   expect(await filesWithMarker()).toEqual([]);

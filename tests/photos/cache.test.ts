@@ -6,7 +6,7 @@ import { join } from "node:path";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { judgePictures } from "../../src/photos/judge.ts";
 import { preparePictures } from "../../src/photos/prepare.ts";
-import { pruneOnceADay, prunePictures } from "../../src/photos/prune.ts";
+import { keepPictures, pruneOnceADay, prunePictures } from "../../src/photos/prune.ts";
 import { readSealed } from "../../src/photos/sealed.ts";
 import { openSeen } from "../../src/photos/seen.ts";
 import { entryFolder, readEntry } from "../../src/photos/store.ts";
@@ -193,6 +193,20 @@ describe("pruning", () => {
     await utimes(join(work.cacheDir, "pictures", "pruned"), longAgo, longAgo);
     await pruneOnceADay(work.cacheDir);
     expect(await listMade()).toEqual([]);
+  });
+
+  it("keeps the pictures that a build names, and no others", async () => {
+    const [kept, gone] = await Promise.all(
+      (["jpeg", "png"] as const).map(async (format) =>
+        prepareOne({
+          key: format,
+          path: await writeSource(`a.${format}`, await encodeTile(format)),
+        }),
+      ),
+    );
+    expect(kept?.name).not.toBe(gone?.name);
+    expect(await keepPictures(work.cacheDir, new Set([kept?.name ?? ""]))).toBe(1);
+    expect(await listMade()).toEqual([kept?.name]);
   });
 
   it("of a cache that is not there does nothing", async () => {
