@@ -66,7 +66,9 @@ function wholeFiles(file: FindFile) {
         "all tables as an SQLite database, with their keys, and with tables that say what each column means.",
     },
     {
+      // It tells how long the others are, and is made last.
       ...file(manifestPath),
+      bytes: null,
       words:
         "whose the data is, its licence, and every file with its length and its SHA-256, for programs that gather the data of many studios.",
     },
