@@ -36,8 +36,8 @@ export function fieldChanges(
   const names = [...new Set([...was.keys(), ...now.keys()])].sort();
   const changes = [...names, "notes"].map((field) => ({
     field,
-    before: field === "notes" ? (before?.notes ?? "") : was.get(field),
-    after: field === "notes" ? after.notes : now.get(field),
+    before: field === "notes" ? (before?.notes ?? "") : (was.get(field) ?? null),
+    after: field === "notes" ? after.notes : (now.get(field) ?? null),
     isPrivate: privateFields[kind].includes(field.replace(/^defaults: /u, "")),
   }));
   return changes

@@ -1,4 +1,5 @@
 /** A request as git has it: which files it changes, and the archive as it was before. */
+import { existsSync } from "node:fs";
 import { type ChangedFile, changedFiles } from "../git/changed-files.ts";
 import { commitFiles } from "../git/commit-files.ts";
 import type { Repository } from "../git/repository.ts";
@@ -23,6 +24,8 @@ export interface Request {
  * @throws WrongUsage where git has nothing to compare with: says how to put that right
  */
 export async function openRequest(archive: string, since: string): Promise<Request> {
+  if (!existsSync(archive))
+    throw new WrongUsage(`There is no folder “${archive}”. Name the archive with --archive.`);
   const found = await findRequestBase(archive, since);
   if (!found.ok) throw new WrongUsage(tellNoBase[found.why](since, archive) + quoted(found.said));
   const { repository, base } = found;

@@ -1,5 +1,6 @@
 import { rmSync } from "node:fs";
 import { join } from "node:path";
+import MarkdownIt from "markdown-it";
 import { afterEach, describe, expect, test } from "vitest";
 import { commitAll, git } from "../git/git.ts";
 import {
@@ -83,7 +84,7 @@ describe("tilebook changes", () => {
 
       #### EV-4: Liner over Soot (new)
 
-      <a href="https://forge.example/raw/tiles/evening/EV-4.jpg"><img src="https://forge.example/raw/tiles/evening/EV-4.jpg" width="320" alt="EV-4, the photograph"></a>
+      <a href="https://forge.example/raw/tiles/evening/EV-4.jpg"><img src="https://forge.example/raw/tiles/evening/EV-4.jpg" width="280" alt="EV-4, the photograph"></a>
 
       A smooth flat tile of Buff stoneware, glazed 15 October 2026. In the set Evening class.
 
@@ -102,7 +103,7 @@ describe("tilebook changes", () => {
 
       **One change apart**
 
-      - **EV-1** The same, one coat fewer of Liner: 1, not 2. Satin; breaking; no fault found. Again: yes. Also different: the day it was glazed. Not recorded: how the bisque was fired and how long it was dipped.
+      - **EV-1**: The same, one coat fewer of Liner: 1, not 2. Satin; breaking; no fault found. Again: yes. Also different: the day it was glazed. Not recorded: how the bisque was fired and how long it was dipped.
 
       <sub>Told from the records alone. Figures and notes are a help, and no promise: the tiles, labels, the kiln’s manual, local rules and a laboratory decide.</sub>"
     `);
@@ -352,13 +353,19 @@ describe("tilebook changes", () => {
     await writeInto(archive, { "tiles/EV-5.md": tile, "tiles/EV-5.jpg": picture });
     const { out } = await changes(archive);
     expect(out).toContain(
-      `<img src="https://github.com/eelgate/tests/raw/${head}/studio/tiles/%C3%89-4.jpg" width="320" alt="É-4, the photograph">`,
+      `<img src="https://github.com/eelgate/tests/raw/${head}/studio/tiles/%C3%89-4.jpg" width="280" alt="É-4, the photograph">`,
     );
     expect(out).toContain("EV-5, the photograph: `tiles/EV-5.jpg`");
   });
 
   test("says how to mend what it was given, and makes no summary then", async () => {
     const archive = await studio();
+    expect(
+      await tilebook("changes", "--archive", join(archive, "no"), "--since", "main"),
+    ).toMatchObject({
+      code: 2,
+      err: `There is no folder “${join(archive, "no")}”. Name the archive with --archive.`,
+    });
     const slash = await changes(archive, "--pictures", "https://forge.example/raw");
     expect(slash).toMatchObject({ code: 2, out: "" });
     expect(slash.err).toContain(
@@ -370,6 +377,28 @@ describe("tilebook changes", () => {
       code: 2,
       err: "“main” and what is checked out here have no history in common, so there is nothing to compare. Begin the branch anew from “main”, and copy the new files into it.",
     });
+  });
+
+  test("calls nobody and leads nowhere, whatever is written and however files are called", async () => {
+    const archive = await studio();
+    const words =
+      "@maria #12 [x](https://evil.example) <img src=x> `code` | a | **b** www.evil.example";
+    const quoted = JSON.stringify(words);
+    await writeInto(archive, {
+      "recipes/glazes/sly.md": `---\nname: ${quoted}\nkind: glaze\nbought: {maker: ${quoted}}\n---\n${words}\n`,
+      "recipes/clays/sly.md": `---\nname: ${quoted}\ncolour: ${quoted}\n---\n`,
+      "tiles/<b> `@maria` | [x](y).md": "---\nlayers: [{glaze: soot}]\n---\n",
+      "tiles/EV-9.md": `---\nclay: sly\ntexture: ${quoted}\nlayers: [{glaze: sly, detail: ${quoted}}]\n---\n${words}\n`,
+    });
+    git(archive, "add", "--all");
+    const { out } = await tilebook(
+      ...["changes", "--archive", archive, "--cache", join(archive, ".cache"), "--since", "main"],
+    );
+    expect(out).toContain("#### @\u200amaria");
+    const html = new MarkdownIt({ html: true, linkify: true }).render(out);
+    expect(html).not.toMatch(/<(?:a|img|b)[\s>]/u);
+    expect(html.replace(/<code>.*?<\/code>/gsu, "")).not.toMatch(/@maria|#12|www\.evil/u);
+    expect(html.match(/<table>/gu)).toHaveLength(1);
   });
 
   test("has nothing to tell where nothing of the archive is changed", async () => {

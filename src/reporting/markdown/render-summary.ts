@@ -12,7 +12,7 @@ import { beginLine, escapeAttribute, escapeCode, escapeStrong, escapeWords } fro
 export const longestSummary = 60_000;
 
 /** Wide enough to see a surface, and no wider than a phone. */
-const pictureWidth = 320;
+const pictureWidth = 280;
 
 export interface MarkdownSettings {
   /** The address of a picture by its file in the archive; null where it has none yet. */

@@ -1,5 +1,6 @@
 /** A tile of a request: what it is, what changed of it, what to mind, and what it can be compared with. */
 import { differences } from "../../../src/catalogue/apart.ts";
+import { groupBy } from "../../../src/catalogue/group-by.ts";
 import { firingsOf } from "../../../src/catalogue/kilns/tile-firings.ts";
 import type { PictureChange, TileApart, TileChange } from "../../../src/changes/types.ts";
 import { capital, codesInShort, count } from "../english/numbers.ts";
@@ -22,7 +23,7 @@ import { resultsInWords, stepsInWords, tileFieldLines } from "./tile-fields.ts";
 /** Notes that are longer are read in the file. */
 const longestNotes = 1500;
 
-/** So many tiles one change apart are told in words; the others by their codes. */
+/** So many outcomes one change apart are told in words; the others by their tiles' codes. */
 const mostApart = 5;
 
 export function tileItem(change: TileChange): Item {
@@ -141,16 +142,28 @@ function apartBlocks({ tile, apart }: TileChange): readonly Block[] {
   const inOrder = apart.toSorted(
     (a, b) => differences.indexOf(a.difference) - differences.indexOf(b.difference),
   );
-  const shown = inOrder.slice(0, mostApart);
-  const others = inOrder.slice(mostApart).map((each) => each.tile.id);
+  const byWords = groupBy(inOrder, (each) => apartWords(tile, each));
+  const shown = byWords.slice(0, mostApart);
+  const others = byWords.slice(mostApart).flat();
   return [
     paragraph(strong("One change apart")),
-    ...list(shown.map((each) => apartLine(tile, each))),
-    ...(others.length > 0 ? [paragraph(`One change apart too: ${codesInShort(others)}.`)] : []),
+    ...list(shown.map((alike) => apartLine(tile, alike))),
+    ...(others.length > 0
+      ? [paragraph(`One change apart too: ${codesInShort(idsOf(others))}.`)]
+      : []),
   ];
 }
 
-function apartLine(tile: TileChange["tile"], apart: TileApart): Line {
+/** Those that differ in the very same, and came out the same, are told together; never one for others. */
+function apartLine(tile: TileChange["tile"], alike: readonly [TileApart, ...TileApart[]]): Line {
+  return [strong(codesInShort(idsOf(alike))), `: ${apartWords(tile, alike[0])}`];
+}
+
+function idsOf(apart: readonly TileApart[]): readonly string[] {
+  return apart.map((each) => each.tile.id);
+}
+
+function apartWords(tile: TileChange["tile"], apart: TileApart): string {
   const words = [changeSentence(tile, apart), resultSentence(apart.tile), besidesSentence(apart)];
-  return [strong(apart.tile.id), ` ${words.filter(Boolean).join(" ")}`];
+  return words.filter(Boolean).join(" ");
 }

@@ -20,7 +20,10 @@ export function sayChanges(changes: Changes): Summary {
   const running = outside.filter(({ mayRun }) => mayRun);
   const others = outside.filter(({ mayRun }) => !mayRun);
   const sections = [
-    ofBlocks(null, "what it does in one line", [paragraph(countsLine(changes))]),
+    ofBlocks(null, "what it does in one line", [
+      paragraph(countsLine(changes)),
+      ...tileCodes(changes),
+    ]),
     readFirst([...(running.length > 0 ? runningBlocks(running) : []), ...exposedBlocks(exposed)]),
     ofBlocks("The check", "what the check says", checkBlocks(changes), checkInShort(changes)),
     ofBlocks("Codes that another request has", "codes claimed twice", claimBlocks(claimed)),
@@ -69,6 +72,17 @@ function countsLine({ tiles, glazes, records, gone, untold, outside }: Changes):
     outside.length > 0 && `${count(outside.length, "file")} outside the archive`,
   ].filter((words) => typeof words === "string" && words !== "") as string[];
   return told.length === 0 ? "Nothing of the archive." : `${capital(listed(told))}.`;
+}
+
+/** Which tiles those are, for who reads no further. */
+function tileCodes({ tiles }: Changes): readonly Block[] {
+  const codesOf = (what: "added" | "changed") =>
+    tiles.filter((each) => each.what === what).map(({ tile }) => tile.id);
+  const told = [
+    codesOf("added").length > 0 && `New: ${allCodes(codesOf("added"))}.`,
+    codesOf("changed").length > 0 && `Changed: ${allCodes(codesOf("changed"))}.`,
+  ].filter((words) => typeof words === "string");
+  return tiles.length < 2 ? [] : [paragraph(told.join(" "))];
 }
 
 function countWhat(
