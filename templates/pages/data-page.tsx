@@ -1,5 +1,6 @@
 /** The data of the catalogue, for people: every file, every table, and what each column means. */
 import type { VNode } from "preact";
+import { dataset } from "../linked/dataset.ts";
 import { Document } from "../parts/document.tsx";
 import { Explained } from "../parts/explained.tsx";
 import type { Frame } from "../parts/frame.ts";
@@ -23,6 +24,7 @@ export interface FileView {
   readonly name: string;
   /** Relative to the root. */
   readonly url: string;
+  readonly mediaType: string;
   /** Null as long as the file was not made. */
   readonly bytes: number | null;
 }
@@ -48,6 +50,8 @@ export interface DataPageProps {
   readonly title: string;
   readonly address: string | null;
   readonly citation: string;
+  /** The file that tells programs of all others. */
+  readonly manifest: string;
   /** Those that hold all tables, or tell of all. */
   readonly whole: readonly (FileView & { readonly words: string })[];
   readonly json: readonly { readonly file: FileView; readonly schema: FileView }[];
@@ -58,7 +62,15 @@ export function DataPage(props: DataPageProps): VNode {
   const { frame, counts, tables } = props;
   const sentence = dataSentence(counts);
   return (
-    <Document styles="data" frame={frame} title={dataTitle} summary={sentence} kind="entry data">
+    <Document
+      styles="data"
+      frame={frame}
+      title={dataTitle}
+      summary={sentence}
+      kind="entry data"
+      describedBy={props.manifest}
+      linked={[dataset(frame, { ...props, description: sentence })]}
+    >
       <header class="opening">
         <h1>{dataTitle}</h1>
         <p class="lede">{sentence}</p>

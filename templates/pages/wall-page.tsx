@@ -35,6 +35,8 @@ export interface WallPageProps {
   readonly tiles: readonly TileEntry[];
   /** The first photograph of its tiles. */
   readonly lead: LeadPicture | null;
+  /** The file that tells of all data files; null where there are none, and on the further pages. */
+  readonly manifest: string | null;
   /** Null on the further pages of the wall. */
   readonly ways: WaysIn | null;
   readonly turn: Turn;
@@ -65,6 +67,7 @@ export function WallPage(props: WallPageProps): VNode {
       summary={`${frame.studio}: ${sentence}`}
       section="wall"
       lead={props.lead}
+      describedBy={props.manifest}
       linked={turn.here === 0 ? [siteOf(frame, sentence)] : []}
       kind="home"
       scripts={["data/facets.js", "assets/wall.js"]}

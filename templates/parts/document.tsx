@@ -18,6 +18,8 @@ export interface DocumentProps {
   readonly section?: Section | undefined;
   /** The photograph that it leads with. */
   readonly lead?: LeadPicture | null;
+  /** The file that tells programs of all data files, relative to the root. */
+  readonly describedBy?: string | null;
   /** What it is about, as linked data. */
   readonly linked?: readonly Linked[];
   /** Names of scripts under assets/, and of data files, in the order they run. */
@@ -79,7 +81,8 @@ function Missing({ frame: { root, waiting } }: { readonly frame: Frame }): VNode
 }
 
 function Head(props: Omit<DocumentProps, "children">): VNode {
-  const { frame, title, summary, styles, scripts = [], leadsTo, lead = null, linked = [] } = props;
+  const { frame, title, summary, styles, scripts = [], leadsTo } = props;
+  const { lead = null, linked = [], describedBy = null } = props;
   const { root, canonical, feed, unlisted } = frame;
   return (
     <head>
@@ -99,6 +102,9 @@ function Head(props: Omit<DocumentProps, "children">): VNode {
           title={`Newest results of ${frame.studio}`}
           href={root + feed}
         />
+      )}
+      {describedBy !== null && (
+        <link rel="describedby" type="application/json" href={root + describedBy} />
       )}
       {leadsTo === undefined && <SocialCard {...{ frame, title, summary, picture: lead }} />}
       {!unlisted && <DataBlock things={linked} />}

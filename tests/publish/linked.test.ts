@@ -294,12 +294,53 @@ describe("the linked data of a page", () => {
     `);
   });
 
+  it("tells of the data with its files, its licence and whom to credit, and home and that page lead to what tells of all files", () => {
+    const [data] = inHead(withAddress, "data.html");
+    const { distribution, ...told } = data ?? {};
+    expect(told).toMatchInlineSnapshot(`
+      {
+        "@type": "Dataset",
+        "creator": {
+          "@type": "Organization",
+          "name": "Eelgate",
+          "url": "https://eelgate.example/",
+        },
+        "creditText": "Eelgate: Glaze tests of Eelgate. https://eelgate.example/tests/",
+        "description": "The tests of this catalogue as tables to take away: 3 tiles, 2 glazes and 2 firings. For a spreadsheet, for SQL, for a program of your own.",
+        "license": "https://creativecommons.org/publicdomain/zero/1.0/",
+        "name": "Glaze tests of Eelgate",
+        "url": "https://eelgate.example/tests/data.html",
+      }
+    `);
+    const files = distribution as readonly { readonly contentUrl: string }[];
+    expect(files[0]).toEqual({
+      "@type": "DataDownload",
+      name: "tilebook.sqlite",
+      contentUrl: "https://eelgate.example/tests/data/tilebook.sqlite",
+      encodingFormat: "application/vnd.sqlite3",
+    });
+    const paths = files.map(({ contentUrl }) =>
+      contentUrl.slice("https://eelgate.example/tests/".length),
+    );
+    expect(paths.filter((path) => !withAddress.open.has(path))).toEqual([
+      "data/tilebook.sqlite",
+      "data/archive.json",
+    ]);
+    const leading = [...withAddress.open].filter(([, html]) => html.includes('rel="describedby"'));
+    expect(leading.map(([path]) => path).sort()).toEqual(["data.html", "index.html"]);
+    for (const [, html] of leading)
+      expect(html).toContain(
+        '<link rel="describedby" type="application/json" href="data/archive.json"/>',
+      );
+  });
+
   it("rates nothing, sells nothing and calls nothing safe", () => {
     const types = [...withAddress.open.values()].flatMap(graphOf).map((thing) => thing["@type"]);
     expect([...new Set(types)].sort()).toEqual([
       "BreadcrumbList",
       "Collection",
       "CreativeWork",
+      "Dataset",
       "Thing",
       "WebSite",
     ]);

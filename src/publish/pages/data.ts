@@ -30,6 +30,7 @@ export function dataPages({ catalogue, frame }: Site): readonly Page[] {
           title: citedTitle(studio.name),
           address: aboutOf(studio).address,
           citation: citationPath,
+          manifest: manifestPath,
           whole: wholeFiles(file),
           json: jsonNames.map((name) => ({
             file: file(`data/${name}.json`),
@@ -51,9 +52,11 @@ type FindFile = (path: string) => FileView;
 /** How long each file is, where all of them were made. */
 function fileFinder(data: SiteData): FindFile {
   const sums = data.measured();
+  const kinds = new Map(data.entries.map(({ path, mediaType }) => [path, mediaType]));
   return (path) => ({
     name: path.slice(path.indexOf("/") + 1),
     url: path,
+    mediaType: kinds.get(path) ?? "",
     bytes: sums?.get(path)?.bytes ?? null,
   });
 }

@@ -8,6 +8,7 @@ import { WallPage, type WaysIn } from "../../../templates/pages/wall-page.tsx";
 import { turnedUrl } from "../../catalogue/addresses.ts";
 import type { CatalogueTile } from "../../catalogue/tiles.ts";
 import { makeReference } from "../../records/reference.ts";
+import { manifestPath } from "../data/site-data.ts";
 import { facetsThatDiffer } from "../facet-values.ts";
 import { definePage, type Page } from "../page.ts";
 import { surfacesFound, surfaceUrl } from "./groups.ts";
@@ -41,6 +42,7 @@ export function wallPages(site: Site): readonly Page[] {
         alone: turn.here === 0 ? aloneOf(site) : null,
         total: codes.length,
         tiles: site.entries(groups.flatMap(({ items }) => items)),
+        manifest: turn.here === 0 && !site.catalogue.studio.unlisted ? manifestPath : null,
         lead: site.lead(groups.flatMap(({ items }) => items)),
         ways: turn.here === 0 ? ways : null,
         turn,
