@@ -5,6 +5,7 @@ import type { CarriedMaterial } from "../chemistry/minerals/mineral.ts";
 import type { MeasuredColour } from "../colour/measure.ts";
 import type { FiringHeat } from "../firing/of-record.ts";
 import type { RecordVersion } from "./history/entries.ts";
+import type { WrittenGlaze } from "./history/recipe-changes.ts";
 import type { WrittenTile } from "./history/tile-changes.ts";
 
 export interface PictureFile {
@@ -60,6 +61,7 @@ export interface RecordHistory {
 /** What records held in their versions, by git's ids; null for what cannot be read. */
 export interface WrittenVersions {
   readonly tiles: ReadonlyMap<string, WrittenTile | null>;
+  readonly glazes: ReadonlyMap<string, WrittenGlaze | null>;
 }
 
 export interface Findings {

@@ -25,7 +25,7 @@ import { describeMaterials } from "./mixing/materials.ts";
 import { mixingFinder } from "./mixing/mixing.ts";
 import { describeOwn } from "./own.ts";
 import { listPairs } from "./pairs.ts";
-import { recordFacts } from "./record-facts.ts";
+import { toldByGit } from "./record-facts.ts";
 import { listSets } from "./sets.ts";
 import { type Alone, describeStudio } from "./studio.ts";
 import { type CatalogueTile, catalogueTile } from "./tiles.ts";
@@ -89,12 +89,12 @@ function makeFrom(
     cones,
     plate: layPlate(tiles),
     replicates: listReplicates(tiles),
-    trust,
-    blends,
+    ...{ trust, blends },
     ...compareGlazes(cones, glazes, tileById),
     tileById,
     glazeById: new Map(glazes.map((glaze) => [idKey(glaze.id), glaze])),
-    ...{ records: recordFacts(archive, findings, common, alone), moved: listMoved(tiles) },
+    ...toldByGit({ archive, findings, common, tiles, findLink }, alone),
+    moved: listMoved(tiles),
   });
 }
 

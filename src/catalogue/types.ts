@@ -20,12 +20,12 @@ import type { CatalogueMap } from "./mixing/maps.ts";
 import type { CarriedLine, CatalogueMaterial } from "./mixing/materials.ts";
 import type { StudioOwn } from "./own.ts";
 import type { CataloguePair } from "./pairs.ts";
-import type { RecordFacts } from "./record-facts.ts";
+import type { ToldByGit } from "./record-facts.ts";
 import type { CatalogueSet } from "./sets.ts";
 import type { CatalogueStudio } from "./studio.ts";
 import type { CatalogueTile } from "./tiles.ts";
 
-export interface Catalogue {
+export interface Catalogue extends ToldByGit {
   readonly studio: CatalogueStudio;
   readonly own: StudioOwn;
   /** In the order of their codes. */
@@ -62,8 +62,6 @@ export interface Catalogue {
   /** Tiles by `idKey`. */
   readonly tileById: ReadonlyMap<string, CatalogueTile>;
   readonly glazeById: ReadonlyMap<string, CatalogueGlaze>;
-  /** What git knows of each record, by the address of its page; empty on a site of one set alone. */
-  readonly records: ReadonlyMap<string, RecordFacts>;
   /** Old codes, each leading on to the tile that has them now. */
   readonly moved: readonly { readonly from: string; readonly url: string; readonly to: Link }[];
 }

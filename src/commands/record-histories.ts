@@ -9,6 +9,7 @@ import type { Repository } from "../git/repository.ts";
 import { type FileVersion, traceFiles } from "../git/trace-files.ts";
 import type { ReadArchive } from "../reader/read-archive-files.ts";
 import type { Archive, Filed } from "../records/archive.ts";
+import { glazeSchema } from "../records/glaze.ts";
 import { readAs } from "../records/read.ts";
 import { tileSchema } from "../records/tile.ts";
 import { idKey } from "../terms/ids.ts";
@@ -79,6 +80,7 @@ function toPhotograph({ day, before }: RecordVersion): RecordHistory["photograph
   return { day, change: before.length === 0 ? "added" : "changed" };
 }
 
+const readGlazeVersions = versionReader((source) => readAs(glazeSchema, source));
 const readTileVersions = versionReader((source) => readAs(tileSchema, source));
 
 /**
@@ -89,9 +91,12 @@ const readTileVersions = versionReader((source) => readAs(tileSchema, source));
 export async function readWritten(
   dir: string,
   histories: ReadonlyMap<string, RecordHistory>,
-  { tiles }: Archive,
+  { tiles, glazes }: Archive,
 ): Promise<WrittenVersions> {
-  return { tiles: await readTileVersions(dir, blobsOf(tiles.values(), histories)) };
+  return {
+    tiles: await readTileVersions(dir, blobsOf(tiles.values(), histories)),
+    glazes: await readGlazeVersions(dir, blobsOf(glazes.values(), histories)),
+  };
 }
 
 /** Git's ids of all versions of the records that have a story. */
@@ -100,8 +105,10 @@ function blobsOf(
   histories: ReadonlyMap<string, RecordHistory>,
 ): ReadonlySet<string> {
   const changed = [...records].flatMap(({ file }) => {
-    const { versions, photographs } = histories.get(file) ?? { versions: [], photographs: [] };
-    return versions.length + photographs.length > 1 ? versions : [];
+    const known = histories.get(file);
+    if (!known) return [];
+    const { versions, photographs, state } = known;
+    return versions.length + photographs.length > 1 || state === "changed" ? versions : [];
   });
   return new Set(changed.flatMap(({ blob, before }) => [blob, ...before]));
 }

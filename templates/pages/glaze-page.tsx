@@ -2,6 +2,7 @@
 import type { VNode } from "preact";
 import type { ColourTrust } from "../../src/catalogue/colours/trust.ts";
 import type { GlazePair, GlazeTold } from "../../src/catalogue/glazes.ts";
+import type { GlazeStory } from "../../src/catalogue/history/stories.ts";
 import type { Link } from "../../src/catalogue/link.ts";
 import type { Company } from "../../src/catalogue/mixing/companies.ts";
 import { formatConeRange } from "../../src/terms/cones.ts";
@@ -22,12 +23,14 @@ import type { LeadPicture } from "../parts/lead-picture.ts";
 import { Cautions, Quotation } from "../parts/notes.tsx";
 import { Recipe } from "../parts/recipe.tsx";
 import { RecordFoot, type RecordFootProps } from "../parts/record-foot.tsx";
+import { RecordStory } from "../parts/record-story.tsx";
 import { SetBeside } from "../parts/set-beside.tsx";
 import { type GlazeStrips, Strips } from "../parts/strip.tsx";
 import type { Turn } from "../parts/turn.ts";
 import { PartLine, TurnPages } from "../parts/turn-pages.tsx";
 import { count, grouped } from "../words/english/numbers.ts";
 import { glazeSentence, labelSentence } from "../words/glaze/glaze.ts";
+import { recipeHistory } from "../words/glaze/history.ts";
 import { type MorePageProps, TileGroups } from "./more-page.tsx";
 
 /** The headings of its tiles. */
@@ -53,6 +56,8 @@ export interface GlazePageProps {
   readonly frame: Frame;
   /** Null where the page says nothing of its file. */
   readonly foot: RecordFootProps | null;
+  /** When its recipe was changed; null where it was not, or nobody asked git. */
+  readonly story: GlazeStory | null;
   readonly glaze: GlazeOnItsPage;
   /** The first tiles on which it is alone, the first of the others, and how the list goes on. */
   readonly groups: MorePageProps["groups"];
@@ -121,6 +126,7 @@ export function GlazePage(props: GlazePageProps): VNode {
       <TileGroups root={frame.root} groups={part(withOthers)} />
       <TurnPages root={frame.root} turn={turn} many="tiles" />
       <RecordFoot of={props.foot} />
+      <RecordStory of={recipeHistory(props.story)} />
     </Document>
   );
 }

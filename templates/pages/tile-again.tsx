@@ -6,6 +6,7 @@ import type { CatalogueTile } from "../../src/catalogue/tiles.ts";
 import { MindingLines } from "../mixing/minding.tsx";
 import { type Definition, Definitions } from "../parts/definitions.tsx";
 import { article, count, listed, spoken } from "../words/english/numbers.ts";
+import { recipeSinceNote, recipeSinceWords } from "../words/glaze/history.ts";
 import {
   againSentence,
   fateSentence,
@@ -33,6 +34,7 @@ export function AgainCard(props: TilePageProps): VNode {
           <li>{cardStep(step, props)}.</li>
         ))}
       </ol>
+      <RecipesSince {...props} />
       <Definitions of={cardLines(props)} />
       <MindingLines
         root={props.frame.root}
@@ -48,6 +50,22 @@ export function AgainCard(props: TilePageProps): VNode {
       </p>
       <p class="print-place" data-print="Print this card" />
     </section>
+  );
+}
+
+/** What is weighed out by a recipe that was changed since may be another glaze. */
+function RecipesSince({ frame: { root }, recipesSince }: TilePageProps): VNode | null {
+  if (recipesSince.length === 0) return null;
+  return (
+    <div class="caution">
+      {recipesSince.map((since) => (
+        <p>
+          The recipe of <a href={root + since.glaze.url}>{since.glaze.name}</a>
+          {recipeSinceWords(since)}
+        </p>
+      ))}
+      <p class="quiet">{recipeSinceNote(recipesSince)}</p>
+    </div>
   );
 }
 

@@ -12,10 +12,11 @@ import { OneChange, TwoChanges } from "../parts/one-change.tsx";
 import { Outcome } from "../parts/outcome.tsx";
 import { Plates } from "../parts/plates.tsx";
 import { RecordFoot } from "../parts/record-foot.tsx";
+import { RecordStory } from "../parts/record-story.tsx";
 import { TileFiringWords } from "../parts/tile-firing.tsx";
-import { TileHistory } from "../parts/tile-history.tsx";
 import { Strip } from "../parts/wall.tsx";
 import { partWords } from "../words/english/turning.ts";
+import { tileHistory } from "../words/tile/history.ts";
 import { tileSentence } from "../words/tile/outcome.ts";
 import { AgainCard } from "./tile-again.tsx";
 import type { TilePageProps } from "./tile-props.ts";
@@ -59,7 +60,7 @@ export function TilePage(props: TilePageProps): VNode {
         </section>
       ))}
       <RecordFoot of={props.foot} />
-      <TileHistory story={props.story} />
+      <RecordStory of={tileHistory(props.story)} />
     </Document>
   );
 }

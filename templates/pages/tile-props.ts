@@ -1,5 +1,6 @@
 /** What a tile's page is given. */
 
+import type { RecipeSince } from "../../src/catalogue/history/recipes-since.ts";
 import type { TileStory } from "../../src/catalogue/history/stories.ts";
 import type { Link } from "../../src/catalogue/link.ts";
 import type { CatalogueTile } from "../../src/catalogue/tiles.ts";
@@ -41,4 +42,6 @@ export interface TilePageProps {
   readonly foot: RecordFootProps | null;
   /** What was known of it when; null where its record did not change, or nobody asked git. */
   readonly story: TileStory | null;
+  /** Recipes that were changed after it was glazed. */
+  readonly recipesSince: readonly RecipeSince[];
 }

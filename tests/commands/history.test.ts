@@ -9,7 +9,7 @@ import { keyOfPage } from "../../src/publish/page-key.ts";
 import { pagesOf, type SiteRequest } from "../../src/publish/site-request.ts";
 import type { RecordFootProps } from "../../templates/parts/record-foot.tsx";
 import { changedSentence } from "../../templates/words/site/record.ts";
-import { historyLines } from "../../templates/words/tile/history.ts";
+import { tileHistory } from "../../templates/words/tile/history.ts";
 import { commitAll, git } from "../git/git.ts";
 import {
   type Files,
@@ -107,7 +107,7 @@ describe("the page of a record", () => {
   test("of a tile that changed says what was known when, from its older versions", async () => {
     const [site] = await sitesOf();
     const { story } = site?.catalogue.records.get("tiles/ev-1.html") ?? {};
-    expect(story && historyLines(story)).toEqual([
+    expect(tileHistory(story ?? null)?.lines).toEqual([
       {
         day: "6 October 2026",
         words: "written down, with 3 layers and a result; a photograph was added.",
@@ -199,6 +199,12 @@ describe("whoever committed a record", () => {
     commitAll(top, taken, "2026-11-02");
     await writeFile(file, "---\nlayers: [{glaze: soot, coats: 2}]\n---\n");
     commitAll(top, taken, "2026-11-03");
+    const recipe = join(archive, "recipes/glazes/liner.md");
+    await writeFile(
+      recipe,
+      (await readFile(recipe, "utf8")).replace("silica, parts: 30", "silica, parts: 28"),
+    );
+    commitAll(top, taken, "2026-11-03");
     const { code, err } = await tilebook("build", "--archive", archive);
     expect(code, err).toBe(0);
     const site = join(archive, "site");
@@ -208,6 +214,13 @@ describe("whoever committed a record", () => {
     expect(tile).toContain(
       "corrected: Soot, 1 coat → 2 coats; words beside the layers were changed; the notes were changed; something was changed that pages do not show.",
     );
+    const since = "</a> was changed after this tile was glazed";
+    expect(await readFile(join(site, "tiles/ev-1.html"), "utf8")).toContain(
+      `${since} (on 3 November 2026): what is written there may not be what is on this tile.`,
+    );
+    expect(page).toMatch(/<b>3 November 2026:<\/b> Silica[^.]*, 30 → 28 parts\./u);
+    const hidden = join(site, "s/k7wq2mzt4hx3vb5nrd6yfp2cja/tiles/hid-1.html");
+    expect(await readFile(hidden, "utf8")).toContain(`${since}: what is written there`);
     const secrets = [
       "QuincePaste",
       "m03",

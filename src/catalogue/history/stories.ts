@@ -2,6 +2,12 @@
 import { type Archive, findById } from "../../records/archive.ts";
 import type { Findings } from "../findings.ts";
 import { type RecordStory, type RecordVersion, tellStory } from "./entries.ts";
+import {
+  type RecipeChange,
+  type RecipeNames,
+  recipeChanges,
+  type WrittenGlaze,
+} from "./recipe-changes.ts";
 import { firstChange, type TileChange, tileChanges, type WrittenTile } from "./tile-changes.ts";
 import type { ShownNames } from "./told-steps.ts";
 
@@ -30,6 +36,29 @@ export function tileStories(
       change: { what: "photograph", change } as const,
     }));
     const story = tellStory<TileChange>(versions, compare, beside);
+    return story.entries.length > 1 ? [[file, story] as const] : [];
+  });
+  return new Map(stories);
+}
+
+/** The story of a glaze's recipe. */
+export type GlazeStory = RecordStory<RecipeChange>;
+
+/** The story of each glaze whose recipe was changed since it was first written, by the glaze's file. */
+export function glazeStories(
+  archive: Archive,
+  { history, written }: Findings,
+  names: RecipeNames,
+): ReadonlyMap<string, GlazeStory> {
+  const stories = [...archive.glazes.values()].flatMap(({ file }) => {
+    const { versions = [] } = history?.get(file) ?? {};
+    if (!written || versions.length < 2) return [];
+    const compare = comparer(versions, written.glazes, {
+      unreadable: { what: "unreadable" },
+      first: (): RecipeChange => ({ what: "first" }),
+      differences: (a: WrittenGlaze, b: WrittenGlaze) => recipeChanges(a.record, b.record, names),
+    });
+    const story = tellStory<RecipeChange>(versions, compare);
     return story.entries.length > 1 ? [[file, story] as const] : [];
   });
   return new Map(stories);
@@ -66,11 +95,10 @@ export function comparer<Written, Change>(
   };
 }
 
-function namesShownIn({ glazes, clays, firings, materials }: Archive): ShownNames {
+function namesShownIn({ glazes, clays, firings }: Archive): ShownNames {
   return {
     glaze: (id) => findById(glazes, id)?.record.name ?? null,
     clay: (id) => findById(clays, id)?.record.name ?? null,
     firing: (id) => findById(firings, id)?.id ?? null,
-    material: (id) => findById(materials, id)?.record.name ?? null,
   };
 }

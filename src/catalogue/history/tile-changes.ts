@@ -73,13 +73,7 @@ export function tileChanges(
   const [a, b] = [before.record, after.record];
   return [
     ...fieldChanges(a, b, names),
-    ...changedSteps(a.layers, b.layers).map(
-      ({ before: from, after: to }): TileChange => ({
-        what: "step",
-        before: from && toldStep(from, names),
-        after: to && toldStep(to, names),
-      }),
-    ),
+    ...layerChanges(a.layers, b.layers, names),
     ...resultChanges(a.result ?? [], b.result ?? []),
     ...laterChanges(a.later ?? [], b.later ?? []),
     ...wordChanges(before, after),
@@ -87,6 +81,19 @@ export function tileChanges(
       ? []
       : [{ what: "unseen" } as const]),
   ];
+}
+
+function layerChanges(
+  a: TileRecord["layers"],
+  b: TileRecord["layers"],
+  names: ShownNames,
+): readonly TileChange[] {
+  if (isSame(a, b)) return [];
+  return changedSteps(a, b).map(({ before, after }) => ({
+    what: "step",
+    before: before && toldStep(before, names),
+    after: after && toldStep(after, names),
+  }));
 }
 
 /** What is compared, and what is told of it where that is less. */

@@ -41,7 +41,6 @@ export interface ShownNames {
   readonly glaze: (id: string) => string | null;
   readonly clay: (id: string) => string | null;
   readonly firing: (id: string) => string | null;
-  readonly material: (id: string) => string | null;
 }
 
 /** What is told of a step. */
@@ -85,7 +84,6 @@ const asWritten: ShownNames = {
   glaze: idKey,
   clay: idKey,
   firing: idKey,
-  material: idKey,
 };
 
 /** A maker's own words in a step: they are compared, and never told. */

@@ -69,6 +69,7 @@ function glazePage(site: Site, glaze: CatalogueGlaze, maps: readonly Link[]): re
         maps,
         strips: viewStrips(site, glaze, strips),
         foot: recordFoot(site, url, name),
+        story: site.catalogue.records.get(url)?.recipe ?? null,
         companies: companiesOf(glaze, site.catalogue.companies),
       }),
       search: (props) => searchGlaze(props.glaze),

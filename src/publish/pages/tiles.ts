@@ -50,6 +50,7 @@ function tilePage(
       record: replicatesSentence(site, tile),
       foot: recordFoot(site, tile.url, tile.id),
       story: site.catalogue.records.get(tile.url)?.story ?? null,
+      recipesSince: site.catalogue.recipesSince.get(tile.url) ?? [],
     }),
     search: (props) => searchTile(props.tile, props.names),
   });

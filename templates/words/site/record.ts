@@ -1,6 +1,7 @@
 /** What the foot of a record says of its file. */
+import type { RecordStory } from "../../../src/catalogue/history/entries.ts";
 import type { RecordFacts } from "../../../src/catalogue/record-facts.ts";
-import { formatDay, listed } from "../english/numbers.ts";
+import { count, formatDay, listed } from "../english/numbers.ts";
 
 /** When a record changed; null where nobody knows. */
 export function changedSentence({ state, first, last }: RecordDates): string | null {
@@ -30,4 +31,30 @@ export const recordWays = {
 /** The title that a report of something wrong begins with. */
 export function reportTitle(about: string): string {
   return `Something is wrong with ${about}`;
+}
+
+/** What a record said when, as its page lays it out. */
+export interface RecordStoryWords {
+  readonly title: string;
+  /** What its days mean. */
+  readonly lede: string;
+  /** How many earlier days are left out; empty where none is. */
+  readonly earlier: string;
+  /** The oldest day first: `20 October 2026`, `fired in g-1020.` */
+  readonly lines: readonly { readonly day: string; readonly words: string }[];
+}
+
+/** The days of a story, each as one line. */
+export function storyWords<Change>(
+  { entries, earlier }: RecordStory<Change>,
+  wordsOf: (change: Change) => string,
+): Pick<RecordStoryWords, "earlier" | "lines"> {
+  return {
+    earlier: earlier === 0 ? "" : `${count(earlier, "earlier day")} of changes are not told here.`,
+    lines: entries.map(({ day, changes, more }) => {
+      const told = changes.map(wordsOf);
+      if (more > 0) told.push(`and ${count(more, "more change")}`);
+      return { day: formatDay(day), words: `${[...new Set(told)].join("; ")}.` };
+    }),
+  };
 }

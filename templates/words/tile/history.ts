@@ -14,32 +14,20 @@ import type {
 } from "../../../src/catalogue/history/told-steps.ts";
 import type { Fate, Shape } from "../../../src/terms/choices.ts";
 import { count, formatDay, listed, spoken } from "../english/numbers.ts";
+import { type RecordStoryWords, storyWords } from "../site/record.ts";
 import { fateWords, lookWords, runWords, shapeName } from "./outcome.ts";
 import { firingName, markWords, shelfWords, wayWords, whereWords } from "./steps.ts";
 
-export const tileHistoryTitle = "What was known when";
+const tileHistoryTitle = "What was known when";
 
 /** What its days mean. */
-export const tileHistoryLede =
+const tileHistoryLede =
   "The days on which this record was committed. Where a value was changed, both are told; notes and other words of the maker are not repeated.";
 
-/** A day and what changed on it, as one line: `20 October 2026: fired in g-1020.` */
-export interface HistoryLine {
-  readonly day: string;
-  readonly words: string;
-}
-
-export function historyLines({ entries }: TileStory): readonly HistoryLine[] {
-  return entries.map(({ day, changes, more }) => {
-    const told = changes.map(changeWords);
-    if (more > 0) told.push(`and ${count(more, "more change")}`);
-    return { day: formatDay(day), words: `${[...new Set(told)].join("; ")}.` };
-  });
-}
-
-/** How many earlier days are left out; empty where none is. */
-export function earlierWords({ earlier }: TileStory): string {
-  return earlier === 0 ? "" : `${count(earlier, "earlier day")} of changes are not told here.`;
+/** The story as its page lays it out; null where there is none. */
+export function tileHistory(story: TileStory | null): RecordStoryWords | null {
+  const told = { title: tileHistoryTitle, lede: tileHistoryLede };
+  return story && { ...told, ...storyWords(story, changeWords) };
 }
 
 /** One change: `corrected: Chalk, 2 coats → 3 coats`. */

@@ -13,7 +13,7 @@ import { changedSteps, keyOfStep } from "../../../src/catalogue/history/told-ste
 import { readAs } from "../../../src/records/read.ts";
 import type { Step } from "../../../src/records/steps.ts";
 import { tileSchema } from "../../../src/records/tile.ts";
-import { changeWords, earlierWords, historyLines } from "../../../templates/words/tile/history.ts";
+import { changeWords, tileHistory } from "../../../templates/words/tile/history.ts";
 
 const shown = new Map([
   ["chalk", "Chalk"],
@@ -24,7 +24,6 @@ const names = {
   glaze: (id: string) => shown.get(id) ?? null,
   clay: (id: string) => shown.get(id) ?? null,
   firing: (id: string) => (id.startsWith("g-") ? id : null),
-  material: () => null,
 };
 
 /** A version as somebody wrote it. */
@@ -176,7 +175,7 @@ describe("the story of a tile", () => {
     return tellStory(versions, compare);
   };
   const lines = (versions: readonly RecordVersion[]) =>
-    historyLines(story(versions)).map(({ day, words }) => `${day}: ${words}`);
+    (tileHistory(story(versions))?.lines ?? []).map(({ day, words }) => `${day}: ${words}`);
   const version = (day: number, blob: string, ...before: string[]) => ({
     day: `2026-10-${String(day).padStart(2, "0")}`,
     blob,
@@ -228,6 +227,6 @@ describe("the story of a tile", () => {
     });
     const long = story(flips);
     expect(long.entries).toHaveLength(30);
-    expect(earlierWords(long)).toBe("30 earlier days of changes are not told here.");
+    expect(tileHistory(long)?.earlier).toBe("30 earlier days of changes are not told here.");
   });
 });
