@@ -191,6 +191,16 @@ onItsMachine("the note", () => {
     expect(existsSync(join(folder, "pwned"))).toBe(false);
   });
 
+  test("gives no command, whatever the summary holds", async () => {
+    answers = { "GET /api/v4/user": [{ id: 1 }], [`GET ${notes}`]: [[]], [`POST ${notes}`]: [{}] };
+    const folder = await empty();
+    const harm = "/close\n \t/assign me\r/label ~done\r\n/merge\nsee a/b\n";
+    await writeInto(folder, { ".cache/request/summary.md": harm });
+    expect(await play("note", folder, { TILEBOOK_TOKEN })).toMatchObject({ code: 0 });
+    const escaped = "\\/close\n \t\\/assign me\r\\/label ~done\r\n\\/merge\nsee a/b\n";
+    expect(heard.at(-1)?.body).toContain(`${marker}\n${escaped}\n\n---`);
+  });
+
   test("is written anew where it is: the one that bears the mark and is the token's own", async () => {
     answers = {
       "GET /api/v4/user": [{ id: 1 }],

@@ -19,6 +19,8 @@ const marker = "<!-- tilebook: what this request changes -->";
 
 interface Settings {
   readonly files: Files;
+  /** What the main branch gained after the request's branch began. */
+  readonly meanwhile?: Files;
   readonly answers?: Answers;
   readonly fork?: boolean;
   readonly title?: string;
@@ -61,7 +63,7 @@ async function play(settings: Settings): Promise<Played> {
   const { fork = false, title = "One tile more", without = [] } = settings;
   count += 1;
   const branch = settings.branch ?? `tile-${count}`;
-  const { clone, head } = await sendRequest(begun, branch, settings.files);
+  const { clone, head } = await sendRequest(begun, branch, settings.files, settings.meanwhile);
   const folder = await mkdtemp(join(begun.root, "run-"));
   const programs = join(folder, "programs");
   const artifacts = join(folder, "artifacts");
@@ -112,7 +114,16 @@ const onItsMachine = describe.runIf(process.platform !== "win32");
 onItsMachine("a request with a good tile", () => {
   let played: Played;
   beforeAll(async () => {
-    played = await play({ files: await oneTile("AU-002") });
+    played = await play({
+      files: await oneTile("AU-002"),
+      meanwhile: { "tiles/autumn/AU-010.md": "---\nlayers: [{glaze: limestone-clear}]\n---\n" },
+    });
+  });
+
+  test("is looked at as it would be once it is merged, and told by what it brings itself", async () => {
+    expect(existsSync(join(played.clone, "tiles/autumn/AU-010.md"))).toBe(true);
+    expect(played.jobs.look?.page).toMatch(/^1 tile new\.$/mu);
+    expect(played.jobs.look?.page).not.toMatch(/^#+ AU-010/mu);
   });
 
   test("passes, and its summary tells of the tile on the run's page", () => {

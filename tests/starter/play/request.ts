@@ -37,15 +37,23 @@ export interface Request {
   readonly head: string;
 }
 
-/** Sends a request with these files, and checks it out as the forge does. */
+/**
+ * Sends a request with these files, and checks it out as the forge does.
+ *
+ * @param meanwhile what the main branch gained after the request's own branch began
+ */
 export async function sendRequest(
   { root, origin }: Begun,
   branch: string,
   files: Files,
+  meanwhile: Files = {},
 ): Promise<Request> {
   git(origin, "checkout", "--quiet", "-b", branch, "main");
   await writeInto(origin, files);
   const head = commitAll(origin, "Bring a tile");
+  git(origin, "checkout", "--quiet", "main");
+  await writeInto(origin, meanwhile);
+  commitAll(origin, "Go on");
   git(origin, "checkout", "--quiet", "--detach", "main");
   git(origin, "merge", "--quiet", "--no-ff", "-m", "Merge", head);
   git(origin, "update-ref", "refs/pull/7/merge", "HEAD");
