@@ -10,6 +10,7 @@ import { addCrop } from "./commands/crop-line.ts";
 import { addEditors } from "./commands/editors-line.ts";
 import { exitCodes, tellFailure } from "./commands/failure.ts";
 import { addForget } from "./commands/forget-line.ts";
+import { addLanguageServer } from "./commands/language-server-line.ts";
 import type { AddCommand, Line } from "./commands/line.ts";
 import { addMaterials } from "./commands/materials-line.ts";
 import { addNewArchive } from "./commands/new-archive-line.ts";
@@ -34,6 +35,7 @@ const commands: readonly AddCommand[] = [
   addCrop,
   addEditors,
   addForget,
+  addLanguageServer,
   addMaterials,
   addNewArchive,
   addNewBlend,

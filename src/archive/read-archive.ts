@@ -1,11 +1,14 @@
 /** Reads the archive that lies in a folder. */
 import { type ReadArchive, readArchiveFiles } from "../reader/read-archive-files.ts";
+import { withFiles } from "../reader/with-files.ts";
 import { folderFiles } from "./folder-files.ts";
 import { textParser } from "./parse-text.ts";
 
 export interface ReadOptions {
   /** Ids of the materials that Tilebook knows without a record. */
   readonly builtInMaterials: Iterable<string>;
+  /** Files as they are in an editor, by their paths in the archive, in place of what the disk has of them. */
+  readonly unsaved?: ReadonlyMap<string, string>;
 }
 
 /**
@@ -16,5 +19,7 @@ export interface ReadOptions {
  * @throws MachineError where the disk or a permission fails
  */
 export async function readArchive(dir: string, options: ReadOptions): Promise<ReadArchive> {
-  return readArchiveFiles(folderFiles(dir), { ...options, texts: textParser });
+  const { builtInMaterials, unsaved = new Map() } = options;
+  const files = withFiles(folderFiles(dir), unsaved);
+  return readArchiveFiles(files, { builtInMaterials, texts: textParser });
 }

@@ -1,13 +1,13 @@
 /** `tilebook check`: every fault of the archive, for people, programs and forges. */
 import { type IsOwn, ownProblems } from "../changes/own-problems.ts";
-import { findLongWaiting } from "../checks/long-waiting.ts";
 import { findRepository } from "../git/repository.ts";
 import type { LocatedProblem } from "../reader/locate.ts";
 import type { ReadArchive } from "../reader/read-archive-files.ts";
 import type { ReportFormat } from "../reporting/report.ts";
 import type { Ask } from "./ask.ts";
-import { type Examined, examineArchive } from "./examine.ts";
+import type { Examined } from "./examine.ts";
 import { examineBefore } from "./examine-before.ts";
+import { examineToCheck, today } from "./examine-to-check.ts";
 import { exitCodes } from "./failure.ts";
 import { cacheFolderOf } from "./folders.ts";
 import { type Faults, mendInRounds } from "./mend.ts";
@@ -80,17 +80,6 @@ interface Found extends Faults, Pick<Examined, "pictures"> {
 
 async function findAll(options: CheckOptions): Promise<Found> {
   const progress = startProgress(options.format !== "text" || process.stderr.isTTY !== true);
-  const { read, problems, pictures } = await examineArchive(
-    options.archive,
-    cacheFolderOf(options),
-    progress,
-    "opened",
-  );
-  progress.finish();
-  const waiting = read.archive ? findLongWaiting(read.archive, today()) : [];
-  return { read, pictures, texts: read.texts, problems: [...problems, ...waiting] };
-}
-
-function today(): string {
-  return new Date().toISOString().slice(0, 10);
+  const found = await examineToCheck(options.archive, cacheFolderOf(options), progress);
+  return { ...found, texts: found.read.texts };
 }

@@ -9,6 +9,7 @@ import { commonSnippets } from "../editing/snippets.ts";
 const copied: Readonly<Record<string, string>> = {
   "vscode/settings.json": ".vscode/settings.json",
   "vscode/extensions.json": ".vscode/extensions.json",
+  "helix/languages.toml": ".helix/languages.toml",
 };
 
 /**

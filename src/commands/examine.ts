@@ -45,6 +45,7 @@ export interface Examined extends Judged {
  * @param cacheDir where pictures are remembered
  * @param look how closely the pictures are looked at: a build, which opens them all to prepare
  *   them, needs no more than their headers, and a request no more than its own opened
+ * @param unsaved files as they are in an editor, in place of what the disk has of them
  * @throws where the machine fails; what is wrong with the archive is among the problems
  */
 export async function examineArchive(
@@ -52,13 +53,12 @@ export async function examineArchive(
   cacheDir: string,
   progress: Progress,
   look: "headers" | "opened" | { readonly opened: ReadonlySet<string> },
+  unsaved: ReadonlyMap<string, string> = new Map(),
 ): Promise<Examined> {
   progress.stage("read the archive");
-  const read = await readArchive(dir, {
-    builtInMaterials: carriedWords,
-  });
+  const read = await readArchive(dir, { builtInMaterials: carriedWords, unsaved });
   const { archive } = read;
-  keepEditorFiles(dir, archive);
+  if (unsaved.size === 0) keepEditorFiles(dir, archive);
   const asTyped = asTypedFor(dir);
   if (!archive)
     return {

@@ -9,6 +9,7 @@ import { tilebook } from "./tilebook.ts";
 const settings = [
   ".vscode/settings.json",
   ".vscode/extensions.json",
+  ".helix/languages.toml",
   ".vscode/tilebook.code-snippets",
 ];
 

@@ -23,6 +23,8 @@ export const arrows: Readonly<Record<string, readonly string[] | "every room">> 
   // What an editor offers says with the site's words what a cone range is.
   editing: ["terms", "records", "reader", "chemistry", "words"],
   asking: ["terms", "records", "reader", "editing"],
+  // Speaks with an editor; a command hands over the examination of an archive.
+  "language-server": ["terms", "records", "reader", "editing"],
   "leaving-out": ["terms", "records", "types of reader", "chemistry"],
   // A load is judged by the checks, on the archive as the reader would read it with the load in it.
   loads: [...["terms", "records", "reader", "firing", "likeness", "checks", "catalogue", "words"]],
@@ -79,6 +81,7 @@ export const roomsThatUseNode: readonly string[] = [
   "desk",
   "disk",
   "git",
+  "language-server",
   "local-server",
   "photos",
   "publish",
@@ -115,6 +118,8 @@ export const packages: Readonly<Record<string, readonly string[]>> = {
   send: ["publish"],
   sharp: ["demo", "photos"],
   "sql.js": ["publish"],
+  "vscode-languageserver": ["commands", "language-server"],
+  "vscode-languageserver-textdocument": ["language-server"],
   yaml: ["reader"],
   yauzl: ["archive"],
   zod: ["publish", "reader", "records"],
