@@ -8,6 +8,7 @@ import type {
   WebSite,
 } from "schema-dts";
 import { firingsOf } from "../../src/catalogue/kilns/tile-firings.ts";
+import { stackTopFirst } from "../../src/catalogue/stack.ts";
 import type { CatalogueTile } from "../../src/catalogue/tiles.ts";
 import type { Frame } from "../parts/frame.ts";
 import { type LeadPicture, leadPictureOf } from "../parts/lead-picture.ts";
@@ -20,7 +21,7 @@ export function tileWork(
   tile: CatalogueTile,
   title: string,
 ): Exclude<CreativeWork, string> {
-  const { id, url, set, maker, clay, glazes } = tile;
+  const { id, url, set, maker, clay } = tile;
   const made = dayMade(tile);
   return {
     "@type": "CreativeWork",
@@ -32,10 +33,7 @@ export function tileWork(
     ...(set && {
       isPartOf: { "@type": "Collection", name: set.name, url: addressOf(frame, set.url) },
     }),
-    ...withMaterial([
-      ...(clay ? [clay.name] : []),
-      ...Object.values(glazes).map(({ name }) => name),
-    ]),
+    ...withMaterial([...(clay ? [clay.name] : []), ...glazesOn(tile)]),
     ...(made && { dateCreated: made }),
   };
 }
@@ -43,6 +41,14 @@ export function tileWork(
 /** The day of the last firing, which made it what it is; nothing where that is to come or not known. */
 function dayMade({ stage, steps }: CatalogueTile): string | null {
   return stage === "waiting" ? null : (firingsOf(steps).at(-1)?.on ?? null);
+}
+
+/** The glazes that it has, the lowest first, each once: what was taken off again is none of them. */
+function glazesOn({ steps, glazes }: CatalogueTile): readonly string[] {
+  const ids = stackTopFirst(steps)
+    .toReversed()
+    .flatMap((coat) => coat.glazes);
+  return [...new Set(ids.map((id) => glazes[id]?.name ?? id))];
 }
 
 function withMaterial(names: readonly string[]) {

@@ -32,6 +32,9 @@ function sitesWith(studio: string) {
       "result: {again: no}",
       "fate: lost",
     ),
+    "tiles/open/OP-4.md": record(
+      "layers: [{glaze: soot}, {remove: all}, {glaze: chalk, coats: 2}, {glaze: chalk}]",
+    ),
     "tiles/firings/g-1.md": record("on: 2026-10-20", "kind: glaze", "kiln: Big", "cone: 6"),
     "tiles/firings/bisque-1.md": record("on: 2026-10-02", "kind: bisque", "kiln: Big"),
     "tiles/hidden/set.md": record("name: Hidden", "listed: no", "link: q7m2xk4v9t3bnw6hcz5p8r"),
@@ -123,6 +126,10 @@ describe("the linked data of a page", () => {
     expect(inHead(withAddress, "tiles/op-3.html")[0]).not.toHaveProperty("creator");
   });
 
+  it("names no glaze that was taken off again, and each of the others once", () => {
+    expect(inHead(withAddress, "tiles/op-4.html")[0]?.material).toEqual(["Chalk"]);
+  });
+
   it("says no day on which a tile was made where its last firing has none, or is to come", () => {
     expect(inHead(withAddress, "tiles/op-2.html")[0]).not.toHaveProperty("dateCreated");
     expect(inHead(withAddress, "tiles/op-3.html")[0]).not.toHaveProperty("dateCreated");
@@ -186,8 +193,8 @@ describe("the linked data of a page", () => {
         [
           {
             "@type": "Collection",
-            "collectionSize": 3,
-            "description": "A class, 3 tiles.",
+            "collectionSize": 4,
+            "description": "A class, 4 tiles.",
             "name": "Open",
             "url": "https://eelgate.example/tests/sets/open.html",
           },
@@ -280,7 +287,7 @@ describe("the linked data of a page", () => {
         [
           {
             "@type": "WebSite",
-            "description": "3 glaze tests: what went on each tile, in which order, how it was fired, and what came out.",
+            "description": "4 glaze tests: what went on each tile, in which order, how it was fired, and what came out.",
             "name": "Eelgate",
             "publisher": {
               "@type": "Organization",
@@ -306,7 +313,7 @@ describe("the linked data of a page", () => {
           "url": "https://eelgate.example/",
         },
         "creditText": "Eelgate: Glaze tests of Eelgate. https://eelgate.example/tests/",
-        "description": "The tests of this catalogue as tables to take away: 3 tiles, 2 glazes and 2 firings. For a spreadsheet, for SQL, for a program of your own.",
+        "description": "The tests of this catalogue as tables to take away: 4 tiles, 2 glazes and 2 firings. For a spreadsheet, for SQL, for a program of your own.",
         "license": "https://creativecommons.org/publicdomain/zero/1.0/",
         "name": "Glaze tests of Eelgate",
         "url": "https://eelgate.example/tests/data.html",
