@@ -3,6 +3,7 @@
  * program that opens SQLite can read an archive, and a person finds in it what every column means.
  */
 import type { Database, SqlJs } from "sql.js";
+import { inTurns } from "../turns.ts";
 import { type About, aboutEntries } from "./about.ts";
 import type { DataRows } from "./data-rows.ts";
 import { dataFormat } from "./format.ts";
@@ -20,24 +21,24 @@ const types: Readonly<Record<ColumnType, string>> = {
   "yes-no": "INTEGER",
 };
 
-/** The bytes of the file: the same of the same rows. */
-export function toSqlite(
+/** The bytes of the file, the same of the same rows; whoever waits for something else has a turn after each table. */
+export async function toSqlite(
   { Database }: SqlJs,
   tables: readonly Table[],
   data: DataRows,
   about: About,
-): Uint8Array {
+): Promise<Uint8Array> {
   const database = new Database();
   try {
     database.run("PRAGMA journal_mode = OFF; PRAGMA synchronous = OFF;");
     database.run(`PRAGMA application_id = ${applicationId}; PRAGMA user_version = ${dataFormat};`);
     database.run("BEGIN");
     tellAbout(database, tables, about);
-    for (const table of tables) {
+    await inTurns(tables, (table) => {
       database.run(createTable(table));
       insertAll(database, table.name, table.columns.length, table.cells(data));
-    }
-    for (const table of tables) for (const sql of indexesOf(table)) database.run(sql);
+      for (const sql of indexesOf(table)) database.run(sql);
+    });
     database.run("COMMIT");
     return database.export();
   } finally {
@@ -61,8 +62,12 @@ function columnLine({ name, type, nullable }: Column): string {
   return `${name} ${types[type]}${nullable ? "" : " NOT NULL"}${check}`;
 }
 
-/** One for each column by which other tables are joined, where the key does not begin with it already. */
+/**
+ * One for each column by which other tables are joined, where the key does not begin with it already. A
+ * table with a longer key tells more of the rows of another: it is found by how its key begins.
+ */
 function indexesOf({ name, key, columns }: Table): readonly string[] {
+  if (key.length > 2) return [];
   return columns
     .filter((column) => column.refers !== null && column.name !== key[0])
     .map((column) => `CREATE INDEX ${name}_by_${column.name} ON ${name} (${column.name})`);

@@ -10,7 +10,7 @@ export interface Writers {
   /** One table as a Parquet file. */
   readonly parquet: (table: Table, data: DataRows, about: About) => Uint8Array;
   /** All tables as an SQLite file. */
-  readonly sqlite: (data: DataRows, about: About) => Uint8Array;
+  readonly sqlite: (data: DataRows, about: About) => Promise<Uint8Array>;
 }
 
 let opened: Promise<Writers> | undefined;

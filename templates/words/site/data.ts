@@ -53,6 +53,7 @@ export const csvNotes: readonly string[] = [
   "A spreadsheet reads cone `06` as the number 6, which is some 220 °C hotter. So each cone is there in words as well, in the last columns, as in `cone 06`. Or tell the spreadsheet to take the column as text.",
   "Words that a spreadsheet would run as a formula have an apostrophe before the `=`, `+`, `-` or `@`. Take away one apostrophe there and you have what was written. Codes and ids never have one, so tables can be joined.",
   "Yes and no are written out, a day is written as in `2026-10-14`, and a cell with nothing in it is not known. The files are UTF-8 and say so in their first three bytes.",
+  "A comma divides the columns and a point the decimals, as in `0.5`. Where your spreadsheet writes `0,5`, open the file with its import of text and say so there: else it may take 1.5 for the first of May.",
   "`tiles.csv` has all lists of a tile in one row, for reading. Some of its columns have older names: `set`, `L`, `a` and `b` are `set_id`, `lab_l`, `lab_a` and `lab_b` in the other files.",
 ];
 
