@@ -140,7 +140,10 @@ onItsMachine("a request with a broken tile", () => {
   let played: Awaited<ReturnType<typeof play>>;
   beforeAll(async () => {
     const record = "---\nlayers:\n  - {glaze: tidewrack, coats: 2}\n  - {glaze: nowhere}\n---\n";
-    const request = await sendRequest(begun, "broken", await oneTile("AU-004", record));
+    const request = await sendRequest(begun, "broken", {
+      ...(await oneTile("AU-004", record)),
+      ".cache/pictures/made/aa/planted/record.json": "{}",
+    });
     clone = request.clone;
     played = await play("check", clone, { CI_MERGE_REQUEST_DIFF_BASE_SHA: "origin/main" });
   });
@@ -168,6 +171,13 @@ onItsMachine("a request with a broken tile", () => {
     expect(summary).toContain("The list of open requests could not be had this time");
     expect(existsSync(join(clone, "site/tiles/au-001.html"))).toBe(true);
     expect(existsSync(join(clone, "site/tiles/au-004.html"))).toBe(false);
+  });
+
+  test("that is merged nevertheless is published without it, and nothing planted is believed", async () => {
+    expect(await play("pages", clone)).toMatchObject({ code: 0 });
+    expect(existsSync(join(clone, "public/tiles/au-001.html"))).toBe(true);
+    expect(existsSync(join(clone, "public/tiles/au-004.html"))).toBe(false);
+    expect(existsSync(join(clone, ".cache/pictures/made/aa/planted"))).toBe(false);
   });
 });
 
