@@ -96,8 +96,6 @@ export async function linkSites(
   const cacheDir = cacheFolderOf(options);
   forgetParsed(cacheDir);
   const asked = askGit(options.archive);
-  // Awaited below: until then nobody would hear that it failed.
-  asked.catch(() => undefined);
   const examined = await examineArchive(options.archive, cacheDir, progress, "headers");
   const { read } = examined;
   const address = options.address ?? read.archive?.studio.address ?? null;

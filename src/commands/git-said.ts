@@ -9,22 +9,27 @@ export type GitSaid =
   | null;
 
 /** The last answer for each folder: a commit never changes, so only another one is asked for again. */
-const known = new Map<string, { readonly head: string | null; readonly said: GitSaid }>();
+const known = new Map<string, { readonly asked: string; readonly said: GitSaid }>();
 
-/**
- * Asks git for the history of an archive.
- *
- * @throws MachineError where git could not be run
- */
+/** Asks git for the history of an archive. A site is made without it too, so nothing is thrown. */
 export async function askGit(dir: string): Promise<GitSaid> {
+  try {
+    return await askAgainWhereNew(dir);
+  } catch (error) {
+    return { refused: (error as Error).message };
+  }
+}
+
+async function askAgainWhereNew(dir: string): Promise<GitSaid> {
   const repository = await findRepository(dir);
   if (!repository) return null;
+  const asked = JSON.stringify(repository);
   const before = known.get(dir);
-  if (before && before.head === repository.head) return before.said;
+  if (before?.asked === asked) return before.said;
   const log = await readCommitLog(repository);
   const said = log === null || "refused" in log ? log : { ...log, repository };
   known.clear();
-  known.set(dir, { head: repository.head, said });
+  known.set(dir, { asked, said });
   return said;
 }
 

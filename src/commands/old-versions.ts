@@ -25,11 +25,8 @@ export function versionReader<T>(readAs: ReadAs<T>) {
     dir: string,
     blobs: ReadonlySet<string>,
   ): Promise<ReadonlyMap<string, Written<T>>> => {
-    const texts = await readBlobs(
-      dir,
-      [...blobs].filter((id) => !known.has(id)),
-      largestRecord,
-    );
+    const left = [...blobs].filter((id) => !known.has(id));
+    const texts = await readBlobs(dir, left, largestRecord).catch(() => new Map<string, never>());
     const found = [...blobs].map((id): readonly [string, Written<T>] => {
       const before = known.get(id);
       return [id, before === undefined ? readVersion(texts.get(id), readAs) : before];

@@ -30,9 +30,12 @@ export function recordHistories(
   dir: string,
 ): ReadonlyMap<string, RecordHistory> {
   if (said === null || "refused" in said) return new Map();
-  const { commits, held, repository } = said;
+  const { commits, held, elsewhere, repository } = said;
   const traced = commits && traceFiles(commits, held, sameRecord(archive, repository.prefix));
-  const histories = recordsOf(archive).map(({ file, parts }): readonly [string, RecordHistory] => {
+  const isElsewhere = ({ file }: { readonly file: string }) =>
+    elsewhere.some((path) => `${pathOf(repository, file)}/`.startsWith(`${path}/`));
+  const records = recordsOf(archive).filter((record) => !isElsewhere(record));
+  const histories = records.map(({ file, parts }): readonly [string, RecordHistory] => {
     const [path, ...others] = [file, ...parts].map((each) => pathOf(repository, each));
     const all = [path ?? "", ...others].map((each) => held.get(each));
     const isAsCommitted =

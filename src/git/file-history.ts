@@ -8,6 +8,8 @@ export interface CommitLog {
   readonly commits: readonly Commit[] | null;
   /** What each file of the archive holds in the last commit, by its path from the top of the repository. */
   readonly held: ReadonlyMap<string, HeldFile>;
+  /** What leads elsewhere, to another repository or by a link: git knows nothing of files there. */
+  readonly elsewhere: readonly string[];
 }
 
 export interface HeldFile {
@@ -59,19 +61,25 @@ export async function readCommitLog(repository: Repository): Promise<CommitLog |
     runGit(dir, treeArgs),
   ]);
   if (!tree.ok) return { refused: tree.said };
-  const held = parseTree(tree.output);
-  if (log === null) return { commits: null, held };
-  return log.ok ? { commits: parseLog(log.output.toString("utf8")), held } : { refused: log.said };
+  const files = parseTree(tree.output);
+  if (log === null) return { commits: null, ...files };
+  return log.ok
+    ? { commits: parseLog(log.output.toString("utf8")), ...files }
+    : { refused: log.said };
 }
 
-/** Lines such as `100644 blob b80271…     312⇥tiles/TB-014.md`, with zero bytes between them. */
-function parseTree(output: Buffer): CommitLog["held"] {
-  const lines = output.toString("utf8").split("\0");
-  return new Map(
-    lines.flatMap((line) => {
-      const [, blob, size, path] = /^\d+ blob ([\da-f]+) +(\d+)\t(.*)$/su.exec(line) ?? [];
-      if (blob === undefined || path === undefined) return [];
-      return [[path, { blob, size: Number(size) }] as const];
-    }),
-  );
+/**
+ * Lines such as `100644 blob b80271…     312⇥tiles/TB-014.md`, with zero bytes between them. Links are
+ * blobs of the mode 120000, other repositories commits.
+ */
+function parseTree(output: Buffer): Pick<CommitLog, "elsewhere" | "held"> {
+  const held = new Map<string, HeldFile>();
+  const elsewhere: string[] = [];
+  for (const line of output.toString("utf8").split("\0")) {
+    const [, mode = "", blob = "", size = "", path = ""] =
+      /^(\d+) [a-z]+ ([\da-f]+) +(\d+|-)\t(.*)$/su.exec(line) ?? [];
+    if (mode.startsWith("100")) held.set(path, { blob, size: Number(size) });
+    else if (mode !== "") elsewhere.push(path);
+  }
+  return { held, elsewhere };
 }

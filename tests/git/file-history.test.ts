@@ -1,5 +1,5 @@
 import { execFileSync } from "node:child_process";
-import { mkdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, renameSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { afterEach, describe, expect, test } from "vitest";
 import { isTextOf } from "../../src/git/blob-id.ts";
@@ -202,6 +202,18 @@ describe("the history of an archive's files", () => {
     git(dir, "clone", "--quiet", "--depth", "1", `file://${dir}`, clone);
     expect(await log(clone)).toMatchObject({ commits: null, held: new Map([["a", { size: 1 }]]) });
   });
+});
+
+test("what is a link, or another repository, is told as that", async () => {
+  const dir = await repository();
+  put(dir, { "tiles/a.md": "a" });
+  symlinkSync("a.md", join(dir, "tiles/link.md"));
+  git(dir, "init", "--quiet", "other");
+  commitAll(join(dir, "other"), "Inside");
+  commitAll(dir, "All");
+  const { held, elsewhere } = await log(dir);
+  expect([...held.keys()]).toEqual(["tiles/a.md"]);
+  expect(elsewhere).toEqual(["other", "tiles/link.md"]);
 });
 
 describe("what git calls a text", () => {

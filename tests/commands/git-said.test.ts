@@ -1,0 +1,31 @@
+import { chmodSync } from "node:fs";
+import { join } from "node:path";
+import { afterEach, expect, test, vi } from "vitest";
+import { askGit, whyNoDates } from "../../src/commands/git-said.ts";
+import { commitAll, git } from "../git/git.ts";
+import { folderWith } from "./archives.ts";
+
+afterEach(() => void vi.unstubAllEnvs());
+
+test("where there is no git, no repository or no commit, nothing is said of it", async () => {
+  const bare = await folderWith({ "a.md": "a" });
+  expect(whyNoDates(await askGit(bare))).toBeNull();
+  git(bare, "init", "--quiet");
+  expect(whyNoDates(await askGit(bare))).toBeNull();
+  vi.stubEnv("PATH", bare);
+  expect(await askGit(bare)).toBeNull();
+});
+
+test("where git cannot be run, the build goes on and says why pages have no dates", async () => {
+  const folder = await folderWith({ "git/x": "", "a.md": "a" });
+  const broken = await folderWith({ git: "#!/bin/nowhere" });
+  chmodSync(join(broken, "git"), 0o755);
+  git(folder, "init", "--quiet");
+  commitAll(folder, "one");
+  const before = await askGit(folder);
+  expect(whyNoDates(before)).toBeNull();
+  expect(await askGit(folder)).toBe(before);
+  vi.stubEnv("PATH", broken);
+  const said = await askGit(folder);
+  expect(said === null || "refused" in said).toBe(true);
+});
