@@ -67,14 +67,18 @@ export function recipesSince(
   );
 }
 
-/** What was written of a glaze, the oldest first; versions that cannot be read are passed over. */
+/**
+ * What was written of a glaze, the oldest first: of each day the last, as its story tells it. Versions that
+ * cannot be read are passed over.
+ */
 function recipesOf({ file, record }: Filed<GlazeRecord>, { history, written }: Findings) {
   const { versions = [] } = history?.get(file) ?? {};
   const dated = versions.flatMap(({ day, blob }): DatedRecipe[] => {
     const version = written?.glazes.get(blob);
     return version ? [{ day, record: version.record }] : [];
   });
-  return dated.length > 0 ? [...dated, { day: null, record }] : [];
+  const ofDays = [...new Map(dated.map((recipe) => [recipe.day, recipe])).values()];
+  return ofDays.length > 0 ? [...ofDays, { day: null, record }] : [];
 }
 
 /**

@@ -211,6 +211,14 @@ describe("a tile that was glazed before a recipe was changed", () => {
     expect(Object.keys(told(back, [old, now, old], { current: old }))).toEqual(["b"]);
   });
 
+  test("says nothing of what was tried on the day on which the glaze was first written down", () => {
+    const tried = [
+      { day: "2026-10-20", blob: "v1", before: [] },
+      { day: "2026-10-20", blob: "v2", before: ["v1"] },
+    ];
+    expect(told(tried, [old, now])).toEqual({});
+  });
+
   test("passes over versions that cannot be read", () => {
     const more = [...versions, { day: "2026-11-09", blob: "v3", before: ["v2"] }];
     expect(told(more, [old, null, now]).a?.[0]).toContain("(on 9 November 2026)");
