@@ -5,6 +5,7 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import { spawnTilebook } from "../commands/tilebook.ts";
+import { commitAll, git } from "../git/git.ts";
 import { soundFiles, writeFolder } from "../support/archive-folder.ts";
 import { removeFolder } from "../support/remove-folder.ts";
 import { commandsIn, listDocs, writtenCommands } from "./commands.ts";
@@ -57,6 +58,12 @@ async function archiveOfDocs(): Promise<string> {
   });
 }
 
+/** A request is compared with a branch. */
+function commitAsMain(folder: string): void {
+  git(folder, "init", "--quiet");
+  commitAll(folder, "one");
+}
+
 /** Below what a system hands out by itself, so that nothing else is handed it. */
 let port = 24_000 + (process.pid % 6_000);
 
@@ -73,6 +80,7 @@ describe("every command of the docs does what it is asked for", () => {
 
   test.each([...distinct])("tilebook %s", async (_, args) => {
     const folder = await archiveOfDocs();
+    if (args.includes("--since")) commitAsMain(folder);
     const typed = args.map((word) => own[word] ?? word);
     const words =
       typed[0] === "new-archive" ? typed.map((word) => (word === "." ? "new" : word)) : typed;
