@@ -154,10 +154,20 @@ describe("a long summary", () => {
     );
   });
 
+  test("tells some whole and names the others, sooner than all by their headings alone", () => {
+    const items = Array.from({ length: 500 }, (_, i) => long(`T-${i}`, 1000));
+    const markdown = renderSummary(summaryOf(items), settings);
+    expect(markdown.match(/(?:word )+/gu)?.length).toBeGreaterThan(50);
+    expect(markdown.match(/^#### /gmu)).toHaveLength(markdown.match(/(?:word )+/gu)?.length ?? 0);
+    expect(markdown).toMatch(
+      /Not told here, for want of room; see their files\*\* \(\d+\): T-5\d, .+ and \d+ more\.\n/u,
+    );
+  });
+
   test("names what has no room at all, and counts it", () => {
     const items = [long("T-1", 100), long("T-2", 100, [paragraph("x".repeat(70_000))])];
     expect(renderSummary(summaryOf(items), settings)).toContain(
-      "**Not told here, for want of room; see their files** (1): T-2.",
+      "**Not told here, for want of room; see their files** (1, 1 of them with cautions): T-2.",
     );
   });
 });

@@ -24,6 +24,7 @@ interface Written {
   readonly item: Item;
   /** Null where there was no room for it. */
   text: string | null;
+  readonly least: string;
   readonly whole: string;
 }
 
@@ -61,36 +62,36 @@ function writeItem(item: Item, settings: MarkdownSettings): Written {
   const heading = item.heading === null ? [] : [`#### ${escapeWords(item.heading)}`];
   const write = (blocks: readonly Block[]) =>
     [...heading, ...blocks.map((block) => renderBlock(block, settings))].join("\n\n");
-  return { item, text: write(item.least), whole: write(item.blocks) };
+  return { item, text: null, least: write(item.least), whole: write(item.blocks) };
 }
 
-/** Gives room to the least of every item in turn, then to the whole of each; says what had to be left out. */
+/** Gives room to what may never be left out, then to the whole of each in turn; says what had to be left out. */
 function makeRoom(sections: readonly WrittenSection[], most: number): readonly string[] {
   const all = sections.flatMap(({ items }) => items);
   let left = most;
-  for (const written of all) {
-    const length = (written.text?.length ?? 0) + 2;
-    if (length <= left) left -= length;
-    else written.text = null;
-  }
-  const short: Written[] = [];
-  for (const written of all) {
-    if (written.text === null) continue;
-    const more = written.whole.length - written.text.length;
-    if (more > left) short.push(written);
-    else {
-      left -= more;
-      written.text = written.whole;
-    }
-  }
+  const writeIf = (written: Written, text: string) => {
+    const more =
+      text.length + between - (written.text === null ? 0 : written.text.length + between);
+    if (more > left) return;
+    left -= more;
+    written.text = text;
+  };
+  for (const written of all) if (written.item.least.length > 0) writeIf(written, written.least);
+  for (const written of all) writeIf(written, written.whole);
   return [
-    ...leftOut(short, "Told in short here, for want of room; their files tell the rest"),
+    ...leftOut(
+      all.filter(({ text, whole }) => text !== null && text !== whole),
+      "Told in short here, for want of room; their files tell the rest",
+    ),
     ...leftOut(
       all.filter(({ text }) => text === null),
       "Not told here, for want of room; see their files",
     ),
   ];
 }
+
+/** Letters between two items. */
+const between = 2;
 
 function leftOut(items: readonly Written[], why: string): readonly string[] {
   if (items.length === 0) return [];
@@ -102,7 +103,9 @@ function leftOut(items: readonly Written[], why: string): readonly string[] {
   }
   const others = items.length - names.length;
   const more = others > 0 ? ` and ${others} more` : "";
-  return [`**${why}** (${items.length}): ${names.join(", ")}${more}.`];
+  const loud = items.filter(({ item, text }) => text === null && item.least.length > 0).length;
+  const cautions = loud > 0 ? `, ${loud} of them with cautions` : "";
+  return [`**${why}** (${items.length}${cautions}): ${names.join(", ")}${more}.`];
 }
 
 /** Letters of Markdown: the names of hundreds of tiles. */
