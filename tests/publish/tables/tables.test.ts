@@ -6,7 +6,9 @@ import { tables } from "../../../src/publish/data/tables/all.ts";
 import { coneOrder } from "../../../src/publish/data/tables/cone-order.ts";
 import type { Cell, Table } from "../../../src/publish/data/tables/table.ts";
 import { chartedCones } from "../../../src/terms/cones.ts";
+import { examine, sitesOf } from "../../support/site-in-memory.ts";
 import { demonstration } from "./demonstration.ts";
+import { faultsOfTables } from "./faults-of-tables.ts";
 import { allLeaves, valuesAt } from "./fields.ts";
 
 const data = dataRowsOf(demonstration());
@@ -73,25 +75,30 @@ describe("the tables", () => {
     expect(empty.map(({ table, column }) => `${table.name}.${column.name}`)).toEqual([]);
   });
 
-  test.each(tables)("$name has no two rows with the same key, and none without", (table) => {
-    const at = table.key.map((name) => table.columns.findIndex((column) => column.name === name));
-    const keys = (cells.get(table.name) ?? []).map((row) => at.map((i) => row[i] ?? null));
-    expect(keys.flat().filter((cell) => cell === null)).toEqual([]);
-    expect(new Set(keys.map((key) => JSON.stringify(key))).size).toBe(keys.length);
+  test("have no two rows with one key, none without, and refer only to rows that are there", () => {
+    expect(faultsOfTables(data)).toEqual([]);
+    const references = columns.flatMap(({ column }) => column.refers ?? []);
+    expect(references.length).toBeGreaterThan(30);
+    for (const name of references)
+      expect(tables.find((table) => table.name === name)?.key).toEqual(["id"]);
   });
 
-  test.each(tables)("$name refers only to rows that are there", (table) => {
-    for (const { name, refers } of table.columns) {
-      if (refers === null) continue;
-      const to = tables.find((each) => each.name === refers);
-      if (!to) throw new Error(`${name} refers to ${refers}, which is no table`);
-      expect(to.key).toEqual(["id"]);
-      const ids = new Set(held(to, "id"));
-      expect(
-        held(table, name).filter((id) => !ids.has(id)),
-        name,
-      ).toEqual([]);
-    }
+  test("tell pairs apart whose glazes are called as the joint of a pair", () => {
+    const { read, problems } = examine({
+      "studio.yaml": "format: 1\nstudio: Eelgate\n",
+      ...Object.fromEntries(
+        ["a", "b--over--c", "a--over--b", "c"].map((id) => [
+          `recipes/glazes/${id}.md`,
+          `---\nname: ${id}\nkind: glaze\nbought: {maker: Oxbow}\n---\n`,
+        ]),
+      ),
+      "tiles/T-1.md": "---\nlayers: [{glaze: b--over--c}, {glaze: a}]\n---\n",
+      "tiles/T-2.md": "---\nlayers: [{glaze: c}, {glaze: a--over--b}]\n---\n",
+    });
+    if (!read.archive) throw new Error(JSON.stringify(problems));
+    const odd = dataRowsOf(sitesOf(read.archive, problems).catalogue);
+    expect(faultsOfTables(odd)).toEqual([]);
+    expect(odd.grid.map(({ id }) => id)).toEqual(["a--over--b~over~c", "a~over~b--over--c"]);
   });
 
   test.each(tables)(

@@ -46,7 +46,8 @@ const pairs = table<PairRow>({
   rows: (data) => data.grid,
   columns: [
     column("id", "text", "grid.id", (pair) => pair.id, {
-      description: "The two ids with `--over--` between them.",
+      description:
+        "The two ids with `--over--` between them; hyphens in a row within an id become `~`.",
     }),
     column("url", "text", "grid.url", (pair) => pair.url),
     column("over_glaze", "text", "grid.over", (pair) => pair.over, { refers: "glazes" }),
