@@ -1,6 +1,8 @@
 /** Everything that a request does to an archive. */
 import type { LeftOut } from "../leaving-out/left-out.ts";
 import type { LocatedProblem } from "../reader/locate.ts";
+import { isOfArchive } from "../reader/passed-over.ts";
+import type { Tile } from "../records/archive.ts";
 import { idKey } from "../terms/ids.ts";
 import { type Claim, claimedCodes } from "./claims.ts";
 import { exposedBy } from "./exposed.ts";
@@ -31,6 +33,44 @@ export interface RequestFound {
 }
 
 export function findChanges(found: RequestFound): Changes {
+  const told = toldChanges(found);
+  return { ...told, rest: restOf(found, told) };
+}
+
+/** What no part of the summary speaks of, so that nothing is passed over; nothing where nobody could read the archive. */
+function restOf(found: RequestFound, told: Omit<Changes, "rest">): readonly FileChange[] {
+  if (found.after.version === null) return [];
+  const { outside, tiles, glazes, records, gone, untold } = told;
+  const changed = new Set(records.map(({ file }) => file));
+  const known = new Set([
+    ...[...glazes, ...records].map(({ file }) => file),
+    ...tiles.flatMap(({ source, was }) => [source, ...(was ? [was.source] : [])].flatMap(filesOf)),
+    ...[found.before, found.after].flatMap((side) => logsOf(side, changed)),
+    ...outside.map(({ file }) => file.slice(found.prefix.length)),
+  ]);
+  // With a record its photographs are gone, or wait.
+  const stems = new Set([...gone, ...untold].map(({ file }) => stemOf(file)));
+  return filesWithin(found.files, found.prefix).filter(
+    ({ file }) => isOfArchive(file) && !known.has(file) && !stems.has(stemOf(file)),
+  );
+}
+
+function logsOf({ version }: Side, of: ReadonlySet<string>): readonly string[] {
+  const firings = [...(version?.archive.firings.values() ?? [])];
+  return firings.flatMap(({ file, log }) => (log && of.has(file) ? [log.file] : []));
+}
+
+/** `tiles/TB-014` for `tiles/TB-014.md` and for `tiles/TB-014.detail.jpg`. */
+function stemOf(file: string): string {
+  const [name = ""] = file.slice(file.lastIndexOf("/") + 1).split(".");
+  return file.slice(0, file.lastIndexOf("/") + 1) + name;
+}
+
+function filesOf({ file, pictures }: Tile): readonly string[] {
+  return [file, ...pictures.map((picture) => picture.file)];
+}
+
+function toldChanges(found: RequestFound): Omit<Changes, "rest"> {
   const { before, after, files, prefix, claims } = found;
   const within = filesWithin(files, prefix);
   const version = after.version;

@@ -1,13 +1,13 @@
 /** Records of the other kinds that a request adds or changes, and all that went. */
 
 import { findMaterialIdOf } from "../chemistry/from-records.ts";
-import type { Archive, Filed, Tile } from "../records/archive.ts";
+import type { Archive, Filed, Firing, Tile } from "../records/archive.ts";
 import { materialsIn } from "../records/uses.ts";
 import { compareIds, idKey } from "../terms/ids.ts";
 import { fieldChanges } from "./fields.ts";
 import { tilesByGlaze } from "./glazes.ts";
 import type { KnownFile } from "./side.ts";
-import type { GoneRecord, RecordChange } from "./types.ts";
+import type { FieldChange, GoneRecord, RecordChange } from "./types.ts";
 
 type Other = Exclude<RecordChange["kind"], "studio">;
 
@@ -26,7 +26,17 @@ function studioChange(before: Archive | null, { studio }: Archive): readonly Rec
   if (fields.length === 0) return [];
   const what = was ? "changed" : "added";
   const none = { tiles: [], glazes: [] };
-  return [{ what, kind: "studio", id: "studio.yaml", name: studio.studio, fields, ...none }];
+  return [
+    {
+      what,
+      kind: "studio",
+      id: "studio.yaml",
+      file: "studio.yaml",
+      name: studio.studio,
+      fields,
+      ...none,
+    },
+  ];
 }
 
 type Records = ReadonlyMap<string, Filed<object>>;
@@ -41,15 +51,41 @@ function changesOf(kind: Other, before: Archive | null, after: Archive): readonl
   const now = [...recordsOf(after)[kind]].sort(([, a], [, b]) => compareIds(a.id, b.id));
   return now.flatMap(([key, record]) => {
     const was = earlier.get(key);
-    const fields = fieldChanges(kind, was, record);
+    const fields = [...fieldChanges(kind, was, record), ...logChange(was, record)];
     if (was && fields.length === 0) return [];
     return [
       {
-        ...{ what: was ? "changed" : "added", kind, id: record.id, name: nameOf(record), fields },
+        ...{
+          what: was ? "changed" : "added",
+          kind,
+          id: record.id,
+          file: record.file,
+          name: nameOf(record),
+          fields,
+        },
         ...(was ? touchedBy(kind, key, after) : { tiles: [], glazes: [] }),
       },
     ];
   });
+}
+
+/** What a pyrometer wrote is no field of the record, and says as much of a firing. */
+function logChange(was: Filed<object> | undefined, now: Filed<object>): readonly FieldChange[] {
+  const [before, after] = [was, now].map(
+    (firing) => (firing as Firing | undefined)?.log?.text ?? null,
+  );
+  if (before === after) return [];
+  const lines = (text: string | null | undefined) =>
+    text == null ? null : `${text.split("\n").length} lines`;
+  const isAsLong = lines(before) === lines(after);
+  return [
+    {
+      field: "what the log holds",
+      before: lines(before),
+      after: isAsLong ? `${lines(after)}, others than before` : lines(after),
+      isPrivate: false,
+    },
+  ];
 }
 
 function nameOf({ id, record }: Filed<object>): string {

@@ -86,6 +86,7 @@ export interface RecordChange {
   readonly what: "added" | "changed";
   readonly kind: Exclude<KindOfRecord, "glaze" | "tile"> | "studio";
   readonly id: string;
+  readonly file: string;
   readonly name: string;
   readonly fields: readonly FieldChange[];
   /** The tiles that have to do with it, by their codes. */
@@ -154,4 +155,6 @@ export interface Changes {
   readonly gone: readonly GoneRecord[];
   /** Tiles that are otherwise only by what their set, their firing or the studio says. */
   readonly besides: readonly string[];
+  /** Files of the archive that differ and of which nothing else is told: they read as before, belong to no record, or to one that could not be read before either. */
+  readonly rest: readonly FileChange[];
 }

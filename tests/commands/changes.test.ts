@@ -401,6 +401,41 @@ describe("tilebook changes", () => {
     expect(html.match(/<table>/gu)).toHaveLength(1);
   });
 
+  test("passes over nothing: a file that reads as before, a log, a picture that is nobody's", async () => {
+    const log = "minutes,temperature °C\n0,20\n60,600\n120,1200\n";
+    const files = await soundFiles();
+    const firing = (files["tiles/firings/g-1.md"] as string).replace(
+      "kind: glaze",
+      "kind: glaze\nlog: g-1.csv",
+    );
+    const archive = await studio("", {
+      "tiles/firings/g-1.csv": log,
+      "tiles/firings/g-1.md": firing,
+    });
+    await writeInto(archive, {
+      "tiles/firings/g-1.csv": `${log}180,1220\n`,
+      "tiles/evening/EV-2.md": (files["tiles/evening/EV-2.md"] as string).replace(
+        "maker:",
+        "# who\nmaker:",
+      ),
+      "recipes/clays/buff.md": (files["recipes/clays/buff.md"] as string).replace(
+        "cones:",
+        "# label\ncones:",
+      ),
+    });
+    rmSync(join(archive, "tiles/evening/EV-3.md"));
+    const { out } = await changes(archive);
+    expect(out).toContain(
+      "#### The firing g-1 (changed)\n\n- **what the log holds**: 5 lines → 6 lines\n",
+    );
+    expect(out).toContain(
+      "**What changed**\n\n- nothing: its file is written otherwise, and reads as before\n",
+    );
+    expect(under(out, "Files of the archive that nothing above tells of")).toBe(
+      "- `recipes/clays/buff.md` (changed)",
+    );
+  });
+
   test("has nothing to tell where nothing of the archive is changed", async () => {
     const { code, out } = await changes(await studio());
     expect(code).toBe(0);

@@ -106,7 +106,11 @@ function whatChanged(change: TileChange): readonly Block[] {
           ],
         ]
       : [];
-  const all = [...lines, ...lost];
+  const isSame = was && lines.length === 0 && change.pictures.every(({ what }) => what === null);
+  const same: readonly Line[] = isSame
+    ? [["nothing: its file is written otherwise, and reads as before"]]
+    : [];
+  const all = [...lines, ...lost, ...same];
   return all.length === 0 ? [] : [paragraph(strong("What changed")), ...list(all)];
 }
 

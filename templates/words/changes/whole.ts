@@ -16,7 +16,8 @@ import { tileItem } from "./tile.ts";
 import { allCodes, fileLine } from "./values.ts";
 
 export function sayChanges(changes: Changes): Summary {
-  const { outside, exposed, claimed, gone, untold, tiles, glazes, records, besides } = changes;
+  const { outside, exposed, rest, claimed, gone, untold, tiles, glazes, records, besides } =
+    changes;
   const running = outside.filter(({ mayRun }) => mayRun);
   const others = outside.filter(({ mayRun }) => !mayRun);
   const sections = [
@@ -33,6 +34,11 @@ export function sayChanges(changes: Changes): Summary {
     ofBlocks(null, "tiles that change with others", besidesBlocks(besides)),
     { heading: "Glazes", items: glazes.map(glazeItem) },
     { heading: "Other records", items: records.map(recordItem) },
+    ofBlocks(
+      "Files of the archive that nothing above tells of",
+      "other files of the archive",
+      shortList(rest.map(fileLine), "they are among the files of the request"),
+    ),
     ofBlocks(
       "Other files",
       "other files",
