@@ -39,6 +39,6 @@ export function whyNoDates(said: GitSaid): string | null {
   if ("refused" in said)
     return `Pages do not say when a record changed: git could not tell (${said.refused}).`;
   return said.commits === null
-    ? "Pages do not say when a record changed: this copy of the repository was fetched without its history (a shallow clone), and a date taken from it would be wrong. Fetch all of it: “git fetch --unshallow”, or “fetch-depth: 0” where a workflow checks the repository out."
+    ? "Pages do not say when a record changed: this copy of the repository was fetched without its history (a shallow clone), and a date taken from it would be wrong. Fetch all of it: “git fetch --unshallow”; in a workflow “fetch-depth: 0”, or “GIT_DEPTH: 0” on GitLab."
     : null;
 }

@@ -164,7 +164,7 @@ describe("the page of a record", () => {
       ways: { edit: expect.anything() },
     });
     expect(whyNoDates(await askGit(dir))).toBe(
-      "Pages do not say when a record changed: this copy of the repository was fetched without its history (a shallow clone), and a date taken from it would be wrong. Fetch all of it: “git fetch --unshallow”, or “fetch-depth: 0” where a workflow checks the repository out.",
+      "Pages do not say when a record changed: this copy of the repository was fetched without its history (a shallow clone), and a date taken from it would be wrong. Fetch all of it: “git fetch --unshallow”; in a workflow “fetch-depth: 0”, or “GIT_DEPTH: 0” on GitLab.",
     );
     await removeFolder(clone);
   });
