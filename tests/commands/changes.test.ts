@@ -255,6 +255,24 @@ describe("tilebook changes", () => {
     expect(out).toContain("- **link**: changed; not repeated here");
   });
 
+  test("compares a tile of an unlisted set with its own set alone, and no other tile with it", async () => {
+    const archive = await studio();
+    const stack = "layers: [{glaze: soot, coats: 1}, {glaze: liner, coats: 3}]";
+    const result = "result: {surface: dry, faults: none, again: yes}";
+    const picture = await photograph("#6b7f86");
+    await writeInto(archive, {
+      "tiles/hidden/HID-2.md": `---\n${stack}\n${result}\n---\n`,
+      "tiles/hidden/HID-2.jpg": picture,
+      "tiles/evening/EV-5.md": `---\n${stack}\n${result}\n---\n`,
+      "tiles/evening/EV-5.jpg": picture,
+    });
+    const { out } = await changes(archive);
+    const [evening = "", hidden = ""] = out.slice(out.indexOf("#### EV-5")).split("#### HID-2");
+    expect(evening).not.toMatch(/HID-\d/u);
+    expect(hidden).not.toMatch(/EV-\d/u);
+    expect(hidden).toContain("In the set Quiet class.");
+  });
+
   test("tells first who would be named, and which set would be seen, that were not before", async () => {
     const archive = await studio();
     const files = await soundFiles();

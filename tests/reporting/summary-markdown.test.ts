@@ -108,7 +108,7 @@ describe("the summary of a request, in Markdown", () => {
         fc.pre(paragraphs.length <= 2);
         expect(shapeOf(text)).toEqual(plain.get(paragraphs.length === 2));
       }),
-      { numRuns: 300 },
+      { numRuns: 100 },
     );
   });
 
