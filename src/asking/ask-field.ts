@@ -161,8 +161,7 @@ async function askValue(asking: Asking, path: FieldPath, shape: Shape): Promise<
   const offered = [...choices.map(wordChoice), ...namedChoices(asking.names, names)];
   if (offered.length === 0) return askWords(asking, path, shape, question);
   if (entries?.isClosed) return askSeveral(asking, path, offered, question);
-  const none = isNeeded(shape) ? [] : [{ value: "", label: "Leave it out" }];
-  return asking.prompts.choose(question, [...offered, ...none], {
+  return asking.prompts.choose(question, isNeeded(shape) ? offered : [leaveOut, ...offered], {
     own: !shape.isClosed,
     faultOf: (typed) => firstFault(asking, path, typed),
   });
@@ -189,20 +188,30 @@ export function namedChoices(known: KnownNames, names: readonly Named[]): readon
     }));
 }
 
+/** One after another, until nothing else is to be said: what Enter takes is never lost. */
 async function askSeveral(
   asking: Asking,
   path: FieldPath,
   offered: readonly Choice[],
   question: string,
 ): Promise<Source> {
+  const chosen: string[] = [];
   for (;;) {
-    const chosen = await asking.prompts.chooseSome(question, offered);
-    const value = chosen.length > 1 ? chosen : (chosen[0] ?? "");
-    const fault = firstFault(asking, path, value);
-    if (fault === undefined) return value;
-    asking.prompts.tell(fault);
+    const left = offered.filter(({ value }) => !chosen.includes(value));
+    const next = await asking.prompts.choose(
+      chosen.length === 0 ? question : `${pathWords(path)}: ${chosen.join(", ")}. What else?`,
+      [chosen.length === 0 ? leaveOut : { value: "", label: "Nothing else" }, ...left],
+      {
+        faultOf: (typed) =>
+          typed === "" ? undefined : firstFault(asking, path, [...chosen, typed]),
+      },
+    );
+    if (next !== "") chosen.push(next);
+    if (next === "" || left.length === 1) return chosen.length > 1 ? chosen : (chosen[0] ?? "");
   }
 }
+
+const leaveOut: Choice = { value: "", label: "Leave it out" };
 
 async function askWords(
   asking: Asking,

@@ -29,8 +29,6 @@ export interface Prompts {
   write(question: string, how?: Writing): Promise<string>;
   /** One of the choices, found by typing. */
   choose(question: string, choices: readonly Choice[], how?: Choosing): Promise<string>;
-  /** Any number of them, none as well. */
-  chooseSome(question: string, choices: readonly Choice[]): Promise<readonly string[]>;
   agree(question: string): Promise<boolean>;
 }
 

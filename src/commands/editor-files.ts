@@ -1,6 +1,6 @@
 /** Files for editors that follow from an archive: schemas with its ids, and snippets that name them. */
-import { existsSync, readFileSync } from "node:fs";
-import { join } from "node:path";
+import { existsSync, lstatSync, readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
 import { liesOutside } from "../disk/give-name.ts";
 import { writeWhole } from "../disk/write-whole.ts";
 import { editorSchemas } from "../editing/editor-schemas.ts";
@@ -54,10 +54,18 @@ export function isPassedOverByGit(dir: string): boolean {
 
 function writeIfOther(dir: string, file: string, text: string): boolean {
   const place = join(dir, file);
-  if (readIfThere(place) === text) return false;
-  if (existsSync(join(place, "..")) && liesOutside(dir, place)) return false;
+  if (leadsOutside(dir, file) || readIfThere(place) === text) return false;
   writeWhole(place, text);
   return true;
+}
+
+/** Whether a link leads a file, or the nearest folder around it that is there, out of the archive. */
+export function leadsOutside(dir: string, file: string): boolean {
+  const place = join(dir, file);
+  if (lstatSync(place, { throwIfNoEntry: false })?.isSymbolicLink()) return true;
+  const folder = dirname(file);
+  if (existsSync(dirname(place)) || folder === ".") return liesOutside(dir, place);
+  return leadsOutside(dir, folder);
 }
 
 function readIfThere(file: string): string | undefined {

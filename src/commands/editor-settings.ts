@@ -4,6 +4,7 @@ import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { compiledFolder } from "../compiled/own-files.ts";
 import { commonSnippets } from "../editing/snippets.ts";
+import { leadsOutside } from "./editor-files.ts";
 
 /** Where the starter's settings for editors go in an archive. */
 const copied: Readonly<Record<string, string>> = {
@@ -23,7 +24,8 @@ export async function writeEditorSettings(
   const written: string[] = [];
   const kept: string[] = [];
   for (const [file, text] of await editorSettings()) {
-    const isThere = existsSync(join(dir, file));
+    // Where a link leads out of the archive, nothing is written through it.
+    const isThere = existsSync(join(dir, file)) || leadsOutside(dir, file);
     (isThere ? kept : written).push(file);
     if (isThere) continue;
     await mkdir(dirname(join(dir, file)), { recursive: true });

@@ -2,7 +2,7 @@
 import { existsSync } from "node:fs";
 import { appendFile, readFile } from "node:fs/promises";
 import { join } from "node:path";
-import { isPassedOverByGit, namingFile, writeEditorFiles } from "./editor-files.ts";
+import { isPassedOverByGit, leadsOutside, namingFile, writeEditorFiles } from "./editor-files.ts";
 import { writeEditorSettings } from "./editor-settings.ts";
 import { exitCodes } from "./failure.ts";
 import { openArchive } from "./open-archive.ts";
@@ -12,7 +12,8 @@ export async function editors({ archive: dir }: { readonly archive: string }): P
   const archive = await openArchive(dir, () => false);
   if (!archive) return exitCodes.faulty;
   const settings = await writeEditorSettings(dir);
-  if (!isPassedOverByGit(dir)) await passOver(join(dir, ".gitignore"));
+  if (!isPassedOverByGit(dir) && !leadsOutside(dir, ".gitignore"))
+    await passOver(join(dir, ".gitignore"));
   const written = [...settings.written, ...writeEditorFiles(dir, archive)];
   for (const file of written) console.log(`Written: ${file}`);
   for (const file of settings.kept) console.log(`Left as it was: ${file}`);

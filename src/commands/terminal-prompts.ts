@@ -1,12 +1,5 @@
 /** Asks a person at a terminal, with search through long lists. Alone knows the package that draws it. */
-import {
-  autocomplete,
-  autocompleteMultiselect,
-  confirm,
-  isCancel,
-  log,
-  text,
-} from "@clack/prompts";
+import { autocomplete, confirm, isCancel, log, text } from "@clack/prompts";
 import { findChoices } from "../asking/find-choices.ts";
 import { type Choice, type Choosing, type Prompts, Stopped } from "../asking/prompts.ts";
 import { makeVisible } from "../reporting/visible.ts";
@@ -25,14 +18,6 @@ export function terminalPrompts(): Prompts {
       return answerOf(await text(asked))?.trim() ?? "";
     },
     choose: (question, choices, how) => chooseOne(question, choices, how ?? {}),
-    chooseSome: async (question, choices) => {
-      const options = choices.map(({ value, label, hint }) => ({
-        ...{ value, label: makeVisible(label) },
-        ...(hint !== undefined && { hint: makeVisible(hint) }),
-      }));
-      const message = `${makeVisible(question)} Tab marks one.`;
-      return answerOf(await autocompleteMultiselect({ message, options, maxItems, output }));
-    },
     agree: async (message) => answerOf(await confirm({ message, output: process.stderr })),
   };
 }

@@ -1,8 +1,8 @@
 /** `tilebook editors`, and what `check` keeps up to date for editors. */
-import { mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { mkdir, readdir, readFile, rm, symlink, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { archiveWith } from "./archives.ts";
+import { archiveWith, folderWith } from "./archives.ts";
 import { sumsOf } from "./site-files.ts";
 import { tilebook } from "./tilebook.ts";
 
@@ -66,6 +66,24 @@ test("in a fresh clone, which has the settings alone, check writes what they poi
   await tilebook("check", "--archive", archive);
   expect(await glazesOffered(archive)).toEqual(["liner", "soot"]);
 });
+
+test.skipIf(process.platform === "win32")(
+  "nothing is written through a link that leads out of the archive",
+  async () => {
+    const elsewhere = await folderWith({ "note.txt": "mine" });
+    for (const link of [".tilebook", ".vscode", ".helix"]) {
+      const archive = await archiveWith({});
+      await symlink(elsewhere, join(archive, link));
+      await tilebook("editors", "--archive", archive);
+      await tilebook("check", "--archive", archive);
+      expect(await readdir(elsewhere), link).toEqual(["note.txt"]);
+    }
+    const archive = await archiveWith({});
+    await symlink(join(elsewhere, "note.txt"), join(archive, ".gitignore"));
+    await tilebook("editors", "--archive", archive);
+    expect(await readFile(join(elsewhere, "note.txt"), "utf8")).toBe("mine");
+  },
+);
 
 test("an archive that is set up for no editor gets nothing for one", async () => {
   const archive = await archiveWith({ ".vscode/settings.json": "{}" });

@@ -140,11 +140,11 @@ describe("at a terminal", () => {
       ...["monday", "", "wren"],
       ...["glazed", "2026-10-32", "2026-10-14", "nothing"],
       // A jar by its number, with coats and where it went.
-      ...["1", "two", "2", "leave", ["top", "rim"], "nothing"],
+      ...["1", "two", "2", "leave", "top", "rim", "nothing else", "nothing more"],
       // A glaze by its name, in any case, with one thing more.
-      ...["LINER", "", "dip", [], "seconds", "3", "nothing"],
-      ...["soot", "1", "leave", [], "nothing", "take the last"],
-      ...["a resist", "wax", ["motif"], "nothing"],
+      ...["LINER", "", "dip", "", "seconds", "3", "nothing"],
+      ...["soot", "1", "leave", "", "nothing", "take the last"],
+      ...["a resist", "wax", "motif", "nothing else", "nothing more"],
       ...["short form", "fired bisque; so tpo", "fired bisque; so top"],
       ...["that is all", "Ran.", true],
     );
@@ -184,6 +184,8 @@ describe("at a terminal", () => {
       "layer 1, coats: How many coats, one over the other.",
       "layer 1, by: How it was put on.",
       "layer 1, where: Which part of the tile: one or a list; all of it if left out.",
+      "layer 1, where: top. What else?",
+      "layer 1, where: top, rim. What else?",
       "What else is known of layer 1?",
       "1. Soot: 2 coats, at the top and at the rim",
       "What went on next?",
@@ -205,6 +207,7 @@ describe("at a terminal", () => {
       "What went on next?",
       "layer 3, resist: What keeps the next coats off.",
       "layer 3, where: Which part of the tile: one or a list; all of it if left out.",
+      "layer 3, where: motif. What else?",
       "What else is known of layer 3?",
       "1. Soot: 2 coats, at the top and at the rim\n2. Liner: dipped, 3 seconds\n3. Wax resist, on the motif",
       "What went on next?",
@@ -227,7 +230,7 @@ describe("at a terminal", () => {
   test("what the set gives is told, and may be said otherwise of this tile", async () => {
     const { archive, said } = await answer(
       ...["evening", "EV-9", "not known", "clay", "buff", "texture", "ribbed", "nothing"],
-      ...["7", "", "leave", [], "nothing", "that is all", "", true],
+      ...["7", "", "leave", "", "nothing", "that is all", "", true],
     );
     expect(said[3]).toBe("From the set: clay buff.");
     const text = await readFile(join(archive, "tiles/evening/EV-9.md"), "utf8");
@@ -235,7 +238,7 @@ describe("at a terminal", () => {
   });
 
   const untilTheEnd = ["no set", "X-9", "not known", "nothing"] as const;
-  const aLayer = ["soot", "", "leave", [], "nothing", "that is all", ""] as const;
+  const aLayer = ["soot", "", "leave", "", "nothing", "that is all", ""] as const;
 
   test("nothing is written where the answer is no", async () => {
     const { archive, code, told } = await answer(...untilTheEnd, ...aLayer, false);

@@ -5,7 +5,7 @@ import { type Choice, type Prompts, Stopped } from "../../src/asking/prompts.ts"
 /** Answers with Ctrl-C. */
 export const stop: unique symbol = Symbol("stop");
 
-export type Answer = string | readonly string[] | boolean | typeof stop;
+export type Answer = string | boolean | typeof stop;
 
 export interface Answered {
   readonly prompts: Prompts;
@@ -16,8 +16,8 @@ export interface Answered {
 }
 
 /**
- * Answers in their order: of a choice, what somebody types to find it; a list for several; true or false where
- * something is agreed to. An empty text leaves what stands there.
+ * Answers in their order: of a choice, what somebody types to find it; true or false where something is agreed to. An
+ * empty text leaves what stands there, or takes the first choice.
  */
 export function answering(...answers: readonly Answer[]): Answered {
   const said: string[] = [];
@@ -51,10 +51,6 @@ export function answering(...answers: readonly Answer[]): Answered {
         if (value !== undefined && fault === undefined) return value;
         said.push(fault ?? "");
       }
-    },
-    async chooseSome(question, choices) {
-      const typed = next(question) as readonly string[];
-      return typed.map((each) => find(choices, each) ?? "");
     },
     agree: async (question) => next(question) === true,
   };
