@@ -7,13 +7,27 @@ import { exitCodes } from "./failure.ts";
 export async function untilStopped(
   run: (prompts: Prompts | undefined) => Promise<number>,
 ): Promise<number> {
+  if (!isAtTerminal()) return await run(undefined);
+  const { terminalPrompts } = await import("./terminal-prompts.ts");
+  process.once("SIGINT", stop);
   try {
-    if (!isAtTerminal()) return await run(undefined);
-    const { terminalPrompts } = await import("./terminal-prompts.ts");
     return await run(terminalPrompts());
   } catch (cause) {
     if (!(cause instanceof Stopped)) throw cause;
-    console.error("Nothing was written.");
+    console.error(nothing);
     return exitCodes.done;
+  } finally {
+    process.off("SIGINT", stop);
   }
+}
+
+const nothing = "Nothing was written.";
+
+/**
+ * Ctrl-C between two questions, while the record is checked. Files are written in one go, with which the command
+ * ends: a signal is heard before that or not at all.
+ */
+function stop(): void {
+  console.error(nothing);
+  process.exit(exitCodes.done);
 }
