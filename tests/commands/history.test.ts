@@ -260,3 +260,20 @@ test("data files are the same with a history and without", async () => {
   });
   await removeFolder(without);
 });
+
+test("a tile that has another code now, and says so, is the same record", async () => {
+  const folder = join(archive, "tiles/evening");
+  const text = await readFile(join(folder, "EV-3.md"), "utf8");
+  await rm(join(folder, "EV-3.md"));
+  await writeInto(folder, {
+    "EV-4.md": text.replace("layers", "formerly: [EV-3]\nlayers"),
+    "EV-5.md": text.replace("coats: 2", "coats: 4"),
+  });
+  commitAll(top, "Give EV-3 another code", "2026-11-09");
+  const [site] = await sitesOf();
+  expect(site?.catalogue.records.get("tiles/ev-4.html")).toMatchObject({
+    first: "2026-10-20",
+    last: "2026-11-09",
+  });
+  expect(site?.catalogue.records.get("tiles/ev-5.html")).toMatchObject({ first: "2026-11-09" });
+});
