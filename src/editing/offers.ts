@@ -10,6 +10,8 @@ export interface Offer {
   readonly label: string;
   /** What is written in the place of what was typed. */
   readonly text: string;
+  /** What closes it, behind the place where writing goes on. */
+  readonly closing: string;
   /** A few words beside it. */
   readonly detail: string;
   /** The sentence that explains it. */
@@ -38,15 +40,17 @@ function fieldOffers(shapes: readonly Shape[], cursor: YamlCursor, opening: stri
       .filter(([name]) => !beside.includes(name) && !settled.includes(name))
       .map(([name, field]) => ({
         ...fieldOffer(name, field),
-        text: `${opening}${name}: ${closing}`,
+        text: `${opening}${name}: `,
+        closing,
       }));
   });
-  return onlyOnce(offers);
+  // What is needed comes first: of a layer, what it is.
+  return onlyOnce(offers).toSorted((a, b) => Number(b.detail !== "") - Number(a.detail !== ""));
 }
 
 function fieldOffer(name: string, { sentence, required }: FieldShape): Offer {
   const detail = required ? "needed" : "";
-  return { kind: "field", label: name, text: `${name}: `, detail, sentence, also: [] };
+  return { kind: "field", label: name, text: `${name}: `, closing: "", detail, sentence, also: [] };
 }
 
 /** The first entry of a list of maps, where none stands yet. */
@@ -58,7 +62,8 @@ function entryOffers(shapes: readonly Shape[], cursor: YamlCursor): readonly Off
   const [opening, closing] = cursor.startsLine ? ["- ", ""] : ["[{", "}]"];
   return fieldOffers(entries, { ...cursor, beside: [] }, "").map((offer) => ({
     ...offer,
-    text: `${opening}${offer.text}${closing}`,
+    text: `${opening}${offer.text}`,
+    closing,
   }));
 }
 
@@ -67,7 +72,15 @@ function valueOffers(shape: Shape, known: KnownNames): readonly Offer[] {
   const inside = shape.entries ? valueOffers({ ...shape.entries, sentence }, known) : [];
   return [
     ...shape.choices.map((word): Offer => {
-      return { kind: "choice", label: word, text: word, detail: "", sentence, also: [] };
+      return {
+        kind: "choice",
+        label: word,
+        text: word,
+        closing: "",
+        detail: "",
+        sentence,
+        also: [],
+      };
     }),
     ...shape.names.flatMap((name) => known[name]).map((name) => nameOffer(name, sentence)),
     ...inside,
@@ -80,6 +93,7 @@ function nameOffer({ word, name, detail, also }: KnownName, sentence: string): O
     kind: "name",
     label: word,
     text: quoted(word),
+    closing: "",
     detail: told,
     sentence,
     also: [name, ...also],

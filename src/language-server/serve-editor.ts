@@ -18,6 +18,7 @@ import { diagnosticOf, explanationOf, itemsOf } from "./told.ts";
 /** Serves until the editor ends it. */
 export function serveEditor(connection: Connection, examine: Examine): void {
   const documents = new TextDocuments(TextDocument);
+  let placesCursor = false;
   const openIn = (dir: string) =>
     documents.all().flatMap((document) => {
       const place = placeOfUri(document.uri);
@@ -46,14 +47,18 @@ export function serveEditor(connection: Connection, examine: Examine): void {
   connection.onDidChangeWatchedFiles(({ changes }) => {
     for (const { uri } of changes) again(uri);
   });
-  connection.onInitialize(() => ({ capabilities, serverInfo: { name: "tilebook" } }));
+  connection.onInitialize(({ capabilities: { textDocument } }) => {
+    placesCursor = textDocument?.completion?.completionItem?.snippetSupport === true;
+    return { capabilities, serverInfo: { name: "tilebook" } };
+  });
   connection.onShutdown(() => examinations.end());
-  answerQuestions(connection, async (uri, position) => {
+  const find = async (uri: string, position: Position) => {
     const [document, place] = [documents.get(uri), placeOfUri(uri)];
     const known = place && (await examinations.last(place.dir, (read) => knows(read, place.file)));
     const record = document && known && recordAt(document, position, place, known.read);
     return record && { record, document, place };
-  });
+  };
+  answerQuestions(connection, find, () => placesCursor);
   documents.listen(connection);
   connection.listen();
 }
@@ -75,17 +80,21 @@ interface Asked {
   readonly place: FilePlace;
 }
 
-/** @param find what is asked about; undefined where that is no YAML of a record */
+/**
+ * @param find what is asked about; undefined where that is no YAML of a record
+ * @param placesCursor whether the editor can be told where writing goes on
+ */
 function answerQuestions(
   connection: Connection,
   find: (uri: string, position: Position) => Promise<Asked | undefined>,
+  placesCursor: () => boolean,
 ): void {
   connection.onCompletion(async ({ textDocument, position }) => {
     const asked = await find(textDocument.uri, position);
     const cursor = asked && findCursor(asked.record.yaml, asked.record.offset);
     if (!cursor) return [];
     const offers = offersAt(asked.record.shape, cursor, asked.record.known);
-    return itemsOf(offers, asked.document, position, cursor.typed.length);
+    return itemsOf(offers, asked.document, position, cursor.typed.length, placesCursor());
   });
   connection.onHover(async ({ textDocument, position }) => {
     const asked = await find(textDocument.uri, position);

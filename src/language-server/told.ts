@@ -4,8 +4,9 @@ import {
   CompletionItemKind,
   type Diagnostic,
   DiagnosticSeverity,
+  InsertTextFormat,
 } from "vscode-languageserver";
-import type { Position, TextDocument } from "vscode-languageserver-textdocument";
+import type { Position, Range, TextDocument } from "vscode-languageserver-textdocument";
 import type { Explained } from "../editing/explain.ts";
 import type { Offer } from "../editing/offers.ts";
 import type { LocatedProblem } from "../reader/locate.ts";
@@ -36,12 +37,14 @@ const kinds: Readonly<Record<Offer["kind"], CompletionItemKind>> = {
  * An offer, which takes the place of the word that the cursor stands in.
  *
  * @param typed how many letters of it stand before the cursor
+ * @param placesCursor whether the editor can be told where writing goes on
  */
 export function itemsOf(
   offers: readonly Offer[],
   document: TextDocument,
   position: Position,
   typed: number,
+  placesCursor: boolean,
 ): CompletionItem[] {
   const line = document.getText({
     start: position,
@@ -61,8 +64,19 @@ export function itemsOf(
     filterText: [offer.label, ...offer.also].join(" "),
     // The order of the schema, and of the archive's ids, which is that of a reader.
     sortText: String(at).padStart(5, "0"),
-    textEdit: { range, newText: isNamed && offer.kind === "field" ? offer.label : offer.text },
+    ...(isNamed && offer.kind === "field"
+      ? { textEdit: { range, newText: offer.label } }
+      : editOf(offer, range, placesCursor)),
   }));
+}
+
+function editOf({ text, closing }: Offer, range: Range, placesCursor: boolean) {
+  if (closing === "" || !placesCursor) return { textEdit: { range, newText: text + closing } };
+  const escaped = [text, closing].map((part) => part.replace(/[\\$}]/gu, "\\$&"));
+  return {
+    insertTextFormat: InsertTextFormat.Snippet,
+    textEdit: { range, newText: escaped.join("$0") },
+  };
 }
 
 /** No id is longer. */

@@ -75,7 +75,14 @@ describe("a field's name", () => {
   test("a list whose entries have fields is begun with its first entry", () => {
     const [inLine] = offered("tile", "layers: |");
     const [below] = offered("tile", "layers:\n  |");
-    expect([inLine?.text, below?.text]).toEqual(["[{glaze: }]", "- glaze: "]);
+    expect([inLine?.text, inLine?.closing]).toEqual(["[{glaze: ", "}]"]);
+    expect([below?.text, below?.closing]).toEqual(["- glaze: ", ""]);
+  });
+
+  test("what is needed comes first: of a step, what it is", () => {
+    const found = labels(offered("tile", "layers:\n  - |"));
+    expect(found.slice(0, 5)).toEqual(["glaze", "fade", "resist", "remove", "fired"]);
+    expect(labels(offered("tile", "|"))[0]).toBe("layers");
   });
 });
 

@@ -45,7 +45,9 @@ beforeAll(async () => {
     waiting.delete(uri);
   });
   editor.listen();
-  await editor.sendRequest("initialize", { processId: null, rootUri: null, capabilities: {} });
+  const completion = { completionItem: { snippetSupport: true } };
+  const capabilities = { textDocument: { completion } };
+  await editor.sendRequest("initialize", { processId: null, rootUri: null, capabilities });
   await editor.sendNotification("initialized", {});
 });
 
@@ -119,6 +121,11 @@ describe("completion", () => {
       documentation: expect.stringContaining("reclaimed clay"),
       textEdit: { newText: "reclaim: " },
     });
+  });
+
+  test("a map that is begun on its line is closed, and writing goes on inside it", async () => {
+    const [first] = await complete("tiles/evening/EV-3.md", "---\nlayers: |\n---\n");
+    expect(first?.textEdit.newText).toBe("[{glaze: $0\\}]");
   });
 
   test("in studio.yaml too, and a name that has its colon gets no second one", async () => {
