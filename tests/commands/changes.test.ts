@@ -161,10 +161,12 @@ describe("tilebook changes", () => {
 
       - **Caution**: In the kiln this recipe gives off carbon dioxide (from Whiting). Fire with the kiln’s extraction on and the room aired, as the kiln’s manual and local rules ask, and stay out of the fumes. A dust filter stops no gas.
 
-      **Cautions as before**
+      <details><summary>2 cautions, as before</summary>
 
       - **Caution**: Dust of silica is carcinogenic to breathe in where it is crystalline, as in quartz, and in clays and feldspars that hold some (group 1). Weigh where the air is drawn off, or wear a fitted mask (FFP3 or P100). Mix wet, wipe wet, and never sweep.
       - **Caution**: A computed formula, or a limit that it keeps, is no evidence for food: only a leach test on the fired ware is. Ask a laboratory where the ware is to hold food or drink. The usual tests are for lead and cadmium alone: name the other metals that the glaze holds.
+
+      </details>
 
       **It is on 2 tiles**: EV-1, HID-1. They were glazed with the recipe as it was, unless somebody says otherwise. A new recipe under a name of its own keeps the two apart.
 

@@ -25,6 +25,7 @@ function blocksWith(words: string): readonly Block[] {
     ...list([[words], [strong(words), words]]),
     ...list([[words]], true),
     { is: "table", head: ["Made of", words], rows: [[words, words]] },
+    { is: "folded", words: "2 cautions", blocks: [paragraph(words), ...list([[words]])] },
     { is: "quotation", words },
     { is: "picture", file: words, alt: words, isShown: true },
     { is: "picture", file: words, alt: words, isShown: false },

@@ -121,6 +121,8 @@ function renderBlock(block: Block, settings: MarkdownSettings): string {
         .join("\n");
     case "table":
       return renderTable(block.head, block.rows);
+    case "folded":
+      return renderFolded(block, settings);
     case "quotation":
       return renderQuotation(block.words);
     case "picture":
@@ -134,6 +136,15 @@ function renderLine(line: Line): string {
     return "code" in piece ? escapeCode(piece.code) : escapeStrong(piece.strong);
   });
   return beginLine(pieces.join(""));
+}
+
+/** Forges fold it; a mail shows all of it. Markdown in it needs its empty lines. */
+function renderFolded(
+  { words, blocks }: Extract<Block, { is: "folded" }>,
+  settings: MarkdownSettings,
+): string {
+  const within = blocks.map((block) => renderBlock(block, settings)).join("\n\n");
+  return `<details><summary>${escapeAttribute(words)}</summary>\n\n${within}\n\n</details>`;
 }
 
 function renderTable(head: readonly string[], rows: readonly (readonly string[])[]): string {

@@ -149,7 +149,7 @@ function fromTo(before: string | null, after: string): string {
   return before === after ? `${after}, as before` : `${before} → ${after}`;
 }
 
-/** What came is told as new; what went is told too; what stays, stays loud. */
+/** What came is told as new; what went is told too; what stays is there in full, behind a line that counts it. */
 function cautionBlocks({ was, came, went, cautions }: GlazeChange): readonly Block[] {
   const stays = cautions.filter((caution) => !came.includes(caution));
   return [
@@ -157,9 +157,14 @@ function cautionBlocks({ was, came, went, cautions }: GlazeChange): readonly Blo
       ? [paragraph(strong("Cautions that came with this")), ...cautionsOf(came)]
       : []),
     ...(went.length > 0 ? [paragraph(strong("Cautions that went")), ...cautionsOf(went)] : []),
-    ...(stays.length > 0 && was ? [paragraph(strong("Cautions as before"))] : []),
-    ...cautionsOf(stays),
+    ...(was ? stayedBlocks(stays) : cautionsOf(stays)),
   ];
+}
+
+function stayedBlocks(stays: readonly Caution[]): readonly Block[] {
+  if (stays.length === 0) return [];
+  const words = `${count(stays.length, "caution")}, as before`;
+  return [{ is: "folded", words, blocks: cautionsOf(stays) }];
 }
 
 function cautionsOf(cautions: readonly Caution[]): readonly Block[] {

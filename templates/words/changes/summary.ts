@@ -10,6 +10,8 @@ export type Block =
   | { readonly is: "paragraph"; readonly line: Line }
   | { readonly is: "list"; readonly numbered: boolean; readonly items: readonly Line[] }
   | { readonly is: "table"; readonly head: readonly string[]; readonly rows: readonly Row[] }
+  /** What is there in full, behind words of ours in one line: it was known before. */
+  | { readonly is: "folded"; readonly words: string; readonly blocks: readonly Block[] }
   /** Somebody's own words. */
   | { readonly is: "quotation"; readonly words: string }
   /** A photograph of the archive, its file relative to it; one that browsers do not show is led to. */
