@@ -1,7 +1,7 @@
 /** From a place in YAML that is being written to the field that stands there, however much of it is still missing. */
 import { isMap, isPair, isScalar, isSeq, type Pair, type Scalar } from "yaml";
 import type { FieldPath } from "../records/problem.ts";
-import { longestYaml } from "../terms/limits.ts";
+import { deepestNesting, longestYaml } from "../terms/limits.ts";
 import { keyText, parseYamlDocument, startOf } from "./yaml-document.ts";
 
 /** Where somebody is writing. */
@@ -24,7 +24,7 @@ const sign = "\ue0fe";
 
 /** Reads the text before the cursor alone, which the parser takes for YAML that ends there. */
 export function findCursor(yaml: string, offset: number): YamlCursor | undefined {
-  if (yaml.length > longestYaml || yaml.includes(sign)) return undefined;
+  if (isTooMuch(yaml) || yaml.includes(sign)) return undefined;
   const before = yaml.slice(0, offset);
   const found = search(parseYamlDocument(before + sign).contents, []);
   if (!found || !before.endsWith(found.typed)) return undefined;
@@ -35,12 +35,33 @@ export function findCursor(yaml: string, offset: number): YamlCursor | undefined
 type Found = Pick<YamlCursor, "at" | "path" | "typed" | "beside">;
 
 function search(node: unknown, path: FieldPath): Found | undefined {
+  if (isTooDeep(path)) return undefined;
   if (isScalar(node)) {
     const typed = typedIn(node);
     return typed === undefined ? undefined : { at: "value", path, typed, beside: [] };
   }
   if (isSeq(node)) return firstOf(node.items, (item, i) => search(item, [...path, i]));
   return isMap(node) ? searchMap(node.items, path) : undefined;
+}
+
+/** So many brackets more than are closed, or dashes on one line, no record has, and the parser's stack no room for. */
+const mostOpen = 500;
+
+function isTooMuch(yaml: string): boolean {
+  if (yaml.length > longestYaml) return true;
+  if (yaml.split("\n").some((line) => line.split(/[-?] /u).length > mostOpen)) return true;
+  let open = 0;
+  for (const letter of yaml) {
+    if (letter === "[" || letter === "{") open += 1;
+    else if (letter === "]" || letter === "}") open = Math.max(0, open - 1);
+    if (open > mostOpen) return true;
+  }
+  return false;
+}
+
+/** Deeper than any record is read, nothing is looked for: the stack would not hold it. */
+function isTooDeep(path: FieldPath): boolean {
+  return path.length > deepestNesting;
 }
 
 function searchMap(pairs: readonly Pair[], path: FieldPath): Found | undefined {
@@ -83,11 +104,12 @@ export interface YamlWord {
 
 /** The name or the value that stands at an offset. */
 export function findWordAt(yaml: string, offset: number): YamlWord | undefined {
-  if (yaml.length > longestYaml) return undefined;
+  if (isTooMuch(yaml)) return undefined;
   return wordIn(parseYamlDocument(yaml).contents, [], offset);
 }
 
 function wordIn(node: unknown, path: FieldPath, offset: number): YamlWord | undefined {
+  if (isTooDeep(path)) return undefined;
   if (isScalar(node)) return holds(node, offset) ? wordOf("value", node, path) : undefined;
   const items: readonly unknown[] = isSeq(node) || isMap(node) ? node.items : [];
   for (const [i, item] of items.entries()) {

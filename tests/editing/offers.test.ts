@@ -13,6 +13,7 @@ import { findCursor, findWordAt } from "../../src/reader/yaml-cursor.ts";
 import { yamlSpan } from "../../src/reader/yaml-span.ts";
 import { type RecordKind, recordKinds } from "../../src/records/kinds.ts";
 import { readAs } from "../../src/records/read.ts";
+import { longestYaml } from "../../src/terms/limits.ts";
 import { project } from "../house/files.ts";
 import { filesOf } from "../support/files-in-memory.ts";
 
@@ -211,6 +212,15 @@ test("at every place of a few whole records, cut off there, asking never fails",
     }
   }
 });
+
+test.each(["[", "- ", "{a: ", "a: ", "\n", "&a [*a,"])(
+  "of “%s” as often as a record may be long, nothing is found, and asking does not fail",
+  (piece) => {
+    const yaml = piece.repeat(Math.floor(longestYaml / piece.length));
+    expect(findWordAt(yaml, yaml.length >> 1)).toBeUndefined();
+    expect(findCursor(yaml, yaml.length)?.path ?? []).toEqual([]);
+  },
+);
 
 property.prop([fc.string({ unit: fc.constantFrom(..."-:{}[],|>&*!#'\"\t \nabé\r") }), fc.nat()])(
   "in any letters at all, asking never fails",
