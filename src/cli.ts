@@ -3,27 +3,27 @@
  * its rooms are loaded when it is asked for: `check` does not wait for what only `build` needs.
  */
 import { Command, CommanderError } from "commander";
-import { addBuild } from "./commands/build-line.ts";
-import { addChanges } from "./commands/changes-line.ts";
-import { addCheck } from "./commands/check-line.ts";
-import { addCrop } from "./commands/crop-line.ts";
-import { addEditors } from "./commands/editors-line.ts";
+import { addBuild } from "./commands/build/build-line.ts";
+import { addChanges } from "./commands/changes/changes-line.ts";
+import { addCheck } from "./commands/check/check-line.ts";
+import { addCrop } from "./commands/crop/crop-line.ts";
+import { addEditors } from "./commands/editors/editors-line.ts";
+import { addLanguageServer } from "./commands/editors/language-server-line.ts";
 import { exitCodes, tellFailure } from "./commands/failure.ts";
-import { addForget } from "./commands/forget-line.ts";
-import { addLanguageServer } from "./commands/language-server-line.ts";
+import { addForget } from "./commands/forget/forget-line.ts";
 import type { AddCommand, Line } from "./commands/line.ts";
-import { addMaterials } from "./commands/materials-line.ts";
-import { addNewArchive } from "./commands/new-archive-line.ts";
-import { addNewBlend } from "./commands/new-blend-line.ts";
-import { addNewRecords } from "./commands/new-record-line.ts";
-import { addNewSet } from "./commands/new-set-line.ts";
-import { addNewTile } from "./commands/new-tile-line.ts";
-import { addReceive } from "./commands/receive-line.ts";
-import { addRename } from "./commands/rename-line.ts";
-import { addRework } from "./commands/rework-line.ts";
-import { addScrub } from "./commands/scrub-line.ts";
-import { addServe } from "./commands/serve-line.ts";
-import { addShare } from "./commands/share-line.ts";
+import { addMaterials } from "./commands/materials/materials-line.ts";
+import { addNewArchive } from "./commands/new/new-archive-line.ts";
+import { addNewBlend } from "./commands/new/new-blend-line.ts";
+import { addNewRecords } from "./commands/new/new-record-line.ts";
+import { addNewSet } from "./commands/new/new-set-line.ts";
+import { addNewTile } from "./commands/new/new-tile-line.ts";
+import { addReceive } from "./commands/receive/receive-line.ts";
+import { addRename } from "./commands/rename/rename-line.ts";
+import { addRework } from "./commands/rework/rework-line.ts";
+import { addScrub } from "./commands/scrub/scrub-line.ts";
+import { addServe } from "./commands/serve/serve-line.ts";
+import { addShare } from "./commands/share/share-line.ts";
 import { ownVersion } from "./commands/version.ts";
 
 /** The commands, as `--help` lists them. */

@@ -3,7 +3,7 @@ import { readdir, readFile, rm } from "node:fs/promises";
 import { basename, join } from "node:path";
 import sharp from "sharp";
 import { afterEach, describe, expect, test, vi } from "vitest";
-import { tidyCache } from "../../src/commands/tidy-cache.ts";
+import { tidyCache } from "../../src/commands/build/tidy-cache.ts";
 import { archiveWith, folderWith } from "./archives.ts";
 import { tilebook } from "./tilebook.ts";
 

@@ -1,7 +1,7 @@
 import { chmodSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, expect, test, vi } from "vitest";
-import { askGit, whyNoDates } from "../../src/commands/git-said.ts";
+import { askGit, whyNoDates } from "../../src/commands/build/git-said.ts";
 import { commitAll, git } from "../git/git.ts";
 import { folderWith } from "./archives.ts";
 

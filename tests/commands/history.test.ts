@@ -2,8 +2,8 @@
 import { appendFile, readFile, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { linkSites } from "../../src/commands/build.ts";
-import { askGit, whyNoDates } from "../../src/commands/git-said.ts";
+import { linkSites } from "../../src/commands/build/build.ts";
+import { askGit, whyNoDates } from "../../src/commands/build/git-said.ts";
 import { dataOf } from "../../src/publish/data-of-site.ts";
 import { keyOfPage } from "../../src/publish/page-key.ts";
 import { pagesOf, type SiteRequest } from "../../src/publish/site-request.ts";

@@ -1,5 +1,5 @@
 import { expect, onTestFinished, test } from "vitest";
-import { untilStopped } from "../../src/commands/listening.ts";
+import { untilStopped } from "../../src/commands/serve/listening.ts";
 
 const signals = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
 

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
-import { newArchive } from "../../src/commands/new-archive.ts";
+import { newArchive } from "../../src/commands/new/new-archive.ts";
 import { playJob } from "../starter/play/play-job.ts";
 import { readWorkflow } from "../starter/workflow-files.ts";
 import { writeFolder, writeInto } from "../support/archive-folder.ts";

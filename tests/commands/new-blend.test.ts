@@ -1,7 +1,7 @@
 import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, test, vi } from "vitest";
-import { type NewBlendOptions, newBlend } from "../../src/commands/new-blend.ts";
+import { type NewBlendOptions, newBlend } from "../../src/commands/new/new-blend.ts";
 import { failOn } from "../publish/failing-disk.ts";
 import type { Files } from "../support/archive-folder.ts";
 import { archiveWith, errorsOf } from "./archives.ts";

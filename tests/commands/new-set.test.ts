@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, test, vi } from "vitest";
-import { type NewSetOptions, newSet } from "../../src/commands/new-set.ts";
+import { type NewSetOptions, newSet } from "../../src/commands/new/new-set.ts";
 import type { Files } from "../support/archive-folder.ts";
 import { archiveWith, errorsOf } from "./archives.ts";
 import { sumsOf } from "./site-files.ts";

@@ -3,7 +3,7 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, test, vi } from "vitest";
 import { Stopped } from "../../src/asking/prompts.ts";
-import { newTile } from "../../src/commands/new-tile.ts";
+import { newTile } from "../../src/commands/new/new-tile.ts";
 import { type Answer, answering, stop } from "../support/answers.ts";
 import { archiveWith, errorsOf } from "./archives.ts";
 import { sumsOf } from "./site-files.ts";

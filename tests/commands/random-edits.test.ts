@@ -7,7 +7,7 @@ import { readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { linkSites } from "../../src/commands/build.ts";
+import { linkSites } from "../../src/commands/build/build.ts";
 import { readSiteAssets } from "../../src/publish/assets.ts";
 import { siteMark } from "../../src/publish/staging.ts";
 import { type SiteFile, unwrittenSites } from "../../src/publish/unwritten-sites.ts";

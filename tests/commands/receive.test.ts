@@ -4,7 +4,7 @@ import { join } from "node:path";
 import fc from "fast-check";
 import sharp from "sharp";
 import { describe, expect, onTestFinished, test, vi } from "vitest";
-import { receive } from "../../src/commands/receive.ts";
+import { receive } from "../../src/commands/receive/receive.ts";
 import { type Files, photograph, writeInto } from "../support/archive-folder.ts";
 import { removeFolder } from "../support/remove-folder.ts";
 import { zipOf, zipOfTexts } from "../support/zip.ts";

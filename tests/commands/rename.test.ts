@@ -2,7 +2,7 @@
 import { appendFile, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { describe, expect, test, vi } from "vitest";
-import { rename } from "../../src/commands/rename.ts";
+import { rename } from "../../src/commands/rename/rename.ts";
 import { photograph } from "../support/archive-folder.ts";
 import { archiveWith, errorsOf } from "./archives.ts";
 import { sumsOf } from "./site-files.ts";

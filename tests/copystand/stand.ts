@@ -1,6 +1,6 @@
 /** A copy stand that listens, on a small archive of its own, until the test is over. */
 import { onTestFinished, vi } from "vitest";
-import { openCopyStand } from "../../src/commands/crop.ts";
+import { openCopyStand } from "../../src/commands/crop/crop.ts";
 import { type Files, photograph, soundFiles, writeFolder } from "../support/archive-folder.ts";
 import { type AskServer, askServer, asPage } from "../support/ask-server.ts";
 import { removeFolder } from "../support/remove-folder.ts";

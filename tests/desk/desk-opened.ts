@@ -1,7 +1,7 @@
 /** A desk that listens, on a small archive of its own, until the test is over. */
 import { join } from "node:path";
 import { onTestFinished } from "vitest";
-import { openDesk } from "../../src/commands/desk.ts";
+import { openDesk } from "../../src/commands/serve/desk.ts";
 import type { DeskPage } from "../../src/desk/page.ts";
 import { siteServer } from "../../src/publish/site-server.tsx";
 import { type Files, soundFiles, writeFolder } from "../support/archive-folder.ts";

@@ -12,9 +12,9 @@ const bounded: Readonly<Record<string, string>> = {
   "src/checks/names/hidden-names.ts":
     "what stands between two words of a text, which is cut out first",
   "src/chemistry/cautions/cautions.ts": "one value: longestValue",
-  "src/commands/build-words.ts": "what was typed on the command line",
-  "src/commands/new-blend-plan.ts": "what was typed on the command line",
-  "src/commands/keep-showing.ts": "what was typed on the command line",
+  "src/commands/build/build-words.ts": "what was typed on the command line",
+  "src/commands/new/new-blend-plan.ts": "what was typed on the command line",
+  "src/commands/serve/keep-showing.ts": "what was typed on the command line",
   "src/compiled/page-styles.mjs": "Tilebook's own code and styles",
   "src/demo/plan-from-record.ts": "draws the demonstration, and reads no other archive",
   "src/firing/log/cells.ts": "one cell of a log: the file's own longestValue",

@@ -13,7 +13,7 @@ import {
   StreamMessageReader,
   StreamMessageWriter,
 } from "vscode-languageserver/node";
-import { examineForEditor } from "../../src/commands/language-server.ts";
+import { examineForEditor } from "../../src/commands/editors/language-server.ts";
 import { serveEditor } from "../../src/language-server/serve-editor.ts";
 import { tilebook } from "../commands/tilebook.ts";
 import { soundFiles, writeFolder } from "../support/archive-folder.ts";

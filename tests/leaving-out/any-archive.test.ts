@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { notesByFile } from "../../src/checks/notes.ts";
-import { isError, withoutFaulty } from "../../src/commands/sound-part.ts";
+import { isError, withoutFaulty } from "../../src/commands/build/sound-part.ts";
 import { anyRecords, filesOf, withoutByHand } from "./any-faulty-archive.ts";
 import { asTyped, examine, pagesOf, withoutNotice } from "./memory-archive.ts";
 

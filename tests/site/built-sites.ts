@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import sharp from "sharp";
 import { afterAll, beforeAll } from "vitest";
-import { build } from "../../src/commands/build.ts";
+import { build } from "../../src/commands/build/build.ts";
 import { listFiles } from "../commands/site-files.ts";
 import {
   type Files,

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { zipSync } from "fflate";
 import type { Page } from "playwright-core";
 import { expect, onTestFinished } from "vitest";
-import { openDesk } from "../../src/commands/desk.ts";
+import { openDesk } from "../../src/commands/serve/desk.ts";
 import { siteServer } from "../../src/publish/site-server.tsx";
 import { tilebook } from "../commands/tilebook.ts";
 import { photograph, soundFiles, writeFolder } from "../support/archive-folder.ts";

@@ -10,7 +10,7 @@ import { runChecks } from "../../src/checks/all.ts";
 import { notesByFile } from "../../src/checks/notes.ts";
 import { chemistryOfGlazes } from "../../src/chemistry/glazes.ts";
 import { theoreticalMaterials } from "../../src/chemistry/minerals/minerals.ts";
-import { planSharing } from "../../src/commands/share-plan.ts";
+import { planSharing } from "../../src/commands/share/share-plan.ts";
 import { heatOfFirings } from "../../src/firing/of-archive.ts";
 import { siteDataOf } from "../../src/publish/data/site-data.ts";
 import { dataOf } from "../../src/publish/data-of-site.ts";

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import exifr from "exifr";
 import sharp from "sharp";
 import { expect } from "vitest";
-import { examineArchive } from "../../../src/commands/examine.ts";
+import { examineArchive } from "../../../src/commands/examine/examine.ts";
 import { photograph } from "../../support/archive-folder.ts";
 import { siteTest } from "../../support/browser.ts";
 import { frameWithCode } from "../../support/frame-with-code.ts";

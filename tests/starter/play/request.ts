@@ -4,7 +4,7 @@ import { mkdir, mkdtemp, readFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { vi } from "vitest";
-import { newArchive } from "../../../src/commands/new-archive.ts";
+import { newArchive } from "../../../src/commands/new/new-archive.ts";
 import { commitAll, git } from "../../git/git.ts";
 import { type Files, photograph, writeInto } from "../../support/archive-folder.ts";
 import { copyExamples } from "../../support/begun-archive.ts";
