@@ -123,7 +123,7 @@ function Terms({ frame, title, address, citation: file }: DataPageProps): VNode 
         are on the pages alone.
       </p>
       <p>
-        Cite it as: {citation(studio, title, address)} Programs read the same in{" "}
+        Cite it as “{citation(studio, title, address)}”. Programs read the same in{" "}
         <a href={root + file}>{file}</a>. The data has no version and no day: say when you took it.
       </p>
     </section>

@@ -13,12 +13,14 @@ export function TileFiringWords(props: {
 }): VNode {
   const { root, firing, unit } = props;
   const page = firing.page && root + firing.page.url;
+  const tail = firingTail(firing);
   const isBisque = firing.kind === "bisque";
   const beside = isBisque && firing.agreement !== "differs" ? "" : besideTile(firing);
   return (
     <>
       <p>
-        {page ? <a href={page}>{firingHead(firing)}</a> : firingHead(firing)} {firingTail(firing)}.
+        {page ? <a href={page}>{firingHead(firing)}</a> : firingHead(firing)}
+        {tail && ` ${tail}`}.
       </p>
       {beside && (
         <p class="beside">
