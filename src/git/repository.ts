@@ -27,6 +27,20 @@ export async function findRepository(dir: string): Promise<Repository | null> {
 }
 
 /**
+ * What git says where an archive lies in a repository that git does not trust, since the folder belongs
+ * to another user: `findRepository` finds none there, and nobody would know why.
+ *
+ * @param dir the archive's folder
+ * @returns null where that is not so
+ * @throws MachineError where git could not be run
+ */
+export async function whyDistrusted(dir: string): Promise<string | null> {
+  const asked = await runGit(dir, ["rev-parse", "--git-dir"]);
+  if (asked.ok || !asked.said.includes("dubious ownership")) return null;
+  return asked.said.replace(/\s+/gu, " ");
+}
+
+/**
  * The full name of a commit that somebody named by a branch, a tag or a part of it.
  *
  * @returns null where there is none

@@ -16,6 +16,17 @@ test("where there is no git, no repository or no commit, nothing is said of it",
   expect(await askGit(bare)).toBeNull();
 });
 
+test("where git does not trust the folder, the build says so in git's words, with the mend", async () => {
+  const folder = await folderWith({ "a.md": "a" });
+  git(folder, "init", "--quiet");
+  commitAll(folder, "one");
+  // What git's own tests set for a folder of another user.
+  vi.stubEnv("GIT_TEST_ASSUME_DIFFERENT_OWNER", "1");
+  expect(whyNoDates(await askGit(folder))).toMatch(
+    /^Pages do not say when a record changed: git could not tell \(fatal: detected dubious ownership .* git config --global --add safe\.directory .*\)\.$/u,
+  );
+});
+
 test("where git cannot be run, the build goes on and says why pages have no dates", async () => {
   const folder = await folderWith({ "git/x": "", "a.md": "a" });
   const broken = await folderWith({ git: "#!/bin/nowhere" });

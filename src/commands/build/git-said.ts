@@ -1,6 +1,6 @@
 /** What git says of an archive: asked while the archive is read. */
 import { type CommitLog, readCommitLog } from "../../git/file-history.ts";
-import { findRepository, type Repository } from "../../git/repository.ts";
+import { findRepository, type Repository, whyDistrusted } from "../../git/repository.ts";
 
 /** What git said of an archive; null where it lies in no repository, or nothing was committed yet. */
 export type GitSaid =
@@ -22,7 +22,7 @@ export async function askGit(dir: string): Promise<GitSaid> {
 
 async function askAgainWhereNew(dir: string): Promise<GitSaid> {
   const repository = await findRepository(dir);
-  if (!repository) return null;
+  if (!repository) return noRepository(dir);
   const asked = JSON.stringify(repository);
   const before = known.get(dir);
   if (before?.asked === asked) return before.said;
@@ -31,6 +31,11 @@ async function askAgainWhereNew(dir: string): Promise<GitSaid> {
   known.clear();
   known.set(dir, { asked, said });
   return said;
+}
+
+async function noRepository(dir: string): Promise<GitSaid> {
+  const refused = await whyDistrusted(dir);
+  return refused === null ? null : { refused };
 }
 
 /** Why the pages of a site say no dates, and how to mend it; null where they do, or nothing was committed. */
