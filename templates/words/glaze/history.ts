@@ -9,7 +9,7 @@ const recipeHistoryTitle = "When the recipe was changed";
 
 /** What its days mean. */
 const recipeHistoryLede =
-  "The days on which changes were committed. That is when they were written down, not when the bucket was changed.";
+  "The days on which changes went into the archive. That is when they were written down, not when the bucket was changed.";
 
 /** The story as the glaze's page lays it out; null where the recipe never changed. */
 export function recipeHistory(story: GlazeStory | null): RecordStoryWords | null {

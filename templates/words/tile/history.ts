@@ -22,7 +22,7 @@ const tileHistoryTitle = "What was known when";
 
 /** What its days mean. */
 const tileHistoryLede =
-  "The days on which this record was committed. Where a value was changed, both are told; notes and other words of the maker are not repeated.";
+  "The days on which this record went into the archive. Where a value was changed, both are told; notes and other words of the maker are not repeated.";
 
 /** The story as its page lays it out; null where there is none. */
 export function tileHistory(story: TileStory | null): RecordStoryWords | null {
