@@ -28,7 +28,7 @@ export function serveEditor(connection: Connection, examine: Examine): void {
     examine,
     unsaved: (dir) => new Map(openIn(dir).map(({ document, file }) => [file, document.getText()])),
     examined: (dir, examination, unsaved) => {
-      // A text that was changed meanwhile is told of with its next examination.
+      // A text that was changed meanwhile gets its problems with its next examination.
       const same = openIn(dir).filter((it) => unsaved.get(it.file) === it.document.getText());
       tellProblems(connection, same, examination);
     },

@@ -5,7 +5,7 @@
 import type { VNode } from "preact";
 import type { Thing } from "schema-dts";
 
-/** One thing that a page tells of. */
+/** One thing that a page is about. */
 export type Linked = Exclude<Thing, string>;
 
 export function DataBlock({ things }: { readonly things: readonly Linked[] }): VNode | null {

@@ -18,7 +18,7 @@ interface Told {
   readonly description: string;
   /** Where it is published; null where nobody says. */
   readonly address: string | null;
-  /** Those that hold all tables, or tell of all. */
+  /** Those that hold all tables, or list them all. */
   readonly whole: readonly Download[];
   readonly json: readonly { readonly file: Download }[];
 }

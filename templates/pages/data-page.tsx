@@ -52,7 +52,7 @@ export interface DataPageProps {
   readonly citation: string;
   /** The file that tells programs of all others. */
   readonly manifest: string;
-  /** Those that hold all tables, or tell of all. */
+  /** Those that hold all tables, or list them all. */
   readonly whole: readonly (FileView & { readonly words: string })[];
   readonly json: readonly { readonly file: FileView; readonly schema: FileView }[];
   readonly tables: readonly TableView[];

@@ -35,7 +35,7 @@ export interface WallPageProps {
   readonly tiles: readonly TileEntry[];
   /** The first photograph of its tiles. */
   readonly lead: LeadPicture | null;
-  /** The file that tells of all data files; null where there are none, and on the further pages. */
+  /** The file that lists all data files; null where there are none, and on the further pages. */
   readonly manifest: string | null;
   /** Null on the further pages of the wall. */
   readonly ways: WaysIn | null;

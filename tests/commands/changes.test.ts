@@ -451,7 +451,7 @@ describe("tilebook changes", () => {
     expect(out).toContain(
       "**What changed**\n\n- nothing: its file is written otherwise, and reads as before\n",
     );
-    expect(under(out, "Files of the archive that nothing above tells of")).toBe(
+    expect(under(out, "Files of the archive that are not told above")).toBe(
       "- `recipes/clays/buff.md` (changed)",
     );
   });

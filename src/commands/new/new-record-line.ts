@@ -19,7 +19,7 @@ export const addNewRecords: AddCommand = (program, { finish }) => {
       ?.command(kind)
       .description(`write the record of one ${kind}; asks for what is left out`)
       .argument("[words...]", `its id, then what is known of it, as in ${example}`)
-      .option("--notes <words>", "what stands below the fields, in your own words")
+      .option("--notes <words>", "what is written below the fields, in your own words")
       .option(...archiveOption)
       .action(async (words: readonly string[], _, command: Command) => {
         refuseBlendOptions(command, `one ${kind}`);

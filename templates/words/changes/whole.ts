@@ -35,7 +35,7 @@ export function sayChanges(changes: Changes): Summary {
     { heading: "Glazes", items: glazes.map(glazeItem) },
     { heading: "Other records", items: records.map(recordItem) },
     ofBlocks(
-      "Files of the archive that nothing above tells of",
+      "Files of the archive that are not told above",
       "other files of the archive",
       shortList(rest.map(fileLine), "they are among the files of the request"),
     ),

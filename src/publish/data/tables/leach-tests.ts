@@ -44,12 +44,12 @@ const tests = table<Test>({
     column("tile", "text", null, ({ tile }) => tile, {
       refers: "tiles",
       nullable: true,
-      description: "The code of the tile whose record tells of it; null where a glaze's does.",
+      description: "The code of the tile whose record has it; null where a glaze's does.",
     }),
     column("glaze", "text", null, ({ glaze }) => glaze, {
       refers: "glazes",
       nullable: true,
-      description: "The id of the glaze whose record tells of it; null where a tile's does.",
+      description: "The id of the glaze whose record has it; null where a tile's does.",
     }),
     told("reported_on", "date", "on"),
     told("laboratory", "text", "laboratory"),
