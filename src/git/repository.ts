@@ -26,18 +26,25 @@ export async function findRepository(dir: string): Promise<Repository | null> {
   return { dir, prefix, head: await resolveCommit(dir, "HEAD"), isShallow: shallow === "true" };
 }
 
+/** Why `findRepository` finds none, and git's own words. */
+export interface NoRepository {
+  /** `distrusted`: there is one, whose folder belongs to another user. */
+  readonly why: "no-git" | "no-repository" | "distrusted";
+  readonly said: string;
+}
+
 /**
- * What git says where an archive lies in a repository that git does not trust, since the folder belongs
- * to another user: `findRepository` finds none there, and nobody would know why.
+ * Why an archive lies in no repository that git can read.
  *
  * @param dir the archive's folder
- * @returns null where that is not so
  * @throws MachineError where git could not be run
  */
-export async function whyDistrusted(dir: string): Promise<string | null> {
+export async function whyNoRepository(dir: string): Promise<NoRepository> {
   const asked = await runGit(dir, ["rev-parse", "--git-dir"]);
-  if (asked.ok || !asked.said.includes("dubious ownership")) return null;
-  return asked.said.replace(/\s+/gu, " ");
+  if (asked.ok) return { why: "no-repository", said: "" };
+  const said = asked.said.replace(/\s+/gu, " ");
+  if (asked.why === "missing") return { why: "no-git", said: "" };
+  return { why: said.includes("dubious ownership") ? "distrusted" : "no-repository", said };
 }
 
 /**

@@ -1,5 +1,11 @@
 /** What a request is compared with: the last commit that it and another branch have in common. */
-import { findRepository, type Repository, resolveCommit } from "./repository.ts";
+import {
+  findRepository,
+  type NoRepository,
+  type Repository,
+  resolveCommit,
+  whyNoRepository,
+} from "./repository.ts";
 import { runGit } from "./run-git.ts";
 
 /** Why there is nothing to compare with. */
@@ -33,7 +39,7 @@ export type RequestBase =
  */
 export async function findRequestBase(dir: string, ref: string): Promise<RequestBase> {
   const repository = await findRepository(dir);
-  if (!repository) return await whyNoRepository(dir);
+  if (!repository) return noRepository(await whyNoRepository(dir));
   const { head, isShallow } = repository;
   const named = await resolveCommit(dir, ref);
   if (named === null) return refused(isShallow ? "shallow" : "no-such-commit");
@@ -48,8 +54,6 @@ function refused(why: NoBase, said = ""): RequestBase {
   return { ok: false, why, said };
 }
 
-async function whyNoRepository(dir: string): Promise<RequestBase> {
-  const answer = await runGit(dir, ["rev-parse", "--git-dir"]);
-  if (answer.ok) return refused("no-repository");
-  return answer.why === "missing" ? refused("no-git") : refused("no-repository", answer.said);
+function noRepository({ why, said }: NoRepository): RequestBase {
+  return refused(why === "no-git" ? "no-git" : "no-repository", said);
 }

@@ -1,6 +1,6 @@
 /** What git says of an archive: asked while the archive is read. */
 import { type CommitLog, readCommitLog } from "../../git/file-history.ts";
-import { findRepository, type Repository, whyDistrusted } from "../../git/repository.ts";
+import { findRepository, type Repository, whyNoRepository } from "../../git/repository.ts";
 
 /** What git said of an archive; null where it lies in no repository, or nothing was committed yet. */
 export type GitSaid =
@@ -34,8 +34,8 @@ async function askAgainWhereNew(dir: string): Promise<GitSaid> {
 }
 
 async function noRepository(dir: string): Promise<GitSaid> {
-  const refused = await whyDistrusted(dir);
-  return refused === null ? null : { refused };
+  const { why, said } = await whyNoRepository(dir);
+  return why === "distrusted" ? { refused: said } : null;
 }
 
 /** Why the pages of a site say no dates, and how to mend it; null where they do, or nothing was committed. */
